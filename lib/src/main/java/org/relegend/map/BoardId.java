@@ -1,0 +1,18 @@
+package org.relegend.map;
+
+/** One circuit board of the unit. */
+public record BoardId(String text) implements Comparable<BoardId> {
+  public BoardId {
+    Names.checkedToken("board name", text);
+  }
+
+  @Override
+  public int compareTo(BoardId other) {
+    return Names.NATURAL.compare(text, other.text);
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
+}

@@ -1,0 +1,25 @@
+package org.relegend.map;
+
+import java.util.List;
+
+/** Several edits made as one: all of them, or none. */
+public record EditGroup(String title, List<Edit> steps) implements Edit {
+  public EditGroup {
+    Texts.line("label", title);
+    steps = List.copyOf(steps);
+  }
+
+  @Override
+  public String label(BoardMap map) {
+    return title;
+  }
+
+  @Override
+  public BoardMap applyTo(BoardMap map) throws EditRefusedException {
+    BoardMap result = map;
+    for (Edit step : steps) {
+      result = step.applyTo(result);
+    }
+    return result;
+  }
+}

@@ -1,0 +1,209 @@
+package org.relegend.map;
+
+import static org.relegend.map.PartEdits.requirePin;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Edits of what is joined, and of where the drawing differs. */
+public final class NetEdits {
+  private NetEdits() {}
+
+  /** Adds a net or changes all that is known of it. */
+  public record PutNet(Net net) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return (map.nets().has(net.id()) ? "Change net " : "Add net ") + net.name();
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) {
+      return map.withNets(map.nets().with(net));
+    }
+  }
+
+  /** Removes a net with its labels and twins; its pins are joined to nothing then. */
+  public record RemoveNet(NetId net) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Remove net " + map.nameOf(Subject.of(net));
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) {
+      BoardMap rest = References.without(map, Subject.of(net)::equals);
+      return rest.withNets(rest.nets().without(net));
+    }
+  }
+
+  /** Joins pins to a net, which is made if need be. Refused where a pin is on another net. */
+  public record JoinPins(NetId net, List<Net.Member> members) implements Edit {
+    public JoinPins {
+      members = List.copyOf(members);
+    }
+
+    @Override
+    public String label(BoardMap map) {
+      String name = map.nameOf(Subject.of(net));
+      return members.size() == 1
+          ? "Join %s to %s".formatted(map.nameOf(Subject.of(members.get(0).pin())), name)
+          : "Join %d pins to %s".formatted(members.size(), name);
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) throws EditRefusedException {
+      Net joined = map.net(net).orElseGet(() -> Net.named(net));
+      for (Net.Member member : members) {
+        requirePin(map, member.pin());
+        Optional<Net> other = otherNetOf(map, member.pin(), net);
+        if (other.isPresent()) {
+          throw new EditRefusedException(
+              "Pin %s is on net %s already: join the two nets, move the pin, or leave it."
+                  .formatted(map.nameOf(Subject.of(member.pin())), other.get().name()));
+        }
+        joined =
+            joined.withMember(
+                joined.member(member.pin()).map(known -> union(known, member)).orElse(member));
+      }
+      return map.withNets(map.nets().with(joined));
+    }
+  }
+
+  /** Takes a pin off whatever net it is on and joins it to this one, which is made if need be. */
+  public record MovePin(PinRef pin, NetId to, Attestation evidence) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Move %s to %s".formatted(map.nameOf(Subject.of(pin)), map.nameOf(Subject.of(to)));
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) throws EditRefusedException {
+      requirePin(map, pin);
+      List<Net> cut =
+          map.nets().stream()
+              .filter(net -> net.has(pin) && !net.id().equals(to))
+              .map(net -> net.without(pin))
+              .toList();
+      Net joined = map.net(to).orElseGet(() -> Net.named(to));
+      return map.withNets(
+          map.nets().withAll(cut).with(joined.withMember(new Net.Member(pin, List.of(evidence)))));
+    }
+  }
+
+  /** Takes a pin off a net. */
+  public record DetachPin(NetId net, PinRef pin) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Take %s off %s".formatted(map.nameOf(Subject.of(pin)), map.nameOf(Subject.of(net)));
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) {
+      return map.net(net)
+          .map(found -> map.withNets(map.nets().with(found.without(pin))))
+          .orElse(map);
+    }
+  }
+
+  /** Makes one net of two; what was said of the one that goes is said of the other from now on. */
+  public record MergeNets(NetId kept, NetId gone) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Join nets %s and %s"
+          .formatted(map.nameOf(Subject.of(kept)), map.nameOf(Subject.of(gone)));
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) throws EditRefusedException {
+      Net a = require(map, kept);
+      Net b = require(map, gone);
+      if (kept.equals(gone)) {
+        return map;
+      }
+      for (Net.Member member : b.members()) {
+        a = a.withMember(a.member(member.pin()).map(known -> union(known, member)).orElse(member));
+      }
+      BoardMap relabelled = relabel(map);
+      BoardMap rest = References.without(relabelled, Subject.of(gone)::equals);
+      return rest.withNets(rest.nets().without(gone).with(a));
+    }
+
+    private BoardMap relabel(BoardMap map) {
+      BoardMap result = map;
+      for (Placement placement : map.placements()) {
+        if (placement.subject().equals(Subject.of(gone))) {
+          int ordinal = 1;
+          Subject to = Subject.of(kept);
+          while (result.placements().has(new Placement.Key(placement.picture(), to, ordinal))) {
+            ordinal++;
+          }
+          Placement moved =
+              new Placement(
+                  placement.picture(),
+                  to,
+                  ordinal,
+                  placement.at(),
+                  placement.outline(),
+                  placement.evidence());
+          result = result.withPlacements(result.placements().with(moved));
+        }
+      }
+      for (Discrepancy discrepancy : map.discrepancies()) {
+        if (discrepancy.aspect() == Discrepancy.Aspect.NET
+            && discrepancy.drawn().equals(gone.text())) {
+          Discrepancy renamed =
+              new Discrepancy(
+                  discrepancy.subject(),
+                  discrepancy.aspect(),
+                  kept.text(),
+                  discrepancy.evidence(),
+                  discrepancy.note());
+          result = result.withDiscrepancies(result.discrepancies().with(renamed));
+        }
+      }
+      return result;
+    }
+  }
+
+  /** Notes that the drawing says something other than the board. */
+  public record PutDiscrepancy(Discrepancy discrepancy) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Note what the drawing has for " + map.nameOf(discrepancy.subject());
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) throws EditRefusedException {
+      PartEdits.requireKnown(map, discrepancy.subject());
+      return map.withDiscrepancies(map.discrepancies().with(discrepancy));
+    }
+  }
+
+  /** Says that drawing and board agree after all. */
+  public record RemoveDiscrepancy(Discrepancy.Key discrepancy) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Drop the note on " + map.nameOf(discrepancy.subject());
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) {
+      return map.withDiscrepancies(map.discrepancies().without(discrepancy));
+    }
+  }
+
+  private static Net.Member union(Net.Member known, Net.Member added) {
+    return new Net.Member(known.pin(), Evidences.union(known.evidence(), added.evidence()));
+  }
+
+  private static Net require(BoardMap map, NetId net) throws EditRefusedException {
+    return map.net(net)
+        .orElseThrow(() -> new EditRefusedException("The map has no net " + net + "."));
+  }
+
+  private static Optional<Net> otherNetOf(BoardMap map, PinRef pin, NetId net) {
+    return map.nets().stream()
+        .filter(other -> !other.id().equals(net) && other.has(pin))
+        .findFirst();
+  }
+}

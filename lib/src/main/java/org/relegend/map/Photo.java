@@ -1,0 +1,34 @@
+package org.relegend.map;
+
+import java.util.Optional;
+
+/**
+ * A photo of one side of a board, upright: the turn a camera noted was applied to the pixels when
+ * it was added.
+ *
+ * @param turn for the solder side, over which edge the board was turned
+ */
+public record Photo(
+    PictureId id,
+    String title,
+    String file,
+    BoardId board,
+    Side side,
+    Turn turn,
+    String sha256,
+    double width,
+    double height)
+    implements Picture {
+  public Photo {
+    Picture.check(title, file, sha256, width, height);
+  }
+
+  @Override
+  public Optional<BoardId> shownBoard() {
+    return Optional.of(board);
+  }
+
+  public Photo withTurn(Turn changed) {
+    return new Photo(id, title, file, board, side, changed, sha256, width, height);
+  }
+}

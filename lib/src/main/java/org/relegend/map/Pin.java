@@ -1,0 +1,22 @@
+package org.relegend.map;
+
+/**
+ * A terminal of a part.
+ *
+ * @param number as printed or counted: "7", "+", "AC1"; unique in its part
+ * @param role what it does, where known: "base", "out X"; else empty
+ */
+public record Pin(String number, String role) {
+  public Pin {
+    checkedNumber(number);
+    Texts.line("pin role", role);
+  }
+
+  static String checkedNumber(String number) {
+    Names.checked("pin number", number);
+    if (number.chars().anyMatch(Character::isWhitespace)) {
+      throw new IllegalArgumentException("the pin number \"" + number + "\" holds a space");
+    }
+    return number;
+  }
+}

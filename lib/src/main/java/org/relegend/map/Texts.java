@@ -1,0 +1,33 @@
+package org.relegend.map;
+
+/** What may stand as free text in a map. */
+final class Texts {
+  /** Longest note taken, in characters. */
+  static final int MAX_NOTE = 20_000;
+
+  private Texts() {}
+
+  /** One line of free text, perhaps empty. */
+  static String line(String what, String text) {
+    if (!text.isEmpty()) {
+      Names.checked(what, text.replace('"', '\''));
+    }
+    return text;
+  }
+
+  /** Free text of several lines. */
+  static String note(String text) {
+    if (text.length() > MAX_NOTE) {
+      throw new IllegalArgumentException(
+          "a note has at most %,d characters, this one has %,d".formatted(MAX_NOTE, text.length()));
+    }
+    text.codePoints()
+        .filter(c -> Character.isISOControl(c) && c != '\n' && c != '\t')
+        .findFirst()
+        .ifPresent(
+            c -> {
+              throw new IllegalArgumentException("a note can't hold U+%04X".formatted(c));
+            });
+    return text;
+  }
+}

@@ -1,0 +1,24 @@
+package org.relegend.map;
+
+import java.util.Arrays;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Reading of the few fixed words a map is written with. */
+final class Words {
+  private Words() {}
+
+  static <T> T find(T[] all, Function<T, String> word, String what, String text) {
+    for (T candidate : all) {
+      if (word.apply(candidate).equalsIgnoreCase(text.strip())) {
+        return candidate;
+      }
+    }
+    throw new IllegalArgumentException(
+        "\"%s\" is no %s: it is one of %s"
+            .formatted(
+                Names.printable(text),
+                what,
+                Arrays.stream(all).map(word).collect(Collectors.joining(", "))));
+  }
+}
