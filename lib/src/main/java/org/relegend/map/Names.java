@@ -59,11 +59,17 @@ public final class Names {
     return text;
   }
 
-  /** The text with everything that could upset a terminal or a line of a report spelt out. */
+  /** The text, cut at {@link #MAX_LENGTH}, with every mark spelt out that could upset a terminal. */
   public static String printable(String text) {
+    return text.length() > MAX_LENGTH
+        ? spelledOut(text.substring(0, MAX_LENGTH)) + "…"
+        : spelledOut(text);
+  }
+
+  /** The text with every mark spelt out that could upset a terminal or a line of a report. */
+  public static String spelledOut(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints()
-        .limit(MAX_LENGTH)
         .forEach(
             c -> {
               if (isRefused(c) && c != '"') {
@@ -72,7 +78,7 @@ public final class Names {
                 out.appendCodePoint(c);
               }
             });
-    return text.length() > MAX_LENGTH ? out + "…" : out.toString();
+    return out.toString();
   }
 
   private static boolean isRefused(int c) {
