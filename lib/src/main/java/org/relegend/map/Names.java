@@ -59,7 +59,9 @@ public final class Names {
     return text;
   }
 
-  /** The text, cut at {@link #MAX_LENGTH}, with every mark spelt out that could upset a terminal. */
+  /**
+   * The text, cut at {@link #MAX_LENGTH}, with every mark spelt out that could upset a terminal.
+   */
   public static String printable(String text) {
     return text.length() > MAX_LENGTH
         ? spelledOut(text.substring(0, MAX_LENGTH)) + "…"
