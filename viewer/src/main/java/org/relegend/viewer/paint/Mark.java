@@ -1,0 +1,65 @@
+package org.relegend.viewer.paint;
+
+import java.util.List;
+import org.relegend.map.Evidence;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+
+/**
+ * One thing seen at a place of a picture, as it is painted.
+ *
+ * @param at picture units
+ * @param outline of a body, in picture units; may be empty
+ * @param label what is written beside it; may be empty
+ */
+public record Mark(
+    Subject subject,
+    Point at,
+    List<Point> outline,
+    String label,
+    Evidence evidence,
+    Emphasis emphasis) {
+  /** Why it stands out; told by shape and line as well as by colour. */
+  public enum Emphasis {
+    /** A placement like others. */
+    PLAIN,
+    /** Joined at the node that was chosen. */
+    JOINED,
+    /** What was chosen itself. */
+    SELECTED,
+    /** The same in the twin channel. */
+    TWIN,
+    /** Suspected of the fault. */
+    SUSPECT
+  }
+
+  public Mark {
+    outline = List.copyOf(outline);
+  }
+
+  /** As it is stored, with its name beside it. */
+  public static Mark of(Placement placement, Emphasis emphasis) {
+    return new Mark(
+        placement.subject(),
+        placement.at(),
+        placement.outline(),
+        labelOf(placement.subject()),
+        placement.best(),
+        emphasis);
+  }
+
+  public Mark with(Emphasis changed) {
+    return new Mark(subject, at, outline, label, evidence, changed);
+  }
+
+  private static String labelOf(Subject subject) {
+    if (subject instanceof Subject.OfPin pin) {
+      return pin.pin().pin();
+    }
+    if (subject instanceof Subject.OfNet net) {
+      return net.net().text();
+    }
+    return subject.toString();
+  }
+}

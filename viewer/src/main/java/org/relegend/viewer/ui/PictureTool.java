@@ -1,0 +1,36 @@
+package org.relegend.viewer.ui;
+
+/**
+ * What pointing on a picture does, besides panning and zooming. All on the event thread. A press
+ * that is let go where it began is a click; the keyboard clicks in the middle of the canvas.
+ */
+public interface PictureTool {
+  /** Does nothing: dragging pans. */
+  PictureTool LOOK = new PictureTool() {};
+
+  /** The main button clicked. */
+  default void click(Pointer pointer) {}
+
+  /** A drag with the main button begins here: true to take it, false to let it pan. */
+  default boolean dragBegins(Pointer pointer) {
+    return false;
+  }
+
+  /** A drag that was taken goes on. */
+  default void dragged(Pointer pointer) {}
+
+  /** A drag that was taken ends: one edit is made here. */
+  default void dropped(Pointer pointer) {}
+
+  /** A drag that was taken is given up (Escape, or the focus went): leave all as it was. */
+  default void dragCancelled() {}
+
+  /** The pointer moves with no button down. */
+  default void moved(Pointer pointer) {}
+
+  /** The pointer left the canvas. */
+  default void left() {}
+
+  /** The button for context menus. */
+  default void menu(Pointer pointer) {}
+}
