@@ -1,0 +1,225 @@
+package org.relegend.circuit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.map.Part;
+import org.relegend.map.Pin;
+import org.relegend.map.Section;
+
+/**
+ * What is known of a kind of part: what its value tells, its elements and their pins, and how
+ * current can flow through it.
+ *
+ * @param name the word maps use: "dual-opamp"
+ * @param aliases other words for it
+ * @param family what it is in the widest sense: "resistor", "capacitor", "opamp"
+ * @param letters class letters its designators may have; several kinds share letters
+ * @param passage how an extended node may pass it, if it may
+ * @param polarity which side is the positive one; empty for parts that don't care
+ * @param restPosition the position its contacts are taken to be in while nobody said; empty where
+ *     only a person can tell
+ * @param pinouts the usual one first; empty for kinds of open pinout
+ * @param barrier sections or roles that are isolated from each other: a transformer's windings
+ * @param roleWords each word for a role that the kind has, in lower case, to that role
+ * @param sectionWords each word for a section, in lower case, to that section
+ */
+public record Kind(
+    String name,
+    List<String> aliases,
+    String family,
+    List<String> letters,
+    Quantity quantity,
+    Optional<Passage> passage,
+    Optional<Polarity> polarity,
+    Set<Trait> traits,
+    String restPosition,
+    List<Pinout> pinouts,
+    List<RolePath> paths,
+    List<String> barrier,
+    Map<String, String> roleWords,
+    Map<String, String> sectionWords) {
+  /** What the value of a part tells, in SI units. */
+  public enum Quantity {
+    OHM,
+    FARAD,
+    HENRY,
+    VOLT,
+    AMPERE,
+    HERTZ,
+    /** No number: a type, or nothing. */
+    NONE;
+
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** What matters of a kind beyond its pins. */
+  public enum Trait {
+    /** Brings the mains in. */
+    INLET,
+    /** Meant to sit on the mains. */
+    MAINS,
+    /** Pins and roles are up to each part. */
+    OPEN;
+
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** In ordinary use the first role is the more positive. */
+  public record Polarity(String positive, String negative) {}
+
+  public Kind {
+    aliases = List.copyOf(aliases);
+    letters = List.copyOf(letters);
+    traits = Set.copyOf(traits);
+    pinouts = List.copyOf(pinouts);
+    paths = List.copyOf(paths);
+    barrier = List.copyOf(barrier);
+    roleWords = Map.copyOf(roleWords);
+    sectionWords = Map.copyOf(sectionWords);
+  }
+
+  public boolean has(Trait trait) {
+    return traits.contains(trait);
+  }
+
+  /** Whether it matters which way round it is. */
+  public boolean polarised() {
+    return polarity.isPresent();
+  }
+
+  /** Whether it consists of several elements. */
+  public boolean sectioned() {
+    return !sectionWords.isEmpty();
+  }
+
+  /**
+   * The pinout that fits these pins best: that of the package, else the first that has them all.
+   */
+  public Optional<Pinout> pinoutFor(List<Pin> pins, String casing) {
+    List<String> numbers = pins.stream().map(Pin::number).toList();
+    List<Pinout> fitting = pinouts.stream().filter(pinout -> pinout.covers(numbers)).toList();
+    return fitting.stream()
+        .filter(pinout -> !casing.isEmpty() && pinout.casing().equalsIgnoreCase(casing))
+        .findFirst()
+        .or(() -> fitting.stream().findFirst());
+  }
+
+  /** As {@link #sectionsFor(List, String)} where the package isn't known. */
+  public List<Section> sectionsFor(List<Pin> pins) {
+    return sectionsFor(pins, "");
+  }
+
+  /**
+   * The sections of a part with these pins: from their roles ("out X", "Ta+Tb emitters", "sec a"),
+   * and where those say nothing from their numbers, if the usual pinout has them all.
+   *
+   * @return in order of their first pins; empty where the kind has just one element, or nothing
+   *     tells
+   */
+  public List<Section> sectionsFor(List<Pin> pins, String casing) {
+    Map<String, Map<String, String>> roles = new LinkedHashMap<>();
+    for (Terminal terminal : terminalsFor(pins, casing)) {
+      if (!terminal.section().isEmpty()) {
+        roles
+            .computeIfAbsent(terminal.section(), name -> new LinkedHashMap<>())
+            .put(terminal.number(), terminal.role());
+      }
+    }
+    return roles.entrySet().stream()
+        .map(section -> new Section(section.getKey(), section.getValue()))
+        .toList();
+  }
+
+  /**
+   * What each pin is, in the words of the kind: a pin of two sections stands twice, one that
+   * neither its role nor its number tells of stands with its own words.
+   */
+  public List<Terminal> terminalsFor(List<Pin> pins, String casing) {
+    return new RoleReader(this, pins, casing).terminals();
+  }
+
+  /** As {@link #terminalsFor(List, String)}; sections that the map gives the part go before. */
+  public List<Terminal> terminalsOf(Part part) {
+    if (part.sections().isEmpty()) {
+      return terminalsFor(part.pins(), part.casing());
+    }
+    List<Terminal> result = new ArrayList<>();
+    Set<String> told = new LinkedHashSet<>();
+    for (Section section : part.sections()) {
+      section
+          .roles()
+          .forEach(
+              (number, role) -> {
+                told.add(number);
+                result.add(new Terminal(number, section.name(), role(role).orElse(role)));
+              });
+    }
+    for (Terminal terminal : terminalsFor(part.pins(), part.casing())) {
+      boolean extra = terminal.section().isEmpty() && !result.contains(terminal);
+      if (!told.contains(terminal.number()) || extra && role(terminal.role()).isPresent()) {
+        result.add(terminal.in(""));
+      }
+    }
+    return result;
+  }
+
+  /** The kind's own word for a role, where it has such a role. */
+  public Optional<String> role(String words) {
+    return Optional.ofNullable(roleWords.get(words.strip().toLowerCase(Locale.ROOT)));
+  }
+
+  /** Pins whose role is given in words that this kind can't make sense of. */
+  public List<Pin> unknownRoles(List<Pin> pins) {
+    return has(Trait.OPEN)
+        ? List.of()
+        : pins.stream()
+            .filter(pin -> !pin.role().isEmpty() && RoleReader.read(this, pin).isEmpty())
+            .toList();
+  }
+
+  /**
+   * The roles that a whole section of this kind has, by its first pinout, but this one hasn't: a
+   * role that occurs twice (the ends of a winding) must occur twice.
+   */
+  public List<String> missingRoles(Section section) {
+    List<Terminal> usual =
+        pinouts.isEmpty()
+            ? List.of()
+            : pinouts.get(0).terminals().stream().filter(t -> !t.section().isEmpty()).toList();
+    if (usual.isEmpty()) {
+      return List.of();
+    }
+    String like = RoleReader.template(this, section.name()).orElse(usual.get(0).section());
+    List<String> missing = new ArrayList<>();
+    for (Terminal terminal : usual) {
+      if (terminal.section().equals(like)) {
+        missing.add(terminal.role());
+      }
+    }
+    section.roles().values().forEach(role -> missing.remove(role(role).orElse(role)));
+    return missing;
+  }
+
+  /** Each way for current through this part, between two of its pins. */
+  public List<PinPath> pathsOf(Part part) {
+    return PathFinder.paths(this, terminalsOf(part));
+  }
+
+  /**
+   * Whether the part keeps these two of its pins apart by its make: across a transformer's
+   * windings.
+   */
+  public boolean isolates(Part part, String pin, String other) {
+    return PathFinder.isolates(this, terminalsOf(part), pin, other);
+  }
+}

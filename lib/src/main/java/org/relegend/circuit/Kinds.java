@@ -1,0 +1,119 @@
+package org.relegend.circuit;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.relegend.map.Designator;
+import org.relegend.map.Part;
+
+/**
+ * The kinds of part that are known. The usual ones come with the program (kinds.csv, where each
+ * column is explained); a file of the same columns adds more or replaces some.
+ */
+public final class Kinds {
+  private static final Kinds STANDARD = readStandard();
+
+  private final Map<String, Kind> byName;
+  private final Map<String, Kind> byWord = new HashMap<>();
+
+  private Kinds(Map<String, Kind> byName) throws KindsException {
+    this.byName = byName;
+    for (Kind kind : byName.values()) {
+      enter(kind, kind.name());
+      for (String alias : kind.aliases()) {
+        enter(kind, alias);
+      }
+    }
+  }
+
+  private void enter(Kind kind, String word) throws KindsException {
+    Kind other = byWord.put(key(word), kind);
+    if (other != null && !other.equals(kind)) {
+      throw new KindsException(
+          "\"%s\" is a word both for the kind %s and for the kind %s: it may be one's only"
+              .formatted(word, other.name(), kind.name()));
+    }
+  }
+
+  /** The kinds that come with the program. */
+  public static Kinds standard() {
+    return STANDARD;
+  }
+
+  private static Kinds readStandard() {
+    try {
+      return new Kinds(
+          named(KindReader.kinds(KindTable.resource("kinds.csv", KindReader.COLUMNS))));
+    } catch (KindsException e) {
+      throw new IllegalStateException("the program's own table of kinds is damaged", e);
+    }
+  }
+
+  /**
+   * These kinds and those of a file, which go before where both have one of the same name.
+   *
+   * @throws KindsException naming file, line, column and what was expected; the kinds stay as they
+   *     were
+   */
+  public Kinds with(Path file) throws KindsException {
+    try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+      return with(reader, file.toString());
+    } catch (IOException e) {
+      throw new KindsException(
+          "%s can't be read (%s): give a table of kinds in UTF-8".formatted(file, e), e);
+    }
+  }
+
+  Kinds with(Reader reader, String file) throws KindsException {
+    Map<String, Kind> all = new LinkedHashMap<>(byName);
+    all.putAll(named(KindReader.kinds(KindTable.rows(reader, file, KindReader.COLUMNS))));
+    return new Kinds(all);
+  }
+
+  private static Map<String, Kind> named(List<Kind> kinds) {
+    Map<String, Kind> named = new LinkedHashMap<>();
+    kinds.forEach(kind -> named.put(kind.name(), kind));
+    return named;
+  }
+
+  /** The kind of this name or alias; case, spaces and underscores don't matter. */
+  public Optional<Kind> find(String word) {
+    return Optional.ofNullable(byWord.get(key(word)));
+  }
+
+  /** The part's kind, where it is known. */
+  public Optional<Kind> of(Part part) {
+    return find(part.kind());
+  }
+
+  /** All of them, in the order of the table. */
+  public Collection<Kind> all() {
+    return List.copyOf(byName.values());
+  }
+
+  /** The kinds that a part of this designator can be: all that share its class letters. */
+  public List<Kind> possible(Designator designator) {
+    List<Kind> possible = new ArrayList<>();
+    ClassLetters.of(designator)
+        .ifPresent(
+            letters ->
+                byName.values().stream()
+                    .filter(kind -> kind.letters().contains(letters))
+                    .forEach(possible::add));
+    return possible;
+  }
+
+  private static String key(String word) {
+    return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
+  }
+}
