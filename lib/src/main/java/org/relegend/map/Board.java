@@ -17,6 +17,8 @@ public record Board(
       throw new IllegalArgumentException(
           "a board of %s x %s mm can't be".formatted(widthMm, heightMm));
     }
+    widthMm += 0.0; // no negative zero
+    heightMm += 0.0;
   }
 
   public static Board named(BoardId id) {

@@ -32,15 +32,15 @@ public final class Names {
       throw new IllegalArgumentException(
           "the %s \"%s\" begins or ends with a space".formatted(what, text));
     }
-    text.codePoints()
-        .filter(Names::isRefused)
-        .findFirst()
-        .ifPresent(
-            c -> {
-              throw new IllegalArgumentException(
-                  "the %s \"%s\" holds %s, which no name may have"
-                      .formatted(what, printable(text), describe(c)));
-            });
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      if (isRefused(c)) {
+        throw new IllegalArgumentException(
+            "the %s \"%s\" holds %s, which no name may have"
+                .formatted(what, printable(text), describe(c)));
+      }
+      i += Character.charCount(c);
+    }
     return text;
   }
 
@@ -84,9 +84,11 @@ public final class Names {
   }
 
   private static boolean isRefused(int c) {
+    if (c >= ' ' && c <= '~') {
+      return c == '"'; // nearly all names: no need of the tables
+    }
     int type = Character.getType(c);
-    return c == '"'
-        || Character.isISOControl(c)
+    return Character.isISOControl(c)
         || type == Character.FORMAT
         || type == Character.LINE_SEPARATOR
         || type == Character.PARAGRAPH_SEPARATOR

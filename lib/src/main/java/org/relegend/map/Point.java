@@ -10,6 +10,8 @@ public record Point(double x, double y) {
     if (!Double.isFinite(x) || !Double.isFinite(y)) {
       throw new IllegalArgumentException("a point needs two finite numbers, not " + x + ", " + y);
     }
+    x += 0.0; // a negative zero becomes zero, so that equal places are equal
+    y += 0.0;
   }
 
   /** Distance to another point of the same picture, in the picture's units. */

@@ -43,5 +43,6 @@ public record Potential(Nature nature, double volts) {
     if (!Double.isFinite(volts) || Math.abs(volts) > 1e6) {
       throw new IllegalArgumentException("a potential of " + volts + " V can't be");
     }
+    volts += 0.0; // no negative zero
   }
 }

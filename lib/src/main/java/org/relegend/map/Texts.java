@@ -21,13 +21,19 @@ final class Texts {
       throw new IllegalArgumentException(
           "a note has at most %,d characters, this one has %,d".formatted(MAX_NOTE, text.length()));
     }
-    text.codePoints()
-        .filter(c -> Character.isISOControl(c) && c != '\n' && c != '\t')
-        .findFirst()
-        .ifPresent(
-            c -> {
-              throw new IllegalArgumentException("a note can't hold U+%04X".formatted(c));
-            });
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      if (isRefused(c)) {
+        throw new IllegalArgumentException("a note can't hold U+%04X".formatted(c));
+      }
+      i += Character.charCount(c);
+    }
     return text;
+  }
+
+  /** Control characters, and halves of characters, which no file can hold. */
+  private static boolean isRefused(int c) {
+    return Character.isISOControl(c) && c != '\n' && c != '\t'
+        || Character.getType(c) == Character.SURROGATE;
   }
 }
