@@ -1,10 +1,38 @@
 package org.relegend.viewer.app;
 
-/** The one entry point of the runnable jar. */
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.relegend.viewer.command.Commands;
+import org.relegend.viewer.command.Opener;
+
+/** The one entry point of the runnable jar: the viewer, or one command. */
 public final class Main {
   private Main() {}
 
   public static void main(String[] arguments) {
-    System.exit(2);
+    Opener opener = Main::open;
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
+    System.exit(Commands.run(withOpen(List.of(arguments)), out, err, opener));
+  }
+
+  /** No argument, or a folder alone, is short for the command {@code open}. */
+  private static List<String> withOpen(List<String> arguments) {
+    if (arguments.isEmpty()) {
+      return List.of("open");
+    }
+    boolean folder = arguments.size() == 1 && Files.isDirectory(Path.of(arguments.get(0)));
+    return folder ? List.of("open", arguments.get(0)) : arguments;
+  }
+
+  private static int open(Optional<Path> folder) {
+    System.err.println(
+        "relegend: this build has no viewer yet, so it can't open "
+            + folder.map(Path::toString).orElse("a window"));
+    return Commands.REFUSED;
   }
 }

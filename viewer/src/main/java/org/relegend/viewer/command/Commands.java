@@ -1,0 +1,106 @@
+package org.relegend.viewer.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import org.relegend.map.EditRefusedException;
+import org.relegend.map.Names;
+import org.relegend.store.StoreException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program as a command line. */
+@Command(
+    name = "relegend",
+    description = {
+      "Ties schematic names and nets to places on photos of a board, and answers from there.",
+      "With no command, or with a map's folder alone, it opens the viewer."
+    },
+    mixinStandardHelpOptions = true,
+    version = "Relegend 0.1.0",
+    synopsisSubcommandLabel = "COMMAND",
+    subcommands = {OpenCommand.class, NewCommand.class})
+public final class Commands implements Runnable {
+  /** Everything asked held. */
+  public static final int OK = 0;
+
+  /** What was checked does not hold. */
+  public static final int DOES_NOT_HOLD = 1;
+
+  /** Wrong use, or input that can't be read: nothing was written. */
+  public static final int REFUSED = 2;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  private final Opener opener;
+
+  private Commands(Opener opener) {
+    this.opener = opener;
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param arguments as given in the shell
+   * @param opener opens the viewer for {@code open}
+   * @return the exit code: {@link #OK}, {@link #DOES_NOT_HOLD} or {@link #REFUSED}
+   */
+  public static int run(List<String> arguments, PrintWriter out, PrintWriter err, Opener opener) {
+    CommandLine line =
+        new CommandLine(new Commands(opener))
+            .setOut(out)
+            .setErr(err)
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setUsageHelpAutoWidth(false)
+            .setParameterExceptionHandler(Commands::wrongUse)
+            .setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, command));
+    int code = line.execute(arguments.toArray(String[]::new));
+    out.flush();
+    err.flush();
+    return code;
+  }
+
+  Opener opener() {
+    return opener;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "no command given");
+  }
+
+  private static int wrongUse(ParameterException wrong, String[] arguments) {
+    CommandLine command = wrong.getCommandLine();
+    print(
+        command,
+        oneLine(String.valueOf(wrong.getMessage()))
+            + "; see "
+            + command.getCommandSpec().qualifiedName()
+            + " --help");
+    return REFUSED;
+  }
+
+  private static int failed(Exception failure, CommandLine command) throws Exception {
+    if (failure instanceof CommandFailure
+        || failure instanceof StoreException
+        || failure instanceof EditRefusedException) {
+      print(command, oneLine(String.valueOf(failure.getMessage())));
+      return REFUSED;
+    }
+    throw failure;
+  }
+
+  private static void print(CommandLine command, String message) {
+    command.getErr().println(command.getCommandSpec().qualifiedName() + ": " + message);
+  }
+
+  private static String oneLine(String message) {
+    StringBuilder line = new StringBuilder();
+    for (String part : message.strip().split("\\R")) {
+      line.append(line.isEmpty() ? "" : " ").append(part.strip());
+    }
+    return Names.spelledOut(line.toString());
+  }
+}

@@ -1,0 +1,64 @@
+package org.relegend.viewer.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CommandsTest {
+  private final Shell shell = new Shell();
+
+  @TempDir private Path temp;
+
+  @Test
+  void wrongUse_isOneLineAndExitCode2() {
+    Shell.Run run = shell.run("nosuch");
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err().strip()).contains("nosuch").doesNotContain("\n").doesNotContain("at org.");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void noCommand_saysWhereTheHelpIs() {
+    Shell.Run run = shell.run();
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err().strip()).isEqualTo("relegend: no command given; see relegend --help");
+  }
+
+  @Test
+  void help_namesEveryCommand_andEachHasItsOwn() {
+    String help = shell.run("--help").out();
+    for (String name : new String[] {"open", "new"}) {
+      assertThat(help).contains(name);
+      assertThat(shell.run(name, "--help").out()).startsWith("Usage: relegend " + name);
+    }
+  }
+
+  @Test
+  void open_goesToTheViewer() {
+    assertThat(shell.run("open", temp).code()).isZero();
+    assertThat(shell.opened).hasSize(1);
+    assertThat(shell.opened.get(0)).contains(temp);
+  }
+
+  @Test
+  void new_makesAMap_onlyOnce() {
+    Path folder = temp.resolve("a/b");
+    assertThat(shell.run("new", folder, "--title", "Levelling amplifier").code()).isZero();
+    Shell.Run again = shell.run("new", folder, "--title", "Other");
+    assertThat(again.code()).isEqualTo(Commands.REFUSED);
+    assertThat(again.err().strip()).contains(folder.toString()).doesNotContain("\n");
+  }
+
+  @Test
+  void new_titleWithADirectionMark_isRefusedAndNothingMade() throws IOException {
+    Path folder = temp.resolve("m");
+    Shell.Run run = shell.run("new", folder, "--title", "a\u202eb");
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err()).contains("U+202E").doesNotContain("\u202e");
+    assertThat(Files.exists(folder)).isFalse();
+  }
+}
