@@ -16,10 +16,6 @@ public record EditGroup(String title, List<Edit> steps) implements Edit {
 
   @Override
   public BoardMap applyTo(BoardMap map) throws EditRefusedException {
-    BoardMap result = map;
-    for (Edit step : steps) {
-      result = step.applyTo(result);
-    }
-    return result;
+    return Runs.apply(steps, map);
   }
 }

@@ -21,6 +21,11 @@ public record Net(
       evidence = List.copyOf(evidence);
     }
 
+    /** The same pin, with one more who stands for it. */
+    public Member confirmedBy(Attestation attestation) {
+      return new Member(pin, Evidences.union(evidence, List.of(attestation)));
+    }
+
     @Override
     public int compareTo(Member other) {
       return pin.compareTo(other.pin);

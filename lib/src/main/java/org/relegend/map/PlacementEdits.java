@@ -14,12 +14,16 @@ public final class PlacementEdits {
 
     @Override
     public BoardMap applyTo(BoardMap map) throws EditRefusedException {
+      requireKnown(map, placement);
+      return map.withPlacements(map.placements().with(placement));
+    }
+
+    static void requireKnown(BoardMap map, Placement placement) throws EditRefusedException {
       if (!map.pictures().has(placement.picture())) {
         throw new EditRefusedException(
             "The map has no picture " + placement.picture() + ": add it first.");
       }
       PartEdits.requireKnown(map, placement.subject());
-      return map.withPlacements(map.placements().with(placement));
     }
   }
 

@@ -1,0 +1,18 @@
+package org.relegend.table;
+
+import java.util.List;
+import org.relegend.map.Attestation;
+
+/** Keeps a second import of one table from piling up evidence. */
+final class Attested {
+  private Attested() {}
+
+  /** Whether the same person said so on the same evidence before, whenever that was. */
+  static boolean by(Attestation attestation, List<Attestation> known) {
+    return known.stream()
+        .anyMatch(
+            one ->
+                one.evidence() == attestation.evidence()
+                    && one.author().equals(attestation.author()));
+  }
+}

@@ -1,0 +1,27 @@
+package org.relegend.table;
+
+import java.time.Instant;
+import org.relegend.map.Attestation;
+import org.relegend.map.Evidence;
+
+/**
+ * How tables are taken into a map.
+ *
+ * @param author who stands for what the tables say; may be empty
+ * @param at when
+ * @param replace whether the table wins where it says something other than the map; else that is a
+ *     problem that names both
+ */
+public record ImportOptions(String author, Instant at, boolean replace) {
+  /**
+   * What a joined pin rests on where the table doesn't say: tables are mostly read off drawings.
+   */
+  public static final Evidence OF_PINS = Evidence.INFERRED;
+
+  /** What a placement rests on where the table doesn't say: the least that can be claimed. */
+  public static final Evidence OF_PLACEMENTS = Evidence.GUESSED;
+
+  Attestation attestation(Evidence evidence) {
+    return new Attestation(evidence, author, at);
+  }
+}

@@ -1,0 +1,43 @@
+package org.relegend.table;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Tables that can't be taken as they are; nothing was changed. */
+public final class TableException extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  private final transient List<Problem> problems;
+  private final int count;
+
+  /**
+   * Tells of several problems.
+   *
+   * @param problems the first of them
+   * @param count how many there are in all
+   */
+  public TableException(List<Problem> problems, int count) {
+    super(told(problems, count));
+    this.problems = List.copyOf(problems);
+    this.count = count;
+  }
+
+  public TableException(Problem problem) {
+    this(List.of(problem), 1);
+  }
+
+  public List<Problem> problems() {
+    return problems;
+  }
+
+  /** How many problems there are, told or not. */
+  public int count() {
+    return count;
+  }
+
+  private static String told(List<Problem> problems, int count) {
+    String lines = problems.stream().map(Problem::toString).collect(Collectors.joining("\n"));
+    int untold = count - problems.size();
+    return untold == 0 ? lines : lines + "\nand %d more like these".formatted(untold);
+  }
+}

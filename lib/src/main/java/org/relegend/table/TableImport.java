@@ -1,0 +1,97 @@
+package org.relegend.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Channel;
+import org.relegend.map.Edit;
+import org.relegend.map.EditGroup;
+import org.relegend.map.NetEdits;
+import org.relegend.map.PartEdits;
+import org.relegend.map.PlacementEdits;
+
+/**
+ * Reads tables of parts, joined pins and placements into one edit of a map. Parts are known again
+ * by designator and board, nets by name, so reading the same tables again comes to nothing, and
+ * tables that say more add what is new. Takes time and memory in proportion to map and tables.
+ */
+public final class TableImport {
+  private final BoardMap map;
+  private final Map<TableSort, Source> sources;
+  private final ImportOptions options;
+  private final Problems problems = new Problems();
+  private final List<String> warnings = new ArrayList<>();
+  private final Draft draft;
+
+  private TableImport(BoardMap map, Map<TableSort, Source> sources, ImportOptions options) {
+    this.map = map;
+    this.sources = sources;
+    this.options = options;
+    draft = new Draft(map);
+  }
+
+  /**
+   * Plans the import.
+   *
+   * <p>A pin of a part that is neither in the map nor in a table of parts is a problem, unless
+   * there is no table of parts: then the part is made.
+   *
+   * @param sources the tables there are; each sort may be absent
+   * @throws TableException where anything in them is wrong or contradicts the map
+   */
+  public static ImportPlan plan(BoardMap map, Map<TableSort, Source> sources, ImportOptions options)
+      throws TableException {
+    return new TableImport(map, Map.copyOf(sources), options).plan();
+  }
+
+  private ImportPlan plan() throws TableException {
+    PartRows parts = new PartRows(draft, options.replace(), problems);
+    rows(TableSort.PARTS).forEach(parts::read);
+    boolean makesParts = !sources.containsKey(TableSort.PARTS);
+    PinRows pins = new PinRows(draft, options, problems, makesParts);
+    rows(TableSort.PINS).forEach(pins::read);
+    PlacementRows placements = new PlacementRows(draft, options, problems);
+    rows(TableSort.PLACEMENTS).forEach(placements::read);
+    problems.throwIfAny();
+    return finished(pins.joined(), placements);
+  }
+
+  private List<Row> rows(TableSort sort) throws TableException {
+    Source source = sources.get(sort);
+    if (source == null) {
+      return List.of();
+    }
+    TableText table = TableText.read(source, sort.columns());
+    warnings.addAll(table.warnings());
+    return table.rows();
+  }
+
+  private ImportPlan finished(int joined, PlacementRows placements) {
+    List<PartDraft> parts = draft.parts().stream().filter(PartDraft::isChanged).toList();
+    List<NetDraft> nets = draft.nets().stream().filter(NetDraft::isChanged).toList();
+    List<Edit> steps = new ArrayList<>();
+    parts.stream()
+        .map(part -> part.fields().channel())
+        .filter(channel -> !channel.isEmpty() && !map.channels().has(channel))
+        .distinct()
+        .forEach(channel -> steps.add(new PartEdits.PutChannel(new Channel(channel, "", ""))));
+    parts.forEach(part -> steps.add(new PartEdits.PutPart(part.finished())));
+    nets.forEach(net -> steps.add(new NetEdits.PutNet(net.finished())));
+    placements.changed().forEach(place -> steps.add(new PlacementEdits.Place(place)));
+    long newParts = parts.stream().filter(PartDraft::isNew).count();
+    long newNets = nets.stream().filter(NetDraft::isNew).count();
+    long newPlaces =
+        placements.changed().stream().filter(p -> !map.placements().has(p.key())).count();
+    ImportSummary summary =
+        new ImportSummary(
+            (int) newParts,
+            parts.size() - (int) newParts,
+            (int) newNets,
+            nets.size() - (int) newNets,
+            joined,
+            (int) newPlaces,
+            placements.changed().size() - (int) newPlaces);
+    return new ImportPlan(new EditGroup("Import tables", steps), summary, warnings);
+  }
+}

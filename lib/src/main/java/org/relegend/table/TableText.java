@@ -1,0 +1,242 @@
+package org.relegend.table;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.relegend.map.Names;
+
+/**
+ * A table as spreadsheets export it: RFC 4180, or divided by semicolons or tabs, which its header
+ * row tells. Rows without any content are skipped.
+ *
+ * @param warnings what was left out, as columns that mean nothing here
+ */
+public record TableText(Header header, List<Row> rows, List<String> warnings) {
+  /** Longest cell taken, in characters. */
+  static final int MAX_CELL = 20_000;
+
+  private static final char[] SEPARATORS = {',', ';', '\t'};
+
+  public TableText {
+    rows = List.copyOf(rows);
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * Reads a table.
+   *
+   * @throws TableException where it is none, or lacks a required column, or has ragged rows
+   */
+  public static TableText read(Source source, Columns columns) throws TableException {
+    return new Reading(source, columns).table();
+  }
+
+  private static final class Reading {
+    private final String name;
+    private final String text;
+    private final Columns columns;
+    private final Problems problems = new Problems();
+    private final List<String> warnings = new ArrayList<>();
+
+    Reading(Source source, Columns columns) throws TableException {
+      name = source.name();
+      String decoded = TextDecoder.decode(source);
+      text = withoutSeparatorLine(decoded);
+      this.columns = columns;
+    }
+
+    TableText table() throws TableException {
+      char separator = separator();
+      try (CSVParser parser = parser(separator)) {
+        return rows(parser, separator);
+      } catch (IOException impossible) {
+        throw new UncheckedIOException(impossible);
+      }
+    }
+
+    private TableText rows(CSVParser parser, char separator) throws TableException {
+      List<Row> rows = new ArrayList<>();
+      Iterator<CSVRecord> records = parser.iterator();
+      Header header = null;
+      while (true) {
+        // blank lines count too, so a row begins on the line after the one before it ended
+        int line = (int) parser.getCurrentLineNumber() + 1;
+        List<String> cells = next(records, line);
+        if (cells.isEmpty()) {
+          break;
+        }
+        if (cells.stream().allMatch(String::isEmpty)) {
+          continue;
+        }
+        if (header == null) {
+          header = header(cells, line, separator);
+        } else {
+          addRow(rows, header, line, cells);
+        }
+      }
+      if (header == null) {
+        throw new TableException(
+            new Problem(name, 0, "", "holds no row: a table begins with a row of column names"));
+      }
+      problems.throwIfAny();
+      return new TableText(header, rows, warnings);
+    }
+
+    /** The cells of the next row, stripped; none at the end of the table. */
+    private List<String> next(Iterator<CSVRecord> records, int line) throws TableException {
+      try {
+        if (!records.hasNext()) {
+          return List.of();
+        }
+        return Arrays.stream(records.next().values()).map(Reading::strip).toList();
+      } catch (UncheckedIOException quotes) {
+        problems.add(
+            new Problem(
+                name,
+                line,
+                "",
+                "a quotation mark opens in this row and isn't closed, or text follows a closing"
+                    + " one; a quotation mark inside a cell is written twice"));
+        problems.throwIfAny();
+        throw new AssertionError(quotes);
+      }
+    }
+
+    private Header header(List<String> cells, int line, char separator) throws TableException {
+      List<String> names =
+          cells.stream().map(cell -> Names.printable(cell.toLowerCase(Locale.ROOT))).toList();
+      Set<String> seen = new HashSet<>();
+      for (String column : names) {
+        if (!column.isEmpty() && !seen.add(column)) {
+          problems.add(new Problem(name, line, column, "stands twice in the row of column names"));
+        } else if (!column.isEmpty() && !columns.all().contains(column)) {
+          warnings.add(
+              "%s: column \"%s\" was left out: known are %s".formatted(name, column, columns));
+        }
+      }
+      for (String column : columns.required()) {
+        if (!seen.contains(column)) {
+          problems.add(
+              new Problem(
+                  name,
+                  line,
+                  column,
+                  "is missing from the row of column names, which begins with \"%s\""
+                      .formatted(Names.printable(String.join(" ", names)))));
+        }
+      }
+      problems.throwIfAny();
+      return new Header(name, separator, names);
+    }
+
+    private void addRow(List<Row> rows, Header header, int line, List<String> cells) {
+      int width = header.columns().size();
+      int used = cells.size();
+      while (used > width && cells.get(used - 1).isEmpty()) {
+        used--;
+      }
+      if (used != width) {
+        problems.add(
+            new Problem(
+                name,
+                line,
+                "",
+                "has %d cells where the header has %d: is a %s inside a cell not in quotes?"
+                    .formatted(used, width, separatorName(header.separator()))));
+        return;
+      }
+      for (int i = 0; i < width; i++) {
+        if (cells.get(i).length() > MAX_CELL) {
+          problems.add(
+              new Problem(
+                  name,
+                  line,
+                  header.columns().get(i),
+                  "is longer than %,d characters: is a quotation mark not closed?"
+                      .formatted(MAX_CELL)));
+          return;
+        }
+      }
+      rows.add(new Row(header, line, cells.subList(0, width)));
+    }
+
+    /** The separator by which the first row gives the most columns that are known. */
+    private char separator() {
+      char best = ',';
+      long most = 0;
+      for (char candidate : SEPARATORS) {
+        long known =
+            firstRow(candidate).stream()
+                .map(cell -> cell.toLowerCase(Locale.ROOT))
+                .filter(columns.all()::contains)
+                .count();
+        if (known > most) {
+          best = candidate;
+          most = known;
+        }
+      }
+      return best;
+    }
+
+    private List<String> firstRow(char separator) {
+      try (CSVParser parser = parser(separator)) {
+        for (CSVRecord record : parser) {
+          List<String> cells = Arrays.stream(record.values()).map(Reading::strip).toList();
+          if (!cells.stream().allMatch(String::isEmpty)) {
+            return cells;
+          }
+        }
+      } catch (IOException | UncheckedIOException notSoDivided) {
+        return List.of();
+      }
+      return List.of();
+    }
+
+    private CSVParser parser(char separator) throws IOException {
+      CSVFormat format =
+          CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreEmptyLines(false).get();
+      return CSVParser.builder().setReader(new StringReader(text)).setFormat(format).get();
+    }
+
+    /** Some spreadsheets write "sep=;" above the header; it is blanked so that lines count on. */
+    private static String withoutSeparatorLine(String text) {
+      boolean has =
+          text.length() > 5 && text.startsWith("sep=") && "\r\n".indexOf(text.charAt(5)) >= 0;
+      return has ? text.substring(5) : text;
+    }
+
+    private static String strip(String cell) {
+      int start = 0;
+      int end = cell.length();
+      while (start < end && isSpace(cell.charAt(start))) {
+        start++;
+      }
+      while (end > start && isSpace(cell.charAt(end - 1))) {
+        end--;
+      }
+      return cell.substring(start, end);
+    }
+
+    private static boolean isSpace(char c) {
+      return Character.isWhitespace(c) || c == '\u00a0';
+    }
+
+    private static String separatorName(char separator) {
+      return switch (separator) {
+        case ';' -> "semicolon";
+        case '\t' -> "tab";
+        default -> "comma";
+      };
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package org.relegend.table;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.Map;
+import org.relegend.map.BoardMap;
+import org.relegend.map.EditRefusedException;
+
+/** Tables for tests, typed in or read from the test's resources. */
+final class Tables {
+  static final Instant MONDAY = Instant.parse("2026-03-02T09:00:00Z");
+  static final Instant TUESDAY = Instant.parse("2026-03-03T09:00:00Z");
+
+  private final Map<TableSort, Source> sources = new EnumMap<>(TableSort.class);
+
+  static Tables none() {
+    return new Tables();
+  }
+
+  static Tables demo() {
+    Tables tables = new Tables();
+    tables.sources.put(TableSort.PARTS, resource("parts.csv"));
+    tables.sources.put(TableSort.PINS, resource("pins.csv"));
+    return tables;
+  }
+
+  Tables parts(String... lines) {
+    return with(TableSort.PARTS, "parts.csv", lines);
+  }
+
+  Tables pins(String... lines) {
+    return with(TableSort.PINS, "pins.csv", lines);
+  }
+
+  Tables placements(String... lines) {
+    return with(TableSort.PLACEMENTS, "placements.csv", lines);
+  }
+
+  private Tables with(TableSort sort, String name, String... lines) {
+    sources.put(sort, text(name, String.join("\n", lines)));
+    return this;
+  }
+
+  ImportPlan plan(BoardMap map, ImportOptions options) throws TableException {
+    return TableImport.plan(map, sources, options);
+  }
+
+  ImportPlan plan(BoardMap map) throws TableException {
+    return plan(map, by("ann", MONDAY));
+  }
+
+  /** The map with the tables in it. */
+  BoardMap into(BoardMap map) throws TableException, EditRefusedException {
+    return plan(map).edit().applyTo(map);
+  }
+
+  BoardMap into(BoardMap map, ImportOptions options) throws TableException, EditRefusedException {
+    return plan(map, options).edit().applyTo(map);
+  }
+
+  static ImportOptions by(String author, Instant at) {
+    return new ImportOptions(author, at, false);
+  }
+
+  static ImportOptions replacing() {
+    return new ImportOptions("ann", MONDAY, true);
+  }
+
+  static Source text(String name, String text) {
+    return new Source(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static Source resource(String name) {
+    try (InputStream in = Tables.class.getResourceAsStream(name)) {
+      return new Source(name, in.readAllBytes());
+    } catch (IOException unreadable) {
+      throw new IllegalStateException(name, unreadable);
+    }
+  }
+}
