@@ -19,14 +19,16 @@ public enum Conduction {
   /** Alternating current only. */
   CAPACITIVE,
   /** Some circuit inside: an op-amp from pin to pin. */
-  INTERNAL;
+  INTERNAL,
+  /** Nobody knows: the part's kind or the pin's role isn't known. */
+  UNKNOWN;
 
   /** The word used in the table of kinds. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether direct current can flow this way, at least at times. */
+  /** Whether direct current can flow this way, at least at times, or for all that is known. */
   public boolean passesDirect() {
     return this != CAPACITIVE;
   }

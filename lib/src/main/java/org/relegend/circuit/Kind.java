@@ -1,8 +1,9 @@
 package org.relegend.circuit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -153,24 +154,30 @@ public record Kind(
     if (part.sections().isEmpty()) {
       return terminalsFor(part.pins(), part.casing());
     }
+    Map<String, Set<String>> told = new HashMap<>();
     List<Terminal> result = new ArrayList<>();
-    Set<String> told = new LinkedHashSet<>();
     for (Section section : part.sections()) {
       section
           .roles()
           .forEach(
-              (number, role) -> {
-                told.add(number);
-                result.add(new Terminal(number, section.name(), role(role).orElse(role)));
+              (number, words) -> {
+                String role = role(words).orElse(words);
+                told.computeIfAbsent(number, pin -> new HashSet<>()).add(role);
+                result.add(new Terminal(number, section.name(), role));
               });
     }
     for (Terminal terminal : terminalsFor(part.pins(), part.casing())) {
-      boolean extra = terminal.section().isEmpty() && !result.contains(terminal);
-      if (!told.contains(terminal.number()) || extra && role(terminal.role()).isPresent()) {
+      Set<String> roles = told.get(terminal.number());
+      boolean besides =
+          roles != null
+              && terminal.section().isEmpty()
+              && role(terminal.role()).isPresent()
+              && !roles.contains(terminal.role());
+      if (roles == null || besides) {
         result.add(terminal.in(""));
       }
     }
-    return result;
+    return List.copyOf(result);
   }
 
   /** The kind's own word for a role, where it has such a role. */

@@ -10,25 +10,75 @@ import java.util.Set;
 final class PathFinder {
   private PathFinder() {}
 
+  /** All ways, each once; grows with the square of the pins where any pin leads to any. */
   static List<PinPath> paths(Kind kind, List<Terminal> terminals) {
     Set<PinPath> found = new LinkedHashSet<>();
-    for (RolePath path : kind.paths()) {
-      for (Terminal from : terminals) {
-        for (Terminal to : terminals) {
-          if (joins(path, from, to) && !found.contains(turned(path, from, to))) {
-            found.add(new PinPath(from.number(), to.number(), path.conduction(), path.position()));
-          }
+    for (String pin : numbers(terminals)) {
+      for (PinPath path : pathsAt(kind, terminals, pin)) {
+        if (!found.contains(path.turned())) {
+          found.add(path);
         }
       }
     }
     return new ArrayList<>(found);
   }
 
-  private static PinPath turned(RolePath path, Terminal from, Terminal to) {
-    boolean oneWay = path.conduction() == Conduction.JUNCTION && !path.from().equals(path.to());
-    return oneWay
-        ? new PinPath("", "", path.conduction(), "")
-        : new PinPath(to.number(), from.number(), path.conduction(), path.position());
+  /** The ways that begin or end at this pin. */
+  static List<PinPath> pathsAt(Kind kind, List<Terminal> terminals, String pin) {
+    Set<PinPath> found = new LinkedHashSet<>();
+    for (RolePath path : kind.paths()) {
+      for (Terminal mine : terminals) {
+        if (!mine.number().equals(pin)) {
+          continue;
+        }
+        for (Terminal other : terminals) {
+          if (joins(path, mine, other)) {
+            found.add(
+                new PinPath(mine.number(), other.number(), path.conduction(), path.position()));
+          } else if (joins(path, other, mine)) {
+            found.add(
+                new PinPath(other.number(), mine.number(), path.conduction(), path.position()));
+          }
+        }
+      }
+    }
+    if (!kind.paths().isEmpty()) {
+      addUnknown(kind, terminals, pin, found);
+    }
+    return new ArrayList<>(found);
+  }
+
+  /** A pin of which the kind knows nothing may lead to any other. */
+  private static void addUnknown(
+      Kind kind, List<Terminal> terminals, String pin, Set<PinPath> found) {
+    boolean known = terminals.stream().anyMatch(t -> t.number().equals(pin) && isKnown(kind, t));
+    for (Terminal other : terminals) {
+      if (!other.number().equals(pin) && !(known && isKnown(kind, other))) {
+        found.add(unknown(pin, other.number()));
+      }
+    }
+  }
+
+  private static boolean isKnown(Kind kind, Terminal terminal) {
+    return kind.has(Kind.Trait.OPEN) || kind.role(terminal.role()).isPresent();
+  }
+
+  /** The ways at a pin of a part of unknown kind: to any other pin. */
+  static List<PinPath> unknownAt(List<String> numbers, String pin) {
+    return numbers.stream()
+        .filter(number -> !number.equals(pin))
+        .map(number -> unknown(pin, number))
+        .toList();
+  }
+
+  private static PinPath unknown(String from, String to) {
+    return new PinPath(from, to, Conduction.UNKNOWN, "");
+  }
+
+  private static Set<String> numbers(List<Terminal> terminals) {
+    Set<String> numbers = new LinkedHashSet<>();
+    terminals.forEach(terminal -> numbers.add(terminal.number()));
+    return numbers;
   }
 
   private static boolean joins(RolePath path, Terminal from, Terminal to) {

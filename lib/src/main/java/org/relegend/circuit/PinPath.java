@@ -12,6 +12,10 @@ public record PinPath(String from, String to, Conduction conduction, String posi
     return from.equals(pin) || to.equals(pin);
   }
 
+  PinPath turned() {
+    return new PinPath(to, from, conduction, position);
+  }
+
   /**
    * The end that isn't this pin.
    *

@@ -147,9 +147,10 @@ class KindsTest {
     assertThat(paths("T1"))
         .containsExactly("1-2 WINDING", "3-5 WINDING", "3-4 WINDING", "5-4 WINDING");
     assertThat(paths("BR1"))
-        .containsExactly(
+        .containsExactlyInAnyOrder(
             "AC1-PLUS JUNCTION", "AC2-PLUS JUNCTION", "MINUS-AC1 JUNCTION", "MINUS-AC2 JUNCTION");
-    assertThat(paths("Q101")).containsExactly("B-E JUNCTION", "B-C JUNCTION", "C-E GATED");
+    assertThat(paths("Q101"))
+        .containsExactlyInAnyOrder("B-E JUNCTION", "B-C JUNCTION", "C-E GATED");
     assertThat(paths("U101"))
         .contains("2-1 JUNCTION", "4-3 JUNCTION", "13-1 JUNCTION", "1-3 GATED");
     assertThat(paths("U101")).doesNotContain("2-5 JUNCTION", "1-5 GATED");

@@ -1,0 +1,141 @@
+package org.relegend.circuit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jgrapht.Graph;
+import org.jgrapht.Graphs;
+import org.jgrapht.graph.Multigraph;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+
+/**
+ * The graph itself: a vertex for each net and for each section of a part (or the part where it has
+ * none), an edge for each pin on a net. A pin that works in two sections has an edge to both.
+ */
+final class CircuitGraph {
+  /** Compared by identity, which is quicker than by subject. */
+  private static final class Vertex {
+    private final Subject subject;
+
+    Vertex(Subject subject) {
+      this.subject = subject;
+    }
+  }
+
+  /** A pin on a net; only the first of a pin's edges counts it. */
+  private static final class Edge {
+    private final JoinedPin pin;
+    private final boolean first;
+
+    Edge(JoinedPin pin, boolean first) {
+      this.pin = pin;
+      this.first = first;
+    }
+  }
+
+  private final Graph<Vertex, Edge> graph = new Multigraph<>(null, null, false);
+  private final Map<NetId, Vertex> nets = new HashMap<>();
+  private final Map<PartId, Map<String, Vertex>> elements = new HashMap<>();
+
+  CircuitGraph(PinFacts facts) {
+    for (Part part : facts.map().parts()) {
+      for (Terminal terminal : facts.terminalsOf(part.id())) {
+        element(part.id(), terminal.section());
+      }
+      if (part.pins().isEmpty()) {
+        element(part.id(), "");
+      }
+    }
+    for (Net net : facts.map().nets()) {
+      Vertex vertex = new Vertex(Subject.of(net.id()));
+      graph.addVertex(vertex);
+      nets.put(net.id(), vertex);
+      for (Net.Member member : net.members()) {
+        join(vertex, facts.pin(member.pin(), member.evidence()));
+      }
+    }
+  }
+
+  private void join(Vertex net, JoinedPin pin) {
+    PartId part = pin.pin().part();
+    boolean first = true;
+    for (Terminal terminal : pin.terminals()) {
+      graph.addEdge(net, element(part, terminal.section()), new Edge(pin, first));
+      first = false;
+    }
+    if (first) {
+      graph.addEdge(net, element(part, ""), new Edge(pin, true));
+    }
+  }
+
+  private Vertex element(PartId part, String section) {
+    return elements
+        .computeIfAbsent(part, id -> new HashMap<>(2))
+        .computeIfAbsent(section, name -> added(part, name));
+  }
+
+  private Vertex added(PartId part, String section) {
+    Vertex vertex =
+        new Vertex(section.isEmpty() ? Subject.of(part) : new Subject.OfSection(part, section));
+    graph.addVertex(vertex);
+    return vertex;
+  }
+
+  boolean has(NetId net) {
+    return nets.containsKey(net);
+  }
+
+  /** The pins on a net, in its order; none for a net that isn't there. */
+  List<JoinedPin> pinsOn(NetId net) {
+    Vertex vertex = nets.get(net);
+    if (vertex == null) {
+      return List.of();
+    }
+    Set<Edge> edges = graph.edgesOf(vertex);
+    List<JoinedPin> pins = new ArrayList<>(edges.size());
+    for (Edge edge : edges) {
+      if (edge.first) {
+        pins.add(edge.pin);
+      }
+    }
+    return pins;
+  }
+
+  /** The sections and whole parts on a net, each once. */
+  List<Subject> elementsOn(NetId net) {
+    Vertex vertex = nets.get(net);
+    return vertex == null ? List.of() : neighbours(List.of(vertex));
+  }
+
+  /** The nets of a part, in the order of its sections. */
+  List<NetId> netsOf(PartId part) {
+    return nets(elements.getOrDefault(part, Map.of()).values());
+  }
+
+  List<NetId> netsOf(PartId part, String section) {
+    Vertex vertex = elements.getOrDefault(part, Map.of()).get(section);
+    return vertex == null ? List.of() : nets(List.of(vertex));
+  }
+
+  private List<NetId> nets(Iterable<Vertex> vertices) {
+    return neighbours(vertices).stream()
+        .map(subject -> ((Subject.OfNet) subject).net())
+        .sorted()
+        .toList();
+  }
+
+  private List<Subject> neighbours(Iterable<Vertex> vertices) {
+    Set<Subject> found = new LinkedHashSet<>();
+    for (Vertex vertex : vertices) {
+      Graphs.neighborListOf(graph, vertex).forEach(other -> found.add(other.subject));
+    }
+    return List.copyOf(found);
+  }
+}

@@ -1,0 +1,200 @@
+package org.relegend.circuit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.relegend.map.Attestation;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Discrepancy;
+import org.relegend.map.Evidence;
+import org.relegend.map.MapIndex;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.Pin;
+import org.relegend.map.PinRef;
+import org.relegend.map.Placement;
+import org.relegend.map.Section;
+import org.relegend.map.Subject;
+
+/** All that a map and the kinds tell of single pins, looked up in constant time. */
+final class PinFacts {
+  /** What tells the same of all parts that have it in common, so that it is worked out once. */
+  private record Make(String kind, String casing, List<Pin> pins, List<Section> sections) {}
+
+  /** The terminals of one make of part. */
+  private record Reading(
+      Optional<Kind> kind, List<Terminal> terminals, Map<String, List<Terminal>> byNumber) {}
+
+  private final MapIndex index;
+  private final Kinds kinds;
+  private final Map<PartId, Part> parts = new HashMap<>();
+  private final Map<PartId, Reading> readings = new HashMap<>();
+  private final Map<PinRef, Discrepancy> drawnElsewhere = new HashMap<>();
+  private final Map<String, List<PinRef>> drawnAt = new LinkedHashMap<>();
+
+  PinFacts(MapIndex index, Kinds kinds) {
+    this.index = index;
+    this.kinds = kinds;
+    Map<Make, Reading> byMake = new HashMap<>();
+    for (Part part : index.map().parts()) {
+      parts.put(part.id(), part);
+      Make make = new Make(part.kind(), part.casing(), part.pins(), part.sections());
+      readings.put(part.id(), byMake.computeIfAbsent(make, key -> read(part)));
+    }
+    for (Discrepancy discrepancy : index.map().discrepancies()) {
+      if (discrepancy.aspect() == Discrepancy.Aspect.NET
+          && discrepancy.subject() instanceof Subject.OfPin subject) {
+        drawnElsewhere.put(subject.pin(), discrepancy);
+        drawnAt.computeIfAbsent(discrepancy.drawn(), net -> new ArrayList<>()).add(subject.pin());
+      }
+    }
+  }
+
+  private Reading read(Part part) {
+    Optional<Kind> kind = kinds.of(part);
+    List<Terminal> terminals = kind.map(found -> found.terminalsOf(part)).orElse(told(part));
+    Map<String, List<Terminal>> byNumber = new HashMap<>();
+    for (Terminal terminal : terminals) {
+      byNumber.computeIfAbsent(terminal.number(), number -> new ArrayList<>(1)).add(terminal);
+    }
+    return new Reading(kind, terminals, byNumber);
+  }
+
+  /** What the map alone says of a part of unknown kind. */
+  private static List<Terminal> told(Part part) {
+    List<Terminal> terminals = new ArrayList<>();
+    for (Pin pin : part.pins()) {
+      List<Section> sections = part.sectionsOf(pin.number());
+      for (Section section : sections) {
+        String role = section.roles().getOrDefault(pin.number(), pin.role());
+        terminals.add(new Terminal(pin.number(), section.name(), role));
+      }
+      if (sections.isEmpty()) {
+        terminals.add(new Terminal(pin.number(), "", pin.role()));
+      }
+    }
+    return terminals;
+  }
+
+  BoardMap map() {
+    return index.map();
+  }
+
+  MapIndex index() {
+    return index;
+  }
+
+  Optional<Part> part(PartId part) {
+    return Optional.ofNullable(parts.get(part));
+  }
+
+  Optional<Kind> kindOf(PartId part) {
+    Reading reading = readings.get(part);
+    return reading == null ? Optional.empty() : reading.kind();
+  }
+
+  List<Terminal> terminalsOf(PartId part) {
+    Reading reading = readings.get(part);
+    return reading == null ? List.of() : reading.terminals();
+  }
+
+  boolean has(PinRef pin) {
+    Reading reading = readings.get(pin.part());
+    return reading != null && reading.byNumber().containsKey(pin.pin());
+  }
+
+  /** The ways for current at this pin, through its part. */
+  List<PinPath> pathsAt(PinRef pin) {
+    Reading reading = readings.get(pin.part());
+    if (reading == null) {
+      return List.of();
+    }
+    return reading
+        .kind()
+        .map(kind -> PathFinder.pathsAt(kind, reading.terminals(), pin.pin()))
+        .orElseGet(() -> PathFinder.unknownAt(List.copyOf(reading.byNumber().keySet()), pin.pin()));
+  }
+
+  /** Pins that the drawing has at the net of this id, or of this name where only it has it. */
+  List<PinRef> drawnAt(String net) {
+    return drawnAt.getOrDefault(net, List.of());
+  }
+
+  /** All nets that the drawing has pins on where the board differs. */
+  List<String> drawnNets() {
+    return drawnAt.keySet().stream().filter(net -> !net.isEmpty()).toList();
+  }
+
+  /** The pin as it stands on its first net, or loose. */
+  JoinedPin pin(PinRef pin) {
+    List<Net> nets = index.netsOf(pin);
+    List<Attestation> evidence =
+        nets.isEmpty()
+            ? List.of()
+            : nets.get(0).member(pin).map(Net.Member::evidence).orElse(List.of());
+    return pin(pin, evidence);
+  }
+
+  /** The pin as a member of a net that it is on by this evidence. */
+  JoinedPin pin(PinRef pin, List<Attestation> attestations) {
+    Optional<Part> part = part(pin.part());
+    Reading reading = readings.get(pin.part());
+    List<Terminal> terminals =
+        reading == null ? List.of() : reading.byNumber().getOrDefault(pin.pin(), List.of());
+    Optional<Evidence> evidence = Attestation.best(attestations);
+    List<NetId> nets = index.netsOf(pin).stream().map(Net::id).toList();
+    return new JoinedPin(
+        pin,
+        part,
+        terminals,
+        role(pin, part, terminals),
+        nets,
+        placements(pin, terminals),
+        twins(pin, terminals),
+        evidence,
+        evidence,
+        List.of(),
+        Optional.ofNullable(drawnElsewhere.get(pin)));
+  }
+
+  private static String role(PinRef pin, Optional<Part> part, List<Terminal> terminals) {
+    String told = part.flatMap(found -> found.pin(pin.pin())).map(Pin::role).orElse("");
+    return told.isEmpty() && !terminals.isEmpty() ? terminals.get(0).role() : told;
+  }
+
+  private List<Placement> placements(PinRef pin, List<Terminal> terminals) {
+    if (index.map().placements().isEmpty()) {
+      return List.of();
+    }
+    List<Placement> found = new ArrayList<>();
+    subjects(pin, terminals).forEach(subject -> found.addAll(index.placementsOf(subject)));
+    return found;
+  }
+
+  private List<Subject> twins(PinRef pin, List<Terminal> terminals) {
+    if (index.map().twins().isEmpty()) {
+      return List.of();
+    }
+    List<Subject> found = new ArrayList<>();
+    subjects(pin, terminals).forEach(subject -> found.addAll(index.twinsOf(subject)));
+    return found;
+  }
+
+  /** The pin, its sections, its part. */
+  private static List<Subject> subjects(PinRef pin, List<Terminal> terminals) {
+    List<Subject> subjects = new ArrayList<>();
+    subjects.add(Subject.of(pin));
+    for (Terminal terminal : terminals) {
+      if (!terminal.section().isEmpty()) {
+        subjects.add(new Subject.OfSection(pin.part(), terminal.section()));
+      }
+    }
+    subjects.add(Subject.of(pin.part()));
+    return subjects;
+  }
+}

@@ -1,0 +1,107 @@
+package org.relegend.circuit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.relegend.map.Mating;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.PinRef;
+
+/** The ways from each node to the next. */
+final class Steps {
+  private final PinFacts facts;
+  private final CircuitGraph graph;
+  private final Map<PartId, List<PartId>> mates = new HashMap<>();
+
+  Steps(PinFacts facts, CircuitGraph graph) {
+    this.facts = facts;
+    this.graph = graph;
+    for (Mating mating : facts.map().matings()) {
+      mates.computeIfAbsent(mating.a(), part -> new ArrayList<>(1)).add(mating.b());
+      mates.computeIfAbsent(mating.b(), part -> new ArrayList<>(1)).add(mating.a());
+    }
+  }
+
+  /** The pins at a node; a loose pin is there by itself if its part has it. */
+  List<JoinedPin> pinsAt(Node node) {
+    if (node instanceof Node.OfNet net) {
+      return graph.pinsOn(net.net());
+    }
+    PinRef pin = ((Node.OfPin) node).pin();
+    return facts.has(pin) ? List.of(facts.pin(pin)) : List.of();
+  }
+
+  /** The node of a pin: its net, or itself while it is on none; by mistake several. */
+  List<Node> nodesOf(PinRef pin) {
+    List<Net> nets = facts.index().netsOf(pin);
+    return nets.isEmpty()
+        ? List.of(Node.of(pin))
+        : nets.stream().map(net -> Node.of(net.id())).toList();
+  }
+
+  List<Step> from(Node node) {
+    List<Step> steps = new ArrayList<>();
+    pinsAt(node).forEach(pin -> steps.addAll(from(node, pin)));
+    return steps;
+  }
+
+  /** The steps that begin at one pin of a node. */
+  List<Step> from(Node node, JoinedPin pin) {
+    List<Step> steps = new ArrayList<>();
+    pin.part().ifPresent(part -> addThrough(steps, node, pin.pin(), part));
+    for (PartId mate : mates.getOrDefault(pin.pin().part(), List.of())) {
+      PinRef out = new PinRef(mate, pin.pin().pin());
+      if (facts.has(out) || !facts.index().netsOf(out).isEmpty()) {
+        add(steps, node, pin.pin(), out, wire(pin.pin(), out), Optional.of(Passage.CONNECTOR));
+      }
+    }
+    for (NetId net : pin.nets().size() > 1 ? pin.nets() : List.<NetId>of()) {
+      Node other = Node.of(net);
+      if (!other.equals(node)) {
+        steps.add(
+            new Step(
+                node, pin.pin(), pin.pin(), other, Conduction.WIRE, true, "", Optional.empty()));
+      }
+    }
+    return steps;
+  }
+
+  private static PinPath wire(PinRef in, PinRef out) {
+    return new PinPath(in.pin(), out.pin(), Conduction.WIRE, "");
+  }
+
+  private void addThrough(List<Step> steps, Node node, PinRef in, Part part) {
+    Optional<Kind> kind = facts.kindOf(part.id());
+    for (PinPath path : facts.pathsAt(in)) {
+      PinRef out = new PinRef(part.id(), path.other(in.pin()));
+      boolean zero =
+          path.conduction() == Conduction.OHMIC && kind.isPresent() && isZeroOhm(kind.get(), part);
+      if (zero) {
+        add(steps, node, in, out, wire(in, out), Optional.of(Passage.ZERO_OHM));
+      } else {
+        boolean direct =
+            path.conduction() == Conduction.WIRE || path.conduction() == Conduction.CONTACT;
+        add(steps, node, in, out, path, direct ? kind.flatMap(Kind::passage) : Optional.empty());
+      }
+    }
+  }
+
+  private static boolean isZeroOhm(Kind kind, Part part) {
+    return kind.quantity() == Kind.Quantity.OHM && !kind.sectioned() && ZeroOhm.is(part.value());
+  }
+
+  private void add(
+      List<Step> steps, Node from, PinRef in, PinRef out, PinPath path, Optional<Passage> passage) {
+    boolean along = path.conduction() != Conduction.JUNCTION || path.from().equals(in.pin());
+    for (Node to : nodesOf(out)) {
+      if (!to.equals(from)) {
+        steps.add(new Step(from, in, out, to, path.conduction(), along, path.position(), passage));
+      }
+    }
+  }
+}
