@@ -84,7 +84,7 @@ class ArchitectureTest {
     onlyIn("org.apache.pdfbox..", "scan", "sheet");
     onlyIn("org.ejml..", "lineup");
     onlyIn("boofcv..", "lineup");
-    onlyIn("org.apache.commons.csv..", "table", "circuit");
+    onlyIn("org.apache.commons.csv..", "table", "circuit", "lineup");
     onlyIn("com.drew..", "scan");
     onlyIn("java.awt..", "scan", "sheet", "lineup");
   }
