@@ -21,7 +21,13 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     version = "Relegend 0.1.0",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {OpenCommand.class, NewCommand.class})
+    subcommands = {
+      OpenCommand.class,
+      NewCommand.class,
+      ImportCommand.class,
+      JoinedCommand.class,
+      TwinCommand.class
+    })
 public final class Commands implements Runnable {
   /** Everything asked held. */
   public static final int OK = 0;

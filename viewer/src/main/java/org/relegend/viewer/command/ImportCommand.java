@@ -1,0 +1,111 @@
+package org.relegend.viewer.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.EnumMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.EditRefusedException;
+import org.relegend.store.Json;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+import org.relegend.table.ImportOptions;
+import org.relegend.table.ImportPlan;
+import org.relegend.table.ImportSummary;
+import org.relegend.table.Problem;
+import org.relegend.table.Source;
+import org.relegend.table.TableException;
+import org.relegend.table.TableImport;
+import org.relegend.table.TableSort;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code import FOLDER --parts parts.csv --pins pins.csv [--placements placements.csv]}. */
+@Command(
+    name = "import",
+    description = {
+      "Reads tables into a map: parts, joined pins, placements.",
+      "Columns go by their names; see the README for them. Tables with an error change nothing,",
+      "and tables read a second time change nothing either."
+    })
+final class ImportCommand extends Answering {
+  @Parameters(paramLabel = "FOLDER", description = "the map's folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--parts",
+      paramLabel = "FILE",
+      description = "designator,kind,value,package,channel,board")
+  private @Nullable Path parts;
+
+  @Option(names = "--pins", paramLabel = "FILE", description = "net,part,pin,role,section")
+  private @Nullable Path pins;
+
+  @Option(names = "--placements", paramLabel = "FILE", description = "target,picture,x,y,evidence")
+  private @Nullable Path placements;
+
+  @Option(names = "--replace", description = "where a table contradicts the map, the table wins")
+  private boolean replace;
+
+  @Mixin private AuthorOption author = new AuthorOption();
+
+  @Override
+  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+    Map<TableSort, Source> sources = new EnumMap<>(TableSort.class);
+    try (MapFolder opened = openToChange(folder)) {
+      read(sources, TableSort.PARTS, parts);
+      read(sources, TableSort.PINS, pins);
+      read(sources, TableSort.PLACEMENTS, placements);
+      if (sources.isEmpty()) {
+        throw new CommandFailure("no table given: name one with --parts, --pins or --placements");
+      }
+      ImportOptions options =
+          new ImportOptions(author.author(), Clock.systemUTC().instant(), replace);
+      ImportPlan plan = TableImport.plan(opened.map(), sources, options);
+      if (!plan.edit().steps().isEmpty()) {
+        opened.save(plan.edit().applyTo(opened.map()));
+      }
+      return told(plan);
+    } catch (TableException wrong) {
+      throw new CommandFailure(firstOf(wrong));
+    } catch (IllegalArgumentException unfit) {
+      throw new CommandFailure(String.valueOf(unfit.getMessage()));
+    }
+  }
+
+  private static void read(Map<TableSort, Source> sources, TableSort sort, @Nullable Path file)
+      throws TableException {
+    if (file != null) {
+      sources.put(sort, Source.of(file));
+    }
+  }
+
+  private static String firstOf(TableException wrong) {
+    Problem first = wrong.problems().get(0);
+    return wrong.count() == 1
+        ? first.toString()
+        : "%s (and %d more problems; nothing was changed)".formatted(first, wrong.count() - 1);
+  }
+
+  private static Answer told(ImportPlan plan) {
+    ImportSummary summary = plan.summary();
+    return Answer.ok(
+        () ->
+            Json.object()
+                .put("parts", counts(summary.partsAdded(), summary.partsChanged()))
+                .put("nets", counts(summary.netsAdded(), summary.netsChanged()))
+                .put("pins", summary.pinsJoined())
+                .put("placements", counts(summary.placementsAdded(), summary.placementsChanged()))
+                .put("warnings", Json.texts(plan.warnings())),
+        out -> {
+          plan.warnings().forEach(warning -> out.println("note: " + warning));
+          out.println(summary);
+        });
+  }
+
+  private static Json counts(int added, int changed) {
+    return Json.object().put("added", added).put("changed", changed);
+  }
+}

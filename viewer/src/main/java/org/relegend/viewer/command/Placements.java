@@ -1,0 +1,40 @@
+package org.relegend.viewer.command;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.relegend.map.Placement;
+import org.relegend.store.Json;
+
+/** How commands tell where something is. */
+final class Placements {
+  private Placements() {}
+
+  static Json json(Placement placement) {
+    return Json.object()
+        .put("picture", placement.picture().text())
+        .put("of", placement.subject().toString())
+        .put("x", placement.at().x())
+        .put("y", placement.at().y())
+        .put("evidence", placement.best().word());
+  }
+
+  /** The first placement on each picture: "component 2310,641; page-1 220,300". */
+  static String text(List<Placement> placements) {
+    return placements.stream()
+        .collect(
+            Collectors.toMap(
+                Placement::picture,
+                Placements::one,
+                (first, second) -> first,
+                java.util.TreeMap::new))
+        .values()
+        .stream()
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String one(Placement placement) {
+    return String.format(
+        Locale.ROOT, "%s %.0f,%.0f", placement.picture(), placement.at().x(), placement.at().y());
+  }
+}

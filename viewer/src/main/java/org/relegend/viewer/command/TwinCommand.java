@@ -1,0 +1,89 @@
+package org.relegend.viewer.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.Attestation;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
+import org.relegend.map.MapIndex;
+import org.relegend.map.Subject;
+import org.relegend.map.TwinPair;
+import org.relegend.store.Json;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** {@code twin FOLDER PART-or-NET}: declared and accepted twins. */
+@Command(
+    name = "twin",
+    description =
+        "Tells the twin of a part, section, pin or net, how it is known, and where both are.")
+final class TwinCommand extends Answering {
+  @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
+  private Path folder = Path.of("");
+
+  @Parameters(index = "1", paramLabel = "WHAT", description = "R101, U102/X, U102.7 or a net")
+  private String what = "";
+
+  /** A twin with what it rests on. */
+  private record Found(Subject twin, String basis, Evidence evidence) {}
+
+  @Override
+  Answer answer() throws CommandFailure, StoreException {
+    BoardMap map = MapFolder.openReadOnly(folder).map();
+    Circuit circuit = Circuit.of(map);
+    Subject subject = new SubjectName(circuit).find(what);
+    List<Found> found =
+        map.twins().stream()
+            .flatMap(pair -> pair.other(subject).stream().map(twin -> found(pair, twin)))
+            .toList();
+    return Answer.ok(
+        () -> json(circuit.index(), subject, found),
+        out -> print(out, circuit.index(), subject, found));
+  }
+
+  private static Found found(TwinPair pair, Subject twin) {
+    return new Found(twin, "declared", Attestation.best(pair.evidence()).orElseThrow());
+  }
+
+  private static Json json(MapIndex index, Subject subject, List<Found> found) {
+    return Json.object()
+        .put("subject", index.map().nameOf(subject))
+        .put("placements", Json.array(index.placementsOf(subject), Placements::json))
+        .put(
+            "twins",
+            Json.array(
+                found,
+                twin ->
+                    Json.object()
+                        .put("subject", index.map().nameOf(twin.twin()))
+                        .put("basis", twin.basis())
+                        .put("evidence", twin.evidence().word())
+                        .put(
+                            "placements",
+                            Json.array(index.placementsOf(twin.twin()), Placements::json))));
+  }
+
+  private static void print(PrintWriter out, MapIndex index, Subject subject, List<Found> found) {
+    TextTable table = new TextTable();
+    table.row(index.map().nameOf(subject), "", place(index, subject));
+    for (Found twin : found) {
+      table.row(
+          "twin " + index.map().nameOf(twin.twin()),
+          "%s, %s".formatted(twin.basis(), twin.evidence().word()),
+          place(index, twin.twin()));
+    }
+    table.print(out, "");
+    if (found.isEmpty()) {
+      out.println("no twin declared yet");
+    }
+  }
+
+  private static String place(MapIndex index, Subject subject) {
+    String placed = Placements.text(index.placementsOf(subject));
+    return placed.isEmpty() ? "not placed yet" : placed;
+  }
+}
