@@ -123,9 +123,19 @@ public final class NetEdits {
       for (Net.Member member : b.members()) {
         a = a.withMember(a.member(member.pin()).map(known -> union(known, member)).orElse(member));
       }
+      a = withWhatIsKnownOf(a, b);
       BoardMap relabelled = relabel(map);
       BoardMap rest = References.without(relabelled, Subject.of(gone)::equals);
       return rest.withNets(rest.nets().without(gone).with(a));
+    }
+
+    /** A potential, above all, must not get lost: hazards are computed from it. */
+    private static Net withWhatIsKnownOf(Net a, Net b) {
+      String both = a.note() + "\n" + b.note();
+      boolean tellsMore = !b.note().isEmpty() && !a.note().contains(b.note());
+      return a.withChannel(a.channel().isEmpty() ? b.channel() : a.channel())
+          .withPotential(a.potential().equals(Potential.UNKNOWN) ? b.potential() : a.potential())
+          .withNote(tellsMore && both.length() <= Texts.MAX_NOTE ? both.strip() : a.note());
     }
 
     private BoardMap relabel(BoardMap map) {

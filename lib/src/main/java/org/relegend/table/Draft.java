@@ -89,14 +89,15 @@ final class Draft {
     return find(name)
         .orElseGet(
             () -> {
-              BoardId board = name.board().orElseGet(this::onlyBoard);
+              BoardId board = name.board().orElseGet(() -> onlyBoard(map));
               PartDraft made = PartDraft.made(freeId(name.designator()), name.designator(), board);
               add(made);
               return made;
             });
   }
 
-  private BoardId onlyBoard() {
+  /** The board of a part of which nobody said it. */
+  static BoardId onlyBoard(BoardMap map) {
     if (map.boards().size() > 1) {
       String boards =
           map.boards().stream().map(board -> board.id().text()).collect(Collectors.joining(", "));

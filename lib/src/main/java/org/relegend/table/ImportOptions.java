@@ -1,6 +1,7 @@
 package org.relegend.table;
 
 import java.time.Instant;
+import org.relegend.circuit.Kinds;
 import org.relegend.map.Attestation;
 import org.relegend.map.Evidence;
 
@@ -11,8 +12,9 @@ import org.relegend.map.Evidence;
  * @param at when
  * @param replace whether the table wins where it says something other than the map; else that is a
  *     problem that names both
+ * @param kinds what is known of the kinds of part
  */
-public record ImportOptions(String author, Instant at, boolean replace) {
+public record ImportOptions(String author, Instant at, boolean replace, Kinds kinds) {
   /**
    * What a joined pin rests on where the table doesn't say: tables are mostly read off drawings.
    */
@@ -20,6 +22,10 @@ public record ImportOptions(String author, Instant at, boolean replace) {
 
   /** What a placement rests on where the table doesn't say: the least that can be claimed. */
   public static final Evidence OF_PLACEMENTS = Evidence.GUESSED;
+
+  public ImportOptions(String author, Instant at, boolean replace) {
+    this(author, at, replace, Kinds.standard());
+  }
 
   Attestation attestation(Evidence evidence) {
     return new Attestation(evidence, author, at);

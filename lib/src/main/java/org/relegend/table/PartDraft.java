@@ -1,7 +1,6 @@
 package org.relegend.table;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardId;
 import org.relegend.map.Designator;
-import org.relegend.map.Names;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Pin;
@@ -22,7 +20,7 @@ final class PartDraft {
   private Part part;
   private final Map<String, Pin> pins = new LinkedHashMap<>();
   private final Map<String, Map<String, String>> sections = new LinkedHashMap<>();
-  private boolean pinAdded;
+  private boolean told;
 
   private PartDraft(@Nullable Part before, Part part) {
     this.before = before;
@@ -53,8 +51,9 @@ final class PartDraft {
     return part.board();
   }
 
-  boolean isNew() {
-    return before == null;
+  /** How many pins the map has of it. */
+  int pinsBefore() {
+    return before == null ? 0 : before.pins().size();
   }
 
   /** The part without regard to the pins and sections that were added. */
@@ -71,7 +70,7 @@ final class PartDraft {
   }
 
   PinRef put(Pin pin) {
-    pinAdded |= pins.put(pin.number(), pin) == null;
+    pins.put(pin.number(), pin);
     return new PinRef(id(), pin.number());
   }
 
@@ -88,23 +87,24 @@ final class PartDraft {
     sections.computeIfAbsent(section, name -> new LinkedHashMap<>()).put(pin, role);
   }
 
+  /** Whether a table speaks of it. */
+  boolean isTold() {
+    return told;
+  }
+
+  void tell() {
+    told = true;
+  }
+
+  /** Whether the finished part is another than the map had. */
+  boolean differs(Part finished) {
+    return !finished.equals(before);
+  }
+
   /** The part with all that was read. */
   Part finished() {
     List<Section> finished = new ArrayList<>();
     sections.forEach((name, roles) -> finished.add(new Section(name, roles)));
-    return part.withPins(inOrder(), finished);
-  }
-
-  boolean isChanged() {
-    return !finished().equals(before);
-  }
-
-  /** Pins that are all numbers are put in order; others stand as the table had them. */
-  private List<Pin> inOrder() {
-    List<Pin> list = new ArrayList<>(pins.values());
-    if (pinAdded && pins.keySet().stream().allMatch(n -> n.chars().allMatch(Character::isDigit))) {
-      list.sort(Comparator.comparing(Pin::number, Names.NATURAL));
-    }
-    return list;
+    return part.withPins(List.copyOf(pins.values()), finished);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.relegend.circuit.Kind;
 import org.relegend.map.BoardId;
 import org.relegend.map.Channel;
 import org.relegend.map.Designator;
@@ -15,13 +16,13 @@ import org.relegend.map.PartId;
 /** Reads rows of parts into a draft. */
 final class PartRows {
   private final Draft draft;
-  private final boolean replace;
+  private final ImportOptions options;
   private final Problems problems;
   private final Map<PartId, Integer> lines = new HashMap<>();
 
-  PartRows(Draft draft, boolean replace, Problems problems) {
+  PartRows(Draft draft, ImportOptions options, Problems problems) {
     this.draft = draft;
-    this.replace = replace;
+    this.options = options;
     this.problems = problems;
   }
 
@@ -49,6 +50,7 @@ final class PartRows {
                   .formatted(part.designator(), part.board(), earlier)));
       return;
     }
+    part.tell();
     set(part, row, "kind", Part::kind, (p, kind) -> p.withKind(kind.toLowerCase(Locale.ROOT)));
     set(part, row, "value", Part::value, Part::withValue);
     set(part, row, "package", Part::casing, Part::withCasing);
@@ -75,14 +77,20 @@ final class PartRows {
     }
     String known = field.apply(part.fields());
     String told = field.apply(read.get());
-    if (known.isEmpty() || known.equals(told) || replace) {
+    if (known.isEmpty() || known.equals(told) || options.replace()) {
       part.setFields(read.get());
-    } else {
+    } else if (!column.equals("kind") || !isOneKind(known, told)) {
       problems.add(
           row.problem(
               column,
               "%s is \"%s\" in the map and \"%s\" here: correct one, or let the table replace it"
                   .formatted(part.designator(), known, told)));
     }
+  }
+
+  /** Whether two words mean one kind, as "elco" and "cap-pol" do. */
+  private boolean isOneKind(String known, String told) {
+    Optional<Kind> kind = options.kinds().find(known);
+    return kind.isPresent() && kind.equals(options.kinds().find(told));
   }
 }

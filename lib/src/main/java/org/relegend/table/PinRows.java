@@ -69,6 +69,7 @@ final class PinRows {
   }
 
   private PinRef fill(PartDraft part, Pin pin, Row row) {
+    part.tell();
     Pin known = part.pin(pin.number()).orElse(pin);
     String role = row.text("role");
     if (row.has("section")) {

@@ -8,6 +8,7 @@ import org.relegend.map.Channel;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.NetEdits;
+import org.relegend.map.Part;
 import org.relegend.map.PartEdits;
 import org.relegend.map.PlacementEdits;
 
@@ -46,7 +47,7 @@ public final class TableImport {
   }
 
   private ImportPlan plan() throws TableException {
-    PartRows parts = new PartRows(draft, options.replace(), problems);
+    PartRows parts = new PartRows(draft, options, problems);
     rows(TableSort.PARTS).forEach(parts::read);
     boolean makesParts = !sources.containsKey(TableSort.PARTS);
     PinRows pins = new PinRows(draft, options, problems, makesParts);
@@ -68,18 +69,18 @@ public final class TableImport {
   }
 
   private ImportPlan finished(int joined, PlacementRows placements) {
-    List<PartDraft> parts = draft.parts().stream().filter(PartDraft::isChanged).toList();
+    List<Part> parts = parts();
     List<NetDraft> nets = draft.nets().stream().filter(NetDraft::isChanged).toList();
     List<Edit> steps = new ArrayList<>();
     parts.stream()
-        .map(part -> part.fields().channel())
+        .map(Part::channel)
         .filter(channel -> !channel.isEmpty() && !map.channels().has(channel))
         .distinct()
         .forEach(channel -> steps.add(new PartEdits.PutChannel(new Channel(channel, "", ""))));
-    parts.forEach(part -> steps.add(new PartEdits.PutPart(part.finished())));
+    parts.forEach(part -> steps.add(new PartEdits.PutPart(part)));
     nets.forEach(net -> steps.add(new NetEdits.PutNet(net.finished())));
     placements.changed().forEach(place -> steps.add(new PlacementEdits.Place(place)));
-    long newParts = parts.stream().filter(PartDraft::isNew).count();
+    long newParts = parts.stream().filter(part -> !map.parts().has(part.id())).count();
     long newNets = nets.stream().filter(NetDraft::isNew).count();
     long newPlaces =
         placements.changed().stream().filter(p -> !map.placements().has(p.key())).count();
@@ -93,5 +94,20 @@ public final class TableImport {
             (int) newPlaces,
             placements.changed().size() - (int) newPlaces);
     return new ImportPlan(new EditGroup("Import tables", steps), summary, warnings);
+  }
+
+  /** The parts that are new or changed, completed by what their kinds tell. */
+  private List<Part> parts() {
+    List<Part> changed = new ArrayList<>();
+    for (PartDraft draft : draft.parts()) {
+      if (draft.isTold()) {
+        Part finished = Completion.complete(draft.finished(), options.kinds());
+        if (draft.differs(finished)) {
+          boolean morePins = finished.pins().size() > draft.pinsBefore();
+          changed.add(morePins ? Completion.ordered(finished, options.kinds()) : finished);
+        }
+      }
+    }
+    return changed;
   }
 }

@@ -41,6 +41,20 @@ class NetEditsTest {
   }
 
   @Test
+  void mergeNets_whereOneSideKnowsMore_keepsIt() throws EditRefusedException {
+    Potential mains = new Potential(Potential.Nature.MAINS, 230);
+    Net known =
+        BoardMapSamples.net("VP", "R1.1").withPotential(mains).withChannel("A").withNote("live");
+    BoardMap map = BoardMapSamples.with(divider(), known);
+
+    Net merged = new NetEdits.MergeNets(MID, VP).applyTo(map).net(MID).orElseThrow();
+
+    assertThat(merged.potential()).isEqualTo(mains);
+    assertThat(merged.channel()).isEqualTo("A");
+    assertThat(merged.note()).isEqualTo("live");
+  }
+
+  @Test
   void movePin_takesItOffTheOldNet() throws EditRefusedException {
     PinRef pin = PinRef.parse("R1.1");
     BoardMap moved = new NetEdits.MovePin(pin, MID, says(Evidence.BEEPED)).applyTo(divider());
