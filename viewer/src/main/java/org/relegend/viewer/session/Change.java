@@ -1,0 +1,25 @@
+package org.relegend.viewer.session;
+
+/** What of a session has changed, for whoever shows it. */
+public enum Change {
+  /** The map, by an edit, undo or redo. */
+  MAP,
+  /** Which page or photo is shown. */
+  PICTURES,
+  /** What is chosen, and with it the strip's cards. */
+  CHOICE,
+  /** Which card of the strip is walked to. */
+  CURSOR,
+  /** The tool in hand or its state: typed name, half-made package, outline. */
+  TOOL,
+  /** The evidence in use. */
+  EVIDENCE,
+  /** A question waits for an answer, or was answered. */
+  QUESTION,
+  /** A caution waits to be read, or was read. */
+  CAUTION,
+  /** There is something to say on the status line. */
+  NOTICE,
+  /** Whether edits are taken. */
+  RIGHTS
+}

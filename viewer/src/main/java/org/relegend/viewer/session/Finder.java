@@ -1,0 +1,131 @@
+package org.relegend.viewer.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Discrepancy;
+import org.relegend.map.MapIndex;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.Subject;
+
+/**
+ * Finds parts, pins and nets by anything that is known of them: designator, net name as built or as
+ * drawn, value, kind, note. Immutable, so that it may search on any thread; one walk over the map a
+ * search, a few milliseconds for 10,000 parts.
+ */
+public final class Finder {
+  /** How well something fits, best first. */
+  public enum Fit {
+    NAME,
+    NAME_BEGINS,
+    DRAWN_NAME,
+    VALUE,
+    KIND,
+    NAME_HAS,
+    NOTE
+  }
+
+  /**
+   * Something found.
+   *
+   * @param matched the text that fits, where it isn't the name
+   */
+  public record Found(Subject subject, Fit fit, String matched) {}
+
+  private static final Comparator<Found> ORDER =
+      Comparator.comparing(Found::fit).thenComparing(Found::subject);
+
+  private final MapIndex index;
+
+  public Finder(BoardMap map) {
+    index = new MapIndex(map);
+  }
+
+  /** The best finds, best first; nothing for a blank text. */
+  public List<Found> find(String typed, int limit) {
+    String text = fold(typed.strip());
+    if (text.isEmpty()) {
+      return List.of();
+    }
+    List<Found> found = new ArrayList<>();
+    exact(typed).ifPresent(found::add);
+    for (Part part : index.map().parts()) {
+      fitOf(part, text).ifPresent(found::add);
+    }
+    for (Net net : index.map().nets()) {
+      fitOf(net, text).ifPresent(found::add);
+    }
+    addDrawn(text, found);
+    return found.stream().sorted(ORDER).filter(distinctSubjects()).limit(limit).toList();
+  }
+
+  private static java.util.function.Predicate<Found> distinctSubjects() {
+    java.util.Set<Subject> seen = new java.util.HashSet<>();
+    return found -> seen.add(found.subject());
+  }
+
+  /** A full name: R101, "U102 pin 7", U101/Ta, A_ATT. */
+  private Optional<Found> exact(String typed) {
+    return new Naming(index).known(typed).map(subject -> new Found(subject, Fit.NAME, ""));
+  }
+
+  private static Optional<Found> fitOf(Part part, String text) {
+    Subject subject = Subject.of(part.id());
+    String name = fold(part.designator().text());
+    if (name.startsWith(text)) {
+      return Optional.of(new Found(subject, Fit.NAME_BEGINS, ""));
+    }
+    if (fold(part.value()).startsWith(text)) {
+      return Optional.of(new Found(subject, Fit.VALUE, part.value()));
+    }
+    if (fold(part.kind()).contains(text)) {
+      return Optional.of(new Found(subject, Fit.KIND, part.kind()));
+    }
+    return name.contains(text)
+        ? Optional.of(new Found(subject, Fit.NAME_HAS, ""))
+        : fitOfNote(subject, part.note(), text);
+  }
+
+  private static Optional<Found> fitOf(Net net, String text) {
+    Subject subject = Subject.of(net.id());
+    String name = fold(net.name());
+    if (name.startsWith(text)) {
+      return Optional.of(new Found(subject, Fit.NAME_BEGINS, ""));
+    }
+    return name.contains(text)
+        ? Optional.of(new Found(subject, Fit.NAME_HAS, ""))
+        : fitOfNote(subject, net.note(), text);
+  }
+
+  private static Optional<Found> fitOfNote(Subject subject, String note, String text) {
+    return fold(note).contains(text)
+        ? Optional.of(new Found(subject, Fit.NOTE, note))
+        : Optional.empty();
+  }
+
+  /** Pins that the drawing has on a net of that name, and parts it gives that value. */
+  private void addDrawn(String text, List<Found> found) {
+    for (Discrepancy discrepancy : index.map().discrepancies()) {
+      String drawn = drawnName(discrepancy);
+      if (fold(drawn).startsWith(text)) {
+        found.add(new Found(discrepancy.subject(), Fit.DRAWN_NAME, drawn));
+      }
+    }
+  }
+
+  private String drawnName(Discrepancy discrepancy) {
+    boolean isNet = discrepancy.aspect() == Discrepancy.Aspect.NET;
+    return isNet && !discrepancy.drawn().isEmpty()
+        ? index.map().nameOf(Subject.of(new NetId(discrepancy.drawn())))
+        : discrepancy.drawn();
+  }
+
+  private static String fold(String text) {
+    return text.toLowerCase(Locale.ROOT);
+  }
+}

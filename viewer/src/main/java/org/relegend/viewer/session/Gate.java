@@ -1,0 +1,83 @@
+package org.relegend.viewer.session;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.HazardZone;
+import org.relegend.map.ZoneId;
+
+/**
+ * Holds back whatever would show a place inside a hazard zone until the caution of that zone was
+ * read in this sitting. Nothing that leads to a place may go past it.
+ */
+public final class Gate {
+  /** A zone as it was when its caution was read: one that has grown or changed warns again. */
+  private record Read(ZoneId zone, HazardZone.Kind kind, List<org.relegend.map.Point> outline) {
+    static Read of(HazardZone zone) {
+      return new Read(zone.id(), zone.kind(), zone.outline());
+    }
+  }
+
+  private record Held(List<HazardZone> zones, Runnable then) {}
+
+  private final Hub hub;
+  private final Set<Read> read = new HashSet<>();
+  private @Nullable Held held;
+
+  Gate(Hub hub) {
+    this.hub = hub;
+  }
+
+  /** Runs this at once, or when the cautions of these zones were read; never, if turned back. */
+  void through(Set<HazardZone> zones, Runnable then) {
+    List<HazardZone> unread = unread(zones);
+    if (unread.isEmpty()) {
+      then.run();
+      return;
+    }
+    held = new Held(unread, then);
+    hub.fire(Change.CAUTION);
+  }
+
+  /** Whether a place inside these zones may be shown now. */
+  boolean isOpen(Set<HazardZone> zones) {
+    return unread(zones).isEmpty();
+  }
+
+  private List<HazardZone> unread(Set<HazardZone> zones) {
+    return zones.stream().filter(zone -> !read.contains(Read.of(zone))).toList();
+  }
+
+  /** The zones whose caution must be read before what was asked for is done. */
+  public Optional<List<HazardZone>> caution() {
+    return Optional.ofNullable(held).map(Held::zones);
+  }
+
+  /** The technician read the caution: what was held back is done. */
+  public void acknowledge() {
+    hub.check();
+    Held waiting = held;
+    if (waiting == null) {
+      return;
+    }
+    waiting.zones().forEach(zone -> read.add(Read.of(zone)));
+    held = null;
+    hub.fire(Change.CAUTION);
+    waiting.then().run();
+  }
+
+  /** The technician would rather not: what was held back is dropped. */
+  public void turnBack() {
+    hub.check();
+    held = null;
+    hub.fire(Change.CAUTION);
+  }
+
+  /** Nobody has read anything yet, as with another map. */
+  void reset() {
+    read.clear();
+    held = null;
+  }
+}

@@ -1,0 +1,43 @@
+package org.relegend.viewer.session;
+
+import java.time.Clock;
+import org.relegend.map.Attestation;
+import org.relegend.map.Evidence;
+
+/** Who works here, and on what evidence what they note now rests; remembered until changed. */
+public final class Hand {
+  private final Hub hub;
+  private final Clock clock;
+  private Evidence evidence = Evidence.SEEN;
+  private String author = "";
+
+  Hand(Hub hub, Clock clock) {
+    this.hub = hub;
+    this.clock = clock;
+  }
+
+  public Evidence evidence() {
+    return evidence;
+  }
+
+  public void setEvidence(Evidence evidence) {
+    hub.check();
+    this.evidence = evidence;
+    hub.fire(Change.EVIDENCE);
+  }
+
+  public String author() {
+    return author;
+  }
+
+  /** A name or alias that stands beside each placement and join from now on; may be empty. */
+  public void setAuthor(String author) {
+    hub.check();
+    this.author = author;
+    hub.fire(Change.EVIDENCE);
+  }
+
+  Attestation attests() {
+    return new Attestation(evidence, author, clock.instant());
+  }
+}

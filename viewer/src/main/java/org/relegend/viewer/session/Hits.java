@@ -1,0 +1,75 @@
+package org.relegend.viewer.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.relegend.map.BoardMap;
+import org.relegend.map.HazardZone;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+
+/** What is meant by pointing at a place of a picture. */
+final class Hits {
+  private Hits() {}
+
+  /**
+   * The placement pointed at: the nearest pad or net label within reach, else the smallest body
+   * around the point, else the nearest body within reach.
+   */
+  static Optional<Placement> at(BoardMap map, Click click) {
+    List<Placement> here = on(map, click.picture());
+    return nearest(here, click, false)
+        .or(() -> smallestAround(here, click.at()))
+        .or(() -> nearest(here, click, true));
+  }
+
+  /** All placements whose point lies in a rectangle between two corners. */
+  static List<Placement> within(BoardMap map, PictureId picture, Point a, Point b) {
+    double left = Math.min(a.x(), b.x());
+    double right = Math.max(a.x(), b.x());
+    double top = Math.min(a.y(), b.y());
+    double bottom = Math.max(a.y(), b.y());
+    return on(map, picture).stream()
+        .filter(p -> p.at().x() >= left && p.at().x() <= right)
+        .filter(p -> p.at().y() >= top && p.at().y() <= bottom)
+        .toList();
+  }
+
+  /** The hazard zones of a picture around a point. */
+  static List<HazardZone> zonesAt(BoardMap map, PictureId picture, Point at) {
+    return map.zones().stream()
+        .filter(zone -> zone.picture().equals(picture) && Polygon.contains(zone.outline(), at))
+        .toList();
+  }
+
+  private static List<Placement> on(BoardMap map, PictureId picture) {
+    List<Placement> here = new ArrayList<>();
+    for (Placement placement : map.placements()) {
+      if (placement.picture().equals(picture)) {
+        here.add(placement);
+      }
+    }
+    return here;
+  }
+
+  private static Optional<Placement> nearest(List<Placement> here, Click click, boolean bodies) {
+    return here.stream()
+        .filter(placement -> isBody(placement) == bodies)
+        .filter(placement -> placement.at().distance(click.at()) <= click.reach())
+        .min(Comparator.comparingDouble(placement -> placement.at().distance(click.at())));
+  }
+
+  private static Optional<Placement> smallestAround(List<Placement> here, Point at) {
+    return here.stream()
+        .filter(placement -> Polygon.contains(placement.outline(), at))
+        .min(Comparator.comparingDouble(placement -> Polygon.area(placement.outline())));
+  }
+
+  private static boolean isBody(Placement placement) {
+    return placement.subject() instanceof Subject.OfPart
+        || placement.subject() instanceof Subject.OfSection;
+  }
+}

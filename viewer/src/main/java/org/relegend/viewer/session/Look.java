@@ -1,0 +1,36 @@
+package org.relegend.viewer.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
+
+/**
+ * Asks that a place of a picture, which lies on the desk, be brought into view.
+ *
+ * @param extent what should be seen whole: the outline of a body, or the place alone
+ * @param comeFrom where the eye is now; the place is to appear at the same spot of the screen and
+ *     at the same zoom, so that the two can be compared
+ */
+public record Look(PictureId picture, Point at, List<Point> extent, Optional<Spot> comeFrom) {
+  /** A place of a picture. */
+  public record Spot(PictureId picture, Point at) {}
+
+  public Look {
+    extent = List.copyOf(extent);
+  }
+
+  static Look at(Placement placement) {
+    return new Look(placement.picture(), placement.at(), extentOf(placement), Optional.empty());
+  }
+
+  static Look at(Placement placement, Placement comeFrom) {
+    Spot from = new Spot(comeFrom.picture(), comeFrom.at());
+    return new Look(placement.picture(), placement.at(), extentOf(placement), Optional.of(from));
+  }
+
+  private static List<Point> extentOf(Placement placement) {
+    return placement.outline().isEmpty() ? List.of(placement.at()) : placement.outline();
+  }
+}

@@ -1,0 +1,58 @@
+package org.relegend.viewer.session;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+
+/** Brings places into view: lays their pictures on the desk, then asks that they be looked at. */
+final class Looks {
+  private final Desk desk;
+  private final List<Consumer<Look>> listeners = new CopyOnWriteArrayList<>();
+
+  Looks(Desk desk) {
+    this.desk = desk;
+  }
+
+  void add(Consumer<Look> listener) {
+    listeners.add(listener);
+  }
+
+  /** On both pictures. */
+  void at(Card card) {
+    at(card.page());
+    at(card.photo());
+  }
+
+  /** On the other picture than the one the technician points at, as long as the two are linked. */
+  void besides(Card card, PictureId pointedAt) {
+    if (desk.isLinked()) {
+      at(card.page().filter(place -> !place.picture().equals(pointedAt) && !isPage(pointedAt)));
+      at(card.photo().filter(place -> !place.picture().equals(pointedAt) && isPage(pointedAt)));
+    }
+  }
+
+  private boolean isPage(PictureId picture) {
+    return desk.pages().stream().anyMatch(page -> page.id().equals(picture));
+  }
+
+  void at(Optional<Placement> place) {
+    place.ifPresent(
+        found -> {
+          desk.show(found.picture());
+          tell(Look.at(found));
+        });
+  }
+
+  /** At the spot of the screen where the eye is now. */
+  void across(Placement from, Placement to) {
+    desk.show(to.picture());
+    tell(Look.at(to, from));
+  }
+
+  void tell(Look look) {
+    listeners.forEach(listener -> listener.accept(look));
+  }
+}

@@ -1,0 +1,73 @@
+package org.relegend.viewer.session;
+
+import java.util.List;
+
+/**
+ * One sentence for the status line, without its words: those are the window's business.
+ *
+ * @param arguments names, as text, and numbers that stand in the sentence
+ */
+public record Notice(Kind kind, List<Object> arguments) {
+  /** What is said. */
+  public enum Kind {
+    PLACED,
+    PLACED_PINS,
+    FIRST_PIN,
+    MOVED,
+    MOVED_SEVERAL,
+    TAKEN_AWAY,
+    CONFIRMED,
+    JOINED,
+    ALREADY_JOINED,
+    NETS_JOINED,
+    PIN_MOVED,
+    PIN_LEFT,
+    TRACING,
+    ZONE_CORNER,
+    ZONE_DRAWN,
+    ZONE_TOO_SMALL,
+    UNDONE,
+    REDONE,
+    NOTHING_TO_UNDO(true),
+    NOTHING_TO_REDO(true),
+    NOTHING_HERE(true),
+    NOT_FOUND(true),
+    NO_NAME_TYPED(true),
+    NO_PACKAGE(true),
+    NOT_PLACED_YET(true),
+    NO_TWIN(true),
+    NO_TWIN_CHANNEL(true),
+    NO_OTHER_SIDE(true),
+    NOTHING_CHOSEN(true),
+    PINS_UNKNOWN(true),
+    READ_ONLY(true),
+    REFUSED(true);
+
+    private final boolean refusal;
+
+    Kind() {
+      this(false);
+    }
+
+    Kind(boolean refusal) {
+      this.refusal = refusal;
+    }
+
+    /** Whether something asked for did not happen. */
+    public boolean isRefusal() {
+      return refusal;
+    }
+  }
+
+  public Notice {
+    arguments = List.copyOf(arguments);
+  }
+
+  static Notice of(Kind kind, Object... arguments) {
+    return new Notice(kind, List.of(arguments).stream().map(Notice::numberOrText).toList());
+  }
+
+  private static Object numberOrText(Object argument) {
+    return argument instanceof Integer ? argument : argument.toString();
+  }
+}

@@ -1,0 +1,171 @@
+package org.relegend.viewer.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.BoardId;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Designator;
+import org.relegend.map.Edit;
+import org.relegend.map.EditGroup;
+import org.relegend.map.Part;
+import org.relegend.map.PartEdits;
+import org.relegend.map.Picture;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.PlacementEdits;
+import org.relegend.map.Subject;
+
+/**
+ * Placing by name: the name is typed, the place clicked. After each, the next part not yet placed
+ * on that picture is offered, so that a row of parts goes click by click.
+ */
+public final class Placing {
+  private static final int OFFERED = 8;
+
+  private final Document document;
+  private final Hand hand;
+  private final Hub hub;
+  private String typed = "";
+  private @Nullable Designator last;
+
+  Placing(Document document, Hand hand, Hub hub) {
+    this.document = document;
+    this.hand = hand;
+    this.hub = hub;
+  }
+
+  /** The name as it is typed now; what the next click places. */
+  public String typed() {
+    return typed;
+  }
+
+  public void type(String text) {
+    hub.check();
+    typed = text;
+    hub.fire(Change.TOOL);
+  }
+
+  /** What the typed name stands for in the map, as far as it is known. */
+  public Optional<Subject> target() {
+    return new Naming(document.index()).known(typed);
+  }
+
+  /** Designators that begin as typed, those not yet placed on the picture first. */
+  public List<String> completions(String begun, Optional<PictureId> picture) {
+    String start = begun.strip().toUpperCase(Locale.ROOT);
+    Set<Subject> placed = picture.map(this::placedOn).orElse(Set.of());
+    return document.map().parts().stream()
+        .filter(part -> part.designator().text().toUpperCase(Locale.ROOT).startsWith(start))
+        .sorted(
+            Comparator.comparing((Part part) -> placed.contains(Subject.of(part.id())))
+                .thenComparing(Part::designator))
+        .limit(OFFERED)
+        .map(part -> part.designator().text())
+        .toList();
+  }
+
+  /** The first part after the one placed last that isn't on the picture yet. */
+  public Optional<Designator> nextUnplaced(PictureId picture) {
+    Set<Subject> placed = placedOn(picture);
+    Optional<BoardId> board = document.map().picture(picture).flatMap(Picture::shownBoard);
+    List<Designator> missing =
+        document.map().parts().stream()
+            .filter(part -> board.isEmpty() || board.get().equals(part.board()))
+            .filter(part -> !placed.contains(Subject.of(part.id())))
+            .map(Part::designator)
+            .sorted()
+            .toList();
+    Designator after = last;
+    return missing.stream()
+        .filter(designator -> after == null || designator.compareTo(after) > 0)
+        .findFirst()
+        .or(() -> missing.stream().findFirst());
+  }
+
+  private Set<Subject> placedOn(PictureId picture) {
+    return document.map().placements().stream()
+        .filter(placement -> placement.picture().equals(picture))
+        .map(Placement::subject)
+        .collect(Collectors.toSet());
+  }
+
+  /** Places what is typed at the click; tells what was placed. */
+  Optional<Subject> place(Click click) {
+    if (typed.isBlank()) {
+      hub.say(Notice.Kind.NO_NAME_TYPED);
+      return Optional.empty();
+    }
+    Optional<Naming.Meaning> meaning = meaning(typed, click.picture());
+    if (meaning.isEmpty()) {
+      hub.say(Notice.Kind.NOT_FOUND, typed);
+      return Optional.empty();
+    }
+    Subject subject = meaning.get().subject();
+    List<Edit> steps = new ArrayList<>(meaning.get().additions());
+    steps.add(new PlacementEdits.Place(placement(click, subject)));
+    if (!document.apply(named(subject, steps))) {
+      return Optional.empty();
+    }
+    placed(subject, click.picture());
+    hub.say(Notice.Kind.PLACED, document.map().nameOf(subject));
+    return Optional.of(subject);
+  }
+
+  Optional<Naming.Meaning> meaning(String name, PictureId picture) {
+    BoardMap map = document.map();
+    BoardId board =
+        map.picture(picture)
+            .flatMap(Picture::shownBoard)
+            .or(() -> map.boards().stream().findFirst().map(found -> found.id()))
+            .orElseGet(() -> new BoardId("main"));
+    return new Naming(document.index()).meant(name, board);
+  }
+
+  /** Offers the next name. */
+  void placed(Subject subject, PictureId picture) {
+    if (subject instanceof Subject.OfPart part) {
+      document.map().part(part.part()).ifPresent(found -> last = found.designator());
+    }
+    type(nextUnplaced(picture).map(Designator::text).orElse(""));
+  }
+
+  /** A net may have many labels on a picture; anything else one place, which moves. */
+  private Placement placement(Click click, Subject subject) {
+    BoardMap map = document.map();
+    int ordinal = 1;
+    if (subject instanceof Subject.OfNet) {
+      while (map.placements().has(new Placement.Key(click.picture(), subject, ordinal))) {
+        ordinal++;
+      }
+    }
+    Placement fresh =
+        new Placement(
+            click.picture(), subject, ordinal, click.at(), List.of(), List.of(hand.attests()));
+    return map.placements()
+        .find(fresh.key())
+        .map(known -> known.movedTo(click.at(), hand.attests()))
+        .orElse(fresh);
+  }
+
+  private Edit named(Subject subject, List<Edit> steps) {
+    return steps.size() == 1
+        ? steps.get(0)
+        : new EditGroup("Place " + nameAfter(subject, steps), steps);
+  }
+
+  private String nameAfter(Subject subject, List<Edit> steps) {
+    BoardMap after = document.map();
+    for (Edit step : steps) {
+      if (step instanceof PartEdits.PutPart put) {
+        after = put.applyTo(after);
+      }
+    }
+    return after.nameOf(subject);
+  }
+}

@@ -1,0 +1,32 @@
+package org.relegend.viewer.session;
+
+import java.util.List;
+import org.relegend.map.NetId;
+import org.relegend.map.PartId;
+import org.relegend.map.PictureId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Point;
+import org.relegend.map.ZoneId;
+
+/** Something only the technician can say, before what they began is finished. */
+public sealed interface Question {
+  /** A pin to be joined is on another net already: join the two, move the pin, or leave it. */
+  record PinTaken(PinRef pin, NetId on, NetId tracing) implements Question {}
+
+  /** A part was pointed at, and it has several pins. */
+  record WhichPin(PartId part, List<PinRef> pins) implements Question {
+    public WhichPin {
+      pins = List.copyOf(pins);
+    }
+  }
+
+  /** An outline is closed: what threatens inside it? */
+  record WhichHazard(PictureId picture, List<Point> outline) implements Question {
+    public WhichHazard {
+      outline = List.copyOf(outline);
+    }
+  }
+
+  /** A hazard zone is to be removed from the map. */
+  record RemoveZone(ZoneId zone) implements Question {}
+}

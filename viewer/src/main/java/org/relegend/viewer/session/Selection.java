@@ -1,0 +1,144 @@
+package org.relegend.viewer.session;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.BoardMap;
+import org.relegend.map.PinRef;
+import org.relegend.map.Placement;
+import org.relegend.map.Subject;
+
+/** What is chosen: one subject with its strip of cards, and any number of marked placements. */
+public final class Selection {
+  private final Document document;
+  private final Desk desk;
+  private final Hub hub;
+  private Set<Placement.Key> marked = Set.of();
+  private @Nullable Subject subject;
+  private Strip strip = Strip.EMPTY;
+  private Set<Subject> joined = Set.of();
+  private int cursor;
+
+  Selection(Document document, Desk desk, Hub hub) {
+    this.document = document;
+    this.desk = desk;
+    this.hub = hub;
+  }
+
+  public Optional<Subject> subject() {
+    return Optional.ofNullable(subject);
+  }
+
+  /** The placements that the next action is about: to drag, take away or confirm. */
+  public Set<Placement.Key> marked() {
+    return marked;
+  }
+
+  public Strip strip() {
+    return strip;
+  }
+
+  /** Everything joined at the chosen node, to be marked on both pictures: pins, and their parts. */
+  public Set<Subject> joined() {
+    return joined;
+  }
+
+  /** Number of the card walked to, from 0; 0 also in an empty strip. */
+  public int cursor() {
+    return cursor;
+  }
+
+  public Optional<Card> card() {
+    List<Card> cards = strip.cards();
+    return cursor < cards.size() ? Optional.of(cards.get(cursor)) : Optional.empty();
+  }
+
+  /** What the eye is on: the card walked to, else what was chosen. */
+  public Optional<Subject> focus() {
+    return card().map(Card::subject).or(this::subject);
+  }
+
+  void choose(Subject chosen, Collection<Placement.Key> marks) {
+    subject = chosen;
+    marked = Set.copyOf(marks);
+    lay();
+    cursor = startOf(chosen);
+    hub.fire(Change.CHOICE);
+  }
+
+  void mark(Collection<Placement.Key> marks) {
+    marked = Set.copyOf(marks);
+    hub.fire(Change.CHOICE);
+  }
+
+  void toggle(Placement.Key mark) {
+    Set<Placement.Key> changed = new LinkedHashSet<>(marked);
+    if (!changed.remove(mark)) {
+      changed.add(mark);
+    }
+    mark(changed);
+  }
+
+  void clear() {
+    subject = null;
+    marked = Set.of();
+    lay();
+    cursor = 0;
+    hub.fire(Change.CHOICE);
+  }
+
+  /** Walks to a card. */
+  void walkTo(int card) {
+    cursor = Math.max(0, Math.min(strip.cards().size() - 1, card));
+    hub.fire(Change.CURSOR);
+  }
+
+  /** Lays the cards anew, after the map or the desk changed; what is gone is no longer chosen. */
+  void settle() {
+    BoardMap map = document.map();
+    if (subject != null && !isIn(map, subject)) {
+      subject = null;
+    }
+    marked = Set.copyOf(marked.stream().filter(map.placements()::has).toList());
+    Optional<Subject> was = card().map(Card::subject);
+    lay();
+    List<Subject> now = strip.cards().stream().map(Card::subject).toList();
+    int kept = was.map(now::indexOf).orElse(-1);
+    cursor = kept >= 0 ? kept : Math.max(0, Math.min(now.size() - 1, cursor));
+    hub.fire(Change.CHOICE);
+  }
+
+  private int startOf(Subject chosen) {
+    List<Subject> subjects = strip.cards().stream().map(Card::subject).toList();
+    return Math.max(0, subjects.indexOf(chosen));
+  }
+
+  private void lay() {
+    strip = subject == null ? Strip.EMPTY : new StripMaker(document.index(), desk).of(subject);
+    Set<Subject> all = new LinkedHashSet<>();
+    for (Card card : strip.cards()) {
+      all.add(card.subject());
+      if (card.subject() instanceof Subject.OfPin pin) {
+        all.add(Subject.of(pin.pin().part()));
+      }
+    }
+    strip.groups().forEach(group -> group.net().ifPresent(net -> all.add(Subject.of(net))));
+    joined = Set.copyOf(all);
+  }
+
+  private static boolean isIn(BoardMap map, Subject subject) {
+    if (subject instanceof Subject.OfNet net) {
+      return map.nets().has(net.net());
+    }
+    if (subject instanceof Subject.OfPin pin) {
+      PinRef ref = pin.pin();
+      return map.part(ref.part()).flatMap(part -> part.pin(ref.pin())).isPresent();
+    }
+    return subject instanceof Subject.OfSection section
+        ? map.part(section.part()).flatMap(part -> part.section(section.section())).isPresent()
+        : map.parts().has(((Subject.OfPart) subject).part());
+  }
+}

@@ -1,0 +1,369 @@
+package org.relegend.viewer.session;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.relegend.map.BoardMap;
+import org.relegend.map.EditHistory;
+import org.relegend.map.HazardZone;
+import org.relegend.map.PictureEdits;
+import org.relegend.map.PictureId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+import org.relegend.map.ZoneId;
+import org.relegend.viewer.work.OwnerThread;
+
+/** One sitting at one map. Everything that a key or a click does to it begins here. */
+public final class Session {
+  private final Hub hub;
+  private final Document document;
+  private final Desk desk;
+  private final Selection selection;
+  private final Gate gate;
+  private final Hand hand;
+  private final Questions questions;
+  private final Placing placing;
+  private final Pinning pinning;
+  private final Tracing tracing;
+  private final Outlining outlining;
+  private final Corrections corrections;
+  private final Looks looks;
+  private final TwinJump twinJump;
+  private Tool tool = Tool.LOOK;
+
+  /**
+   * Begins with nothing chosen.
+   *
+   * @param history of the open map; may hold edits already that can be undone
+   * @param owner the thread that all calls must come from
+   * @param clock tells the time of each placement and join
+   */
+  public Session(EditHistory history, OwnerThread owner, Clock clock) {
+    hub = new Hub(owner);
+    document = new Document(history, hub);
+    desk = new Desk(document, hub);
+    selection = new Selection(document, desk, hub);
+    gate = new Gate(hub);
+    hand = new Hand(hub, clock);
+    questions = new Questions(hub);
+    placing = new Placing(document, hand, hub);
+    pinning = new Pinning(document, placing, hand, hub);
+    tracing = new Tracing(document, hand, hub, questions);
+    outlining = new Outlining(document, hand, hub, questions);
+    corrections = new Corrections(document, selection, hand, hub);
+    looks = new Looks(desk);
+    twinJump = new TwinJump(this, hub, looks);
+    hub.add(this::follow);
+  }
+
+  private void follow(Change change) {
+    if (change == Change.MAP) {
+      desk.settle();
+    }
+    if (change == Change.MAP || change == Change.PICTURES) {
+      selection.settle();
+    }
+  }
+
+  /** Hears of every change, on the owner's thread. */
+  public void listen(Consumer<Change> listener) {
+    hub.add(listener);
+  }
+
+  /** Hears of every place that is to be brought into view. */
+  public void onLook(Consumer<Look> listener) {
+    looks.add(listener);
+  }
+
+  public Document document() {
+    return document;
+  }
+
+  public BoardMap map() {
+    return document.map();
+  }
+
+  public Desk desk() {
+    return desk;
+  }
+
+  public Selection selection() {
+    return selection;
+  }
+
+  public Gate gate() {
+    return gate;
+  }
+
+  public Hand hand() {
+    return hand;
+  }
+
+  public Placing placing() {
+    return placing;
+  }
+
+  public Pinning pinning() {
+    return pinning;
+  }
+
+  public Tracing tracing() {
+    return tracing;
+  }
+
+  public Outlining outlining() {
+    return outlining;
+  }
+
+  public Corrections corrections() {
+    return corrections;
+  }
+
+  /** The last thing said. */
+  public Optional<Notice> notice() {
+    return hub.last();
+  }
+
+  /** What waits for an answer. */
+  public Optional<Question> question() {
+    return questions.asked();
+  }
+
+  public Tool tool() {
+    return tool;
+  }
+
+  /** Takes a tool in hand; what the other had half done is dropped. */
+  public void take(Tool taken) {
+    hub.check();
+    dropHalfDone();
+    tool = taken;
+    if (taken.takesName()) {
+      desk.photo()
+          .map(photo -> photo.id())
+          .or(() -> desk.page().map(page -> page.id()))
+          .flatMap(placing::nextUnplaced)
+          .ifPresent(next -> placing.type(next.text()));
+    }
+    hub.fire(Change.TOOL);
+  }
+
+  private void dropHalfDone() {
+    questions.drop();
+    pinning.reset();
+    tracing.reset();
+    outlining.reset();
+  }
+
+  /** One step back: drops the question, else what is half done, else the tool, else the choice. */
+  public void back() {
+    hub.check();
+    if (questions.asked().isPresent()) {
+      questions.drop();
+    } else if (tool == Tool.ZONE && outlining.back()) {
+      return;
+    } else if (tool != Tool.LOOK) {
+      take(Tool.LOOK);
+    } else {
+      selection.clear();
+    }
+  }
+
+  /** The technician clicked on a picture. */
+  public void click(Click click) {
+    hub.check();
+    Optional<Placement> hit = Hits.at(map(), click);
+    Set<HazardZone> zones = new LinkedHashSet<>(Hits.zonesAt(map(), click.picture(), click.at()));
+    hit.ifPresent(place -> zones.addAll(exposure().of(place.subject())));
+    switch (tool) {
+      case LOOK -> gate.through(zones, () -> lookAt(click, hit));
+      case PLACE -> gate.through(zones, () -> placing.place(click).ifPresent(this::showPlaced));
+      case PINS -> gate.through(zones, () -> pinning.click(click).ifPresent(this::showPlaced));
+      case TRACE -> gate.through(zones, () -> trace(hit));
+      case ZONE -> outlining.click(click);
+    }
+  }
+
+  private Exposure exposure() {
+    return new Exposure(document.index(), desk);
+  }
+
+  private void lookAt(Click click, Optional<Placement> hit) {
+    if (hit.isEmpty()) {
+      if (!click.more()) {
+        selection.clear();
+      }
+    } else if (click.more()) {
+      selection.toggle(hit.get().key());
+    } else {
+      selection.choose(hit.get().subject(), List.of(hit.get().key()));
+      selection.card().ifPresent(card -> looks.besides(card, click.picture()));
+    }
+  }
+
+  private void showPlaced(Subject subject) {
+    selection.choose(subject, List.of());
+  }
+
+  private void trace(Optional<Placement> hit) {
+    if (hit.isEmpty()) {
+      hub.say(Notice.Kind.NOTHING_HERE);
+      return;
+    }
+    tracing.add(hit.get());
+    showTraced();
+  }
+
+  private void showTraced() {
+    tracing.net().ifPresent(net -> selection.choose(Subject.of(net.id()), List.of()));
+  }
+
+  /** A pin named by the question which one is meant. */
+  public void answer(PinRef pin) {
+    hub.check();
+    questions.drop();
+    tracing.add(pin);
+    showTraced();
+  }
+
+  /** The two nets are one; or the pin is moved; or neither. */
+  public void answer(Question.PinTaken question, Answer answer) {
+    hub.check();
+    questions.drop();
+    switch (answer) {
+      case JOIN -> tracing.join(question);
+      case MOVE -> tracing.move(question);
+      case LEAVE -> tracing.leave(question);
+    }
+    showTraced();
+  }
+
+  /** What to do with a pin that is on another net. */
+  public enum Answer {
+    JOIN,
+    MOVE,
+    LEAVE
+  }
+
+  /** What threatens inside the outline just closed. */
+  public void answer(Question.WhichHazard question, HazardZone.Kind kind, String note) {
+    hub.check();
+    questions.drop();
+    outlining.draw(question, kind, note);
+  }
+
+  /** Asks before a zone is removed. */
+  public void removeZone(ZoneId zone) {
+    hub.check();
+    questions.ask(new Question.RemoveZone(zone));
+  }
+
+  /** The zone is to go. */
+  public void answer(Question.RemoveZone question) {
+    hub.check();
+    questions.drop();
+    document.apply(new PictureEdits.RemoveZone(question.zone()));
+  }
+
+  /** A corner of a zone was dragged. */
+  public void moveCorner(ZoneId zone, int corner, Point to) {
+    outlining.moveCorner(zone, corner, to);
+  }
+
+  /** Chooses by name, from the find field, a finding or the like, and shows it on both pictures. */
+  public void choose(Subject subject) {
+    hub.check();
+    gate.through(
+        exposure().of(subject),
+        () -> {
+          selection.choose(subject, List.of());
+          Optional<Card> card = selection.card();
+          card.ifPresent(looks::at);
+          if (card.filter(shown -> shown.page().or(shown::photo).isPresent()).isEmpty()) {
+            hub.say(Notice.Kind.NOT_PLACED_YET, map().nameOf(subject));
+          }
+        });
+  }
+
+  /** Walks along the strip by so many cards; both pictures follow. */
+  public void walk(int cards) {
+    walkTo(selection.cursor() + cards);
+  }
+
+  /** Walks to a card of the strip; both pictures follow. */
+  public void walkTo(int card) {
+    hub.check();
+    List<Card> cards = selection.strip().cards();
+    if (cards.isEmpty()) {
+      return;
+    }
+    int target = Math.max(0, Math.min(cards.size() - 1, card));
+    gate.through(
+        Set.copyOf(cards.get(target).zones()),
+        () -> {
+          selection.walkTo(target);
+          looks.at(cards.get(target));
+        });
+  }
+
+  /** Opens what the card walked to stands for: its own node or part. */
+  public void open() {
+    selection.card().ifPresent(card -> choose(card.subject()));
+  }
+
+  /** Jumps to the twin of what the eye is on, at the same spot and zoom; from there, back. */
+  public void twin() {
+    twinJump.jump();
+  }
+
+  /** Marks all placements of a picture between two corners, besides or instead of those marked. */
+  public void markWithin(PictureId picture, Point a, Point b, boolean more) {
+    hub.check();
+    List<Placement.Key> found =
+        new ArrayList<>(Hits.within(map(), picture, a, b).stream().map(Placement::key).toList());
+    if (more) {
+      selection.marked().stream().filter(key -> !found.contains(key)).forEach(found::add);
+    }
+    selection.mark(found);
+  }
+
+  /** A drag begins there: tells what would be dragged, which is marked then, if it wasn't. */
+  public boolean grab(Click click) {
+    hub.check();
+    Optional<Placement> hit = Hits.at(map(), click);
+    if (tool != Tool.LOOK || hit.isEmpty() || document.isReadOnly()) {
+      return false;
+    }
+    if (!gate.isOpen(exposure().of(hit.get().subject()))) {
+      return false;
+    }
+    if (!selection.marked().contains(hit.get().key())) {
+      selection.choose(hit.get().subject(), List.of(hit.get().key()));
+    }
+    return true;
+  }
+
+  public void undo() {
+    stepThrough(document::undo);
+  }
+
+  public void redo() {
+    stepThrough(document::redo);
+  }
+
+  private void stepThrough(Runnable step) {
+    BoardMap before = map();
+    dropHalfDone();
+    step.run();
+    Changed.place(before, map())
+        .ifPresent(
+            place ->
+                gate.through(exposure().of(place.subject()), () -> looks.at(Optional.of(place))));
+  }
+}

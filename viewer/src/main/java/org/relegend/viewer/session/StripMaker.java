@@ -1,0 +1,107 @@
+package org.relegend.viewer.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.relegend.map.Attestation;
+import org.relegend.map.Evidence;
+import org.relegend.map.MapIndex;
+import org.relegend.map.Net;
+import org.relegend.map.Page;
+import org.relegend.map.Part;
+import org.relegend.map.Photo;
+import org.relegend.map.Pin;
+import org.relegend.map.PinRef;
+import org.relegend.map.Subject;
+
+/** Lays out the cards for what was chosen. */
+final class StripMaker {
+  /** Around a part, a node of more pins than this (a supply, say) is one card that opens it. */
+  static final int FEW_PINS = 12;
+
+  private final MapIndex index;
+  private final Places places;
+  private final Twins twins;
+  private final Dangers dangers;
+  private final Desk desk;
+
+  StripMaker(MapIndex index, Desk desk) {
+    this.index = index;
+    this.desk = desk;
+    places = new Places(index);
+    twins = new Twins(index);
+    dangers = new Dangers(index);
+  }
+
+  Strip of(Subject subject) {
+    List<Strip.Group> groups = new ArrayList<>();
+    if (subject instanceof Subject.OfNet net) {
+      index.map().net(net.net()).ifPresent(found -> groups.add(node(found)));
+    } else if (subject instanceof Subject.OfPin pin) {
+      index.netsOf(pin.pin()).forEach(net -> groups.add(node(net)));
+      if (groups.isEmpty()) {
+        groups.add(alone(subject));
+      }
+    } else if (subject instanceof Subject.OfPart part) {
+      groups.add(alone(subject));
+      index.map().part(part.part()).ifPresent(found -> addAround(found, found.pins(), groups));
+    } else if (subject instanceof Subject.OfSection section) {
+      groups.add(alone(subject));
+      index
+          .map()
+          .part(section.part())
+          .ifPresent(part -> addAround(part, pinsOf(part, section.section()), groups));
+    }
+    return new Strip(Optional.of(subject), groups);
+  }
+
+  private static List<Pin> pinsOf(Part part, String section) {
+    return part.pins().stream()
+        .filter(pin -> part.section(section).filter(found -> found.has(pin.number())).isPresent())
+        .toList();
+  }
+
+  private Strip.Group alone(Subject subject) {
+    Card card = card(subject, Optional.empty());
+    return new Strip.Group(Optional.empty(), Optional.empty(), 0, List.of(card));
+  }
+
+  private Strip.Group node(Net net) {
+    List<Card> cards = net.members().stream().map(this::card).toList();
+    return new Strip.Group(Optional.of(net.id()), Optional.empty(), cards.size(), cards);
+  }
+
+  private void addAround(Part part, List<Pin> pins, List<Strip.Group> groups) {
+    for (Pin pin : pins) {
+      PinRef ref = part.ref(pin);
+      index.netsOf(ref).forEach(net -> groups.add(around(ref, net)));
+    }
+  }
+
+  private Strip.Group around(PinRef via, Net net) {
+    List<Card> cards =
+        net.members().size() > FEW_PINS
+            ? List.of(card(Subject.of(net.id()), Optional.empty()))
+            : net.members().stream()
+                .filter(member -> !member.pin().equals(via))
+                .map(this::card)
+                .toList();
+    return new Strip.Group(Optional.of(net.id()), Optional.of(via), net.members().size(), cards);
+  }
+
+  private Card card(Net.Member member) {
+    return card(Subject.of(member.pin()), Attestation.best(member.evidence()));
+  }
+
+  private Card card(Subject subject, Optional<Evidence> joined) {
+    Optional<Subject> twin = twins.of(subject);
+    return new Card(
+        subject,
+        places.of(subject, Page.class, desk.page()),
+        places.of(subject, Photo.class, desk.photo()),
+        twin,
+        twin.flatMap(other -> places.of(other, Photo.class, desk.photo())),
+        joined,
+        dangers.around(subject));
+  }
+}

@@ -1,0 +1,20 @@
+package org.relegend.viewer.session;
+
+/** What pointing on a picture does. */
+public enum Tool {
+  /** Choose what is there. */
+  LOOK,
+  /** Place what is typed. */
+  PLACE,
+  /** Place all pins of the part that is typed. */
+  PINS,
+  /** Join what is there to the net being traced. */
+  TRACE,
+  /** Set a corner of a hazard zone. */
+  ZONE;
+
+  /** Whether the find field holds a name for the next click. */
+  public boolean takesName() {
+    return this == PLACE || this == PINS;
+  }
+}

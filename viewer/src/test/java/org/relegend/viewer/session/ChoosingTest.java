@@ -1,0 +1,221 @@
+package org.relegend.viewer.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.map.BoardMapSamples.PAGE;
+import static org.relegend.map.BoardMapSamples.TOP;
+import static org.relegend.map.BoardMapSamples.net;
+import static org.relegend.map.BoardMapSamples.says;
+import static org.relegend.map.BoardMapSamples.twoPin;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.relegend.map.BoardMap;
+import org.relegend.map.BoardMapSamples;
+import org.relegend.map.Evidence;
+import org.relegend.map.PartId;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+
+class ChoosingTest {
+  private final Bench bench = new Bench(Bench.placedChannels());
+  private final Session session = bench.session;
+
+  @Test
+  void node_takesOneClick_andMarksAllThatIsJoined() {
+    bench.click(TOP, 1010, 800);
+    assertThat(bench.clicks).isEqualTo(1);
+    assertThat(bench.cards()).containsExactly("C102.-", "U101.2");
+    assertThat(session.selection().joined())
+        .contains(
+            Subject.parse("C102.-"),
+            Subject.parse("U101.2"),
+            Subject.parse("C102"),
+            Subject.parse("net:A_ATT"));
+  }
+
+  @Test
+  void chosenOnThePhoto_isBroughtIntoViewOnThePage() {
+    bench.click(TOP, 1010, 800);
+    assertThat(bench.looks).singleElement().extracting(Look::picture).isEqualTo(PAGE);
+  }
+
+  @Test
+  void unlinked_theOtherPictureStays() {
+    session.desk().setLinked(false);
+    bench.click(TOP, 1010, 800);
+    assertThat(bench.looks).isEmpty();
+  }
+
+  @Test
+  void body_tellsTheNameAndAllItsNodes() {
+    bench.click(TOP, 995, 800);
+    assertThat(session.selection().subject()).contains(Subject.parse("C102"));
+    assertThat(bench.cards()).containsExactly("C102", "Q101.C", "U101.2");
+    assertThat(session.selection().strip().groups())
+        .extracting(Strip.Group::via)
+        .containsExactly(
+            Optional.empty(), Optional.of(Bench.pin("C102.+")), Optional.of(Bench.pin("C102.-")));
+  }
+
+  @Test
+  void insideAnOutline_theSmallestBodyIsMeant() {
+    BoardMap map = Bench.twoChannels();
+    map = outlined(map, "R101", 1000, 1000, 400);
+    map = outlined(map, "R102", 1100, 1000, 100);
+    Bench other = new Bench(map);
+    other.click(TOP, 1140, 1040);
+    assertThat(other.session.selection().subject()).contains(Subject.parse("R102"));
+    other.click(TOP, 850, 900);
+    assertThat(other.session.selection().subject()).contains(Subject.parse("R101"));
+  }
+
+  private static BoardMap outlined(BoardMap map, String part, double x, double y, double side) {
+    double half = side / 2;
+    List<Point> outline =
+        List.of(
+            new Point(x - half, y - half),
+            new Point(x + half, y - half),
+            new Point(x + half, y + half),
+            new Point(x - half, y + half));
+    Placement placement =
+        new Placement(
+            TOP, Subject.parse(part), 1, new Point(x, y), outline, List.of(says(Evidence.SEEN)));
+    return map.withPlacements(map.placements().with(placement));
+  }
+
+  @Test
+  void arrows_walkTheCards_andBothPicturesFollow() {
+    bench.click(TOP, 1010, 800);
+    bench.looks.clear();
+    session.walk(1);
+    assertThat(session.selection().focus()).contains(Subject.parse("U101.2"));
+    assertThat(bench.looks).extracting(Look::picture).containsExactly(TOP);
+    bench.looks.clear();
+    session.walk(-1);
+    assertThat(bench.looks).extracting(Look::picture).containsExactly(PAGE, TOP);
+    session.walk(-1);
+    assertThat(session.selection().cursor()).isZero();
+  }
+
+  @Test
+  void twin_takesOneKey_atTheSameSpotOfTheScreen_andBack() {
+    bench.click(TOP, 995, 800);
+    bench.looks.clear();
+    bench.key(session::twin);
+    assertThat(session.selection().subject()).contains(Subject.parse("C202"));
+    Look across = bench.looks.get(bench.looks.size() - 1);
+    assertThat(across.at()).isEqualTo(new Point(1000, 2300));
+    assertThat(across.comeFrom()).contains(new Look.Spot(TOP, new Point(1000, 800)));
+
+    bench.key(session::twin);
+    assertThat(session.selection().subject()).contains(Subject.parse("C102"));
+    assertThat(bench.keys).isEqualTo(2);
+  }
+
+  @Test
+  void twinOfAPinInAStrip_comesBackToTheSameStripAndCard() {
+    session.choose(Subject.of(new PartId("Q101")));
+    session.walkTo(3);
+    Subject card = session.selection().focus().orElseThrow();
+    assertThat(card).isEqualTo(Subject.parse("C102.+"));
+    session.twin();
+    assertThat(session.selection().focus()).contains(Subject.parse("C202.+"));
+    session.twin();
+    assertThat(session.selection().subject()).contains(Subject.parse("Q101"));
+    assertThat(session.selection().cursor()).isEqualTo(3);
+  }
+
+  @Test
+  void twinOfANet_isTheNetOfTheTwinsPins() {
+    Twins twins = new Twins(session.document().index());
+    assertThat(twins.of(Subject.parse("net:A_C1"))).contains(Subject.parse("net:B_C1"));
+  }
+
+  @Test
+  void partWithoutTwin_saysInWhichChannelItIs() {
+    session.choose(Subject.parse("R225"));
+    session.twin();
+    assertThat(session.notice()).contains(Notice.of(Notice.Kind.NO_TWIN_CHANNEL, "R225", "B"));
+  }
+
+  @Test
+  void nodeOfManyPins_isOneCardAroundAPart() {
+    List<String> pins = new ArrayList<>(List.of("R101.1"));
+    BoardMap map = Bench.twoChannels();
+    for (int i = 1; i <= StripMaker.FEW_PINS; i++) {
+      map = BoardMapSamples.with(map, twoPin("R5" + i, "resistor", ""));
+      pins.add("R5" + i + ".1");
+    }
+    Bench other = new Bench(BoardMapSamples.with(map, net("VP", pins.toArray(new String[0]))));
+    other.session.choose(Subject.parse("R101"));
+    assertThat(other.cards()).containsExactly("R101", "VP", "Q101.B", "R102.1");
+    other.session.walkTo(1);
+    other.session.open();
+    assertThat(other.cards()).hasSize(StripMaker.FEW_PINS + 1);
+  }
+
+  @Test
+  void partOnAPhotoThatIsNotShown_laysThatPhotoOnTheDesk() {
+    Bench other = new Bench(Bench.placed(Bench.twoChannels(), Bench.SOLDER, "R101", 50, 50));
+    other.session.choose(Subject.parse("R101"));
+    assertThat(other.session.desk().photo().orElseThrow().id()).isEqualTo(Bench.SOLDER);
+    assertThat(other.looks).extracting(Look::picture).containsExactly(Bench.SOLDER);
+  }
+
+  @Test
+  void chosenButNowherePlaced_saysSo_andShowsItsCards() {
+    session.choose(Subject.parse("R202"));
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NOT_PLACED_YET);
+    assertThat(bench.cards()).contains("R202", "R201.2");
+  }
+
+  @Test
+  void rubberBandAndShift_markSeveral() {
+    session.markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
+    assertThat(session.selection().marked()).hasSize(2);
+    session.click(new Click(TOP, new Point(1500, 900), 8, true));
+    assertThat(session.selection().marked()).hasSize(3);
+    session.click(new Click(TOP, new Point(1500, 900), 8, true));
+    assertThat(session.selection().marked()).hasSize(2);
+    session.markWithin(TOP, new Point(900, 2200), new Point(1100, 2400), true);
+    assertThat(session.selection().marked()).hasSize(4);
+  }
+
+  @Test
+  void clickOnNothing_choosesNothing() {
+    bench.click(TOP, 1010, 800);
+    bench.click(TOP, 3000, 2900);
+    assertThat(session.selection().subject()).isEmpty();
+    assertThat(session.selection().strip()).isEqualTo(Strip.EMPTY);
+  }
+
+  @Test
+  void anotherThread_isRefused() {
+    PictureId page = PAGE;
+    Thread[] caught = new Thread[1];
+    Thread other =
+        new Thread(
+            () -> {
+              try {
+                session.desk().show(page);
+              } catch (IllegalStateException refused) {
+                caught[0] = Thread.currentThread();
+              }
+            });
+    other.start();
+    join(other);
+    assertThat(caught[0]).isSameAs(other);
+  }
+
+  private static void join(Thread thread) {
+    try {
+      thread.join();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,78 @@
+package org.relegend.viewer.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.map.BoardMapSamples.TOP;
+
+import org.junit.jupiter.api.Test;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
+import org.relegend.map.Point;
+
+class CorrectionsTest {
+  private final Bench bench = new Bench(Bench.placedChannels());
+  private final Session session = bench.session;
+
+  @Test
+  void drag_isOneEdit_onTheEvidenceInUse() {
+    session.hand().setEvidence(Evidence.MEASURED);
+    assertThat(session.grab(new Click(TOP, new Point(995, 800), 8, false))).isTrue();
+    session.corrections().move(TOP, 40, -10);
+    assertThat(bench.place(TOP, "C102").at()).isEqualTo(new Point(1040, 790));
+    assertThat(bench.place(TOP, "C102").best()).isEqualTo(Evidence.MEASURED);
+    assertThat(session.document().undoLabel()).contains("Move C102");
+  }
+
+  @Test
+  void dragOfSeveral_isOneEdit() {
+    BoardMap before = session.map();
+    session.markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
+    session.corrections().move(TOP, 5, 5);
+    assertThat(session.document().undoLabel()).contains("Move 2 places");
+    session.undo();
+    assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void takeAway_leavesThePart_andIsUndoneWhole() {
+    BoardMap before = session.map();
+    session.markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
+    session.corrections().takeAway();
+    assertThat(session.map().placements()).hasSize(before.placements().size() - 2);
+    assertThat(session.map().parts()).isEqualTo(before.parts());
+    assertThat(session.selection().marked()).isEmpty();
+    session.undo();
+    assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void confirm_addsEvidenceAndKeepsTheOld() {
+    session.hand().setEvidence(Evidence.MEASURED);
+    bench.click(TOP, 995, 800);
+    session.corrections().confirm();
+    assertThat(bench.place(TOP, "C102").evidence()).hasSize(2);
+  }
+
+  @Test
+  void nothingMarked_saysSo() {
+    session.corrections().takeAway();
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_CHOSEN);
+    session.corrections().confirm();
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_CHOSEN);
+    session.corrections().move(TOP, 1, 1);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_CHOSEN);
+  }
+
+  @Test
+  void undoAndRedo_sayWhat_andShowWhere() {
+    bench.click(TOP, 995, 800);
+    session.corrections().move(TOP, 40, 0);
+    bench.looks.clear();
+    session.undo();
+    assertThat(session.notice()).contains(Notice.of(Notice.Kind.UNDONE, "Move C102"));
+    assertThat(bench.looks).singleElement().extracting(Look::at).isEqualTo(new Point(1000, 800));
+    session.redo();
+    assertThat(session.notice()).contains(Notice.of(Notice.Kind.REDONE, "Move C102"));
+    session.redo();
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_TO_REDO);
+  }
+}

@@ -1,0 +1,143 @@
+package org.relegend.viewer.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.map.BoardMapSamples.TOP;
+import static org.relegend.map.BoardMapSamples.says;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.relegend.map.Evidence;
+import org.relegend.map.HazardZone;
+import org.relegend.map.PictureEdits;
+import org.relegend.map.Placement;
+import org.relegend.map.PlacementEdits;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+
+/** No way leads to a place inside a hazard zone before the caution was read. */
+class GateTest {
+  interface Way {
+    void go(Bench bench);
+  }
+
+  private final HazardZone aroundC202 = Bench.mains(TOP, 900, 2200, 1100, 2400);
+  private Bench bench;
+  private Session session;
+
+  @BeforeEach
+  void open() {
+    bench = new Bench(Bench.with(Bench.placedChannels(), aroundC202));
+    session = bench.session;
+  }
+
+  static Stream<Named<Way>> ways() {
+    return Stream.of(
+        Named.of("a click on the body", b -> b.click(TOP, 995, 2300)),
+        Named.of("a click on the pad", b -> b.click(TOP, 1010, 2300)),
+        Named.of("a find", b -> b.session.choose(Subject.parse("C202"))),
+        Named.of("the find of its net", b -> b.session.choose(Subject.parse("net:B_ATT"))),
+        Named.of(
+            "the twin key",
+            b -> {
+              b.session.choose(Subject.parse("C102"));
+              b.looks.clear();
+              b.session.twin();
+            }),
+        Named.of(
+            "the strip",
+            b -> {
+              b.session.choose(Subject.parse("U101.4"));
+            }),
+        Named.of(
+            "placing there",
+            b -> {
+              b.session.take(Tool.PLACE);
+              b.session.placing().type("R225");
+              b.click(TOP, 950, 2250);
+            }));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("ways")
+  void anyWay_waitsForTheCaution_andGoesOnWhenRead(Way way) {
+    way.go(bench);
+    assertThat(session.gate().caution().orElseThrow()).containsExactly(aroundC202);
+    assertThat(bench.looks).isEmpty();
+    assertThat(session.selection().subject().map(Object::toString).orElse(""))
+        .doesNotContain("C202")
+        .doesNotContain("B_ATT");
+    assertThat(session.map().placements()).hasSameSizeAs(Bench.placedChannels().placements());
+
+    session.gate().acknowledge();
+
+    assertThat(session.gate().caution()).isEmpty();
+    assertThat(session.selection().subject()).isPresent();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("ways")
+  void turnedBack_nothingIsShown(Way way) {
+    way.go(bench);
+    session.gate().turnBack();
+    assertThat(session.gate().caution()).isEmpty();
+    assertThat(bench.looks).isEmpty();
+    assertThat(session.map().placements()).hasSameSizeAs(Bench.placedChannels().placements());
+  }
+
+  @Test
+  void readOnce_itDoesNotNagAgain() {
+    bench.click(TOP, 995, 2300);
+    session.gate().acknowledge();
+    session.selection().clear();
+    bench.click(TOP, 1010, 2300);
+    assertThat(session.gate().caution()).isEmpty();
+    assertThat(session.selection().subject()).contains(Subject.parse("C202.-"));
+  }
+
+  @Test
+  void zoneThatHasGrown_warnsAgain() {
+    bench.click(TOP, 995, 2300);
+    session.gate().acknowledge();
+    session.document().apply(new PictureEdits.PutZone(Bench.mains(TOP, 800, 2100, 1100, 2400)));
+    bench.click(TOP, 995, 2300);
+    assertThat(session.gate().caution()).isPresent();
+  }
+
+  @Test
+  void undoneMoveInsideAZone_isShownAfterTheCaution() {
+    Placement moved = bench.place(TOP, "C202").movedTo(new Point(1050, 2300), says(Evidence.SEEN));
+    session.document().apply(new PlacementEdits.Place(moved));
+    session.undo();
+    assertThat(session.gate().caution()).isPresent();
+    assertThat(bench.looks).isEmpty();
+    session.gate().acknowledge();
+    assertThat(bench.looks).singleElement().extracting(Look::at).isEqualTo(new Point(1000, 2300));
+  }
+
+  @Test
+  void elsewhere_nothingIsAsked() {
+    bench.click(TOP, 995, 800);
+    assertThat(session.gate().caution()).isEmpty();
+    assertThat(session.selection().subject()).contains(Subject.parse("C102"));
+  }
+
+  @Test
+  void partWithOnePinInside_isInside() {
+    bench = new Bench(Bench.with(Bench.placedChannels(), Bench.mains(TOP, 1005, 2290, 1100, 2310)));
+    bench.session.choose(Subject.parse("C202"));
+    assertThat(bench.session.gate().caution()).isPresent();
+  }
+
+  @Test
+  void dragInsideAnUnreadZone_isNotTaken() {
+    Click grip = new Click(TOP, new Point(995, 2300), 8, false);
+    assertThat(session.grab(grip)).isFalse();
+    session.choose(Subject.parse("C202"));
+    session.gate().acknowledge();
+    assertThat(session.grab(grip)).isTrue();
+  }
+}

@@ -1,0 +1,89 @@
+package org.relegend.viewer.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.map.BoardMapSamples.TOP;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.relegend.map.HazardZone;
+import org.relegend.map.Point;
+import org.relegend.map.ZoneId;
+
+class OutliningTest {
+  private final Bench bench = new Bench(Bench.placedChannels());
+  private final Session session = bench.session;
+
+  @BeforeEach
+  void takeThePen() {
+    session.take(Tool.ZONE);
+  }
+
+  private void corners() {
+    bench.click(TOP, 100, 100);
+    bench.click(TOP, 400, 100);
+    bench.click(TOP, 400, 400);
+  }
+
+  @Test
+  void closedAtTheFirstCorner_asksWhatThreatens_thenIsDrawn() {
+    corners();
+    bench.click(TOP, 102, 101);
+    Question.WhichHazard asked = (Question.WhichHazard) session.question().orElseThrow();
+    session.answer(asked, HazardZone.Kind.STORED_CHARGE, "up to 23 V");
+    HazardZone zone = session.map().zones().find(new ZoneId("stored-charge-1")).orElseThrow();
+    assertThat(zone.outline()).hasSize(3);
+    assertThat(zone.note()).isEqualTo("up to 23 V");
+    assertThat(session.outlining().corners(TOP)).isEmpty();
+  }
+
+  @Test
+  void closedByKey_needsThreeCorners() {
+    bench.click(TOP, 100, 100);
+    bench.click(TOP, 400, 100);
+    session.outlining().close();
+    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_TOO_SMALL);
+    assertThat(session.question()).isEmpty();
+    bench.click(TOP, 400, 400);
+    session.outlining().close();
+    assertThat(session.question()).isPresent();
+  }
+
+  @Test
+  void stepBack_takesTheLastCornerBack_thenThePenAway() {
+    corners();
+    session.back();
+    assertThat(session.outlining().corners(TOP)).hasSize(2);
+    session.back();
+    session.back();
+    assertThat(session.tool()).isEqualTo(Tool.ZONE);
+    session.back();
+    assertThat(session.tool()).isEqualTo(Tool.LOOK);
+  }
+
+  @Test
+  void cornerDragged_isOneEdit() {
+    corners();
+    session.outlining().close();
+    session.answer(
+        (Question.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
+    session.moveCorner(new ZoneId("mains-1"), 2, new Point(500, 500));
+    assertThat(session.map().zones().find(new ZoneId("mains-1")).orElseThrow().outline())
+        .contains(new Point(500, 500))
+        .doesNotContain(new Point(400, 400));
+    assertThat(session.document().undoLabel()).contains("Change zone mains-1");
+  }
+
+  @Test
+  void removal_asksFirst() {
+    corners();
+    session.outlining().close();
+    session.answer(
+        (Question.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
+    session.removeZone(new ZoneId("mains-1"));
+    assertThat(session.map().zones()).hasSize(1);
+    session.answer((Question.RemoveZone) session.question().orElseThrow());
+    assertThat(session.map().zones()).isEmpty();
+    session.undo();
+    assertThat(session.map().zones()).hasSize(1);
+  }
+}

@@ -1,0 +1,127 @@
+package org.relegend.viewer.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.relegend.map.BoardMapSamples.PAGE;
+import static org.relegend.map.BoardMapSamples.TOP;
+
+import org.junit.jupiter.api.Test;
+import org.relegend.map.BoardMap;
+import org.relegend.map.PartId;
+import org.relegend.map.PictureId;
+import org.relegend.map.Point;
+
+class PinningTest {
+  /** Picture units per 0.1 inch in these tests. */
+  private static final double PITCH = 40;
+
+  private final Bench bench = new Bench(Bench.twoChannels());
+  private final Session session = bench.session;
+
+  private void takePinsOf(String name) {
+    session.take(Tool.PINS);
+    session.placing().type(name);
+  }
+
+  @Test
+  void fourteenPins_takeTwoClicks() {
+    takePinsOf("U101");
+    bench.click(TOP, 1000, 1000);
+    bench.click(TOP, 1000 + 3 * PITCH, 1000);
+
+    assertThat(bench.clicks).isEqualTo(2);
+    assertThat(bench.keys).isZero();
+    assertThat(session.map().placements()).hasSize(15);
+    assertThat(session.document().undoLabel()).contains("Place U101 with 14 pins");
+  }
+
+  /** DIP rows lie 0.3 inch apart and pins 0.1 inch: JEDEC MS-001, as told second hand. */
+  @Test
+  void componentSide_pinsCountCounterClockwise() {
+    takePinsOf("U101");
+    bench.click(TOP, 1000, 1000);
+    bench.click(TOP, 1000 + 3 * PITCH, 1000);
+
+    assertAt(TOP, "U101.7", 1000, 1000 + 6 * PITCH);
+    assertAt(TOP, "U101.8", 1000 + 3 * PITCH, 1000 + 6 * PITCH);
+    assertAt(TOP, "U101", 1000 + 1.5 * PITCH, 1000 + 3 * PITCH);
+  }
+
+  @Test
+  void solderSide_pinsCountClockwise() {
+    takePinsOf("U101");
+    bench.click(Bench.SOLDER, 1000, 1000);
+    bench.click(Bench.SOLDER, 1000 - 3 * PITCH, 1000);
+
+    assertAt(Bench.SOLDER, "U101.7", 1000, 1000 + 6 * PITCH);
+    assertAt(Bench.SOLDER, "U101.8", 1000 - 3 * PITCH, 1000 + 6 * PITCH);
+  }
+
+  @Test
+  void unknownPart_getsThePinsOfTheTypedPackage() {
+    takePinsOf("U7 DIP-8");
+    bench.click(TOP, 1000, 1000);
+    bench.click(TOP, 1000 + 3 * PITCH, 1000);
+    assertThat(session.map().part(new PartId("U7")).orElseThrow().pins()).hasSize(8);
+    assertThat(session.map().part(new PartId("U7")).orElseThrow().casing()).isEqualTo("DIP-8");
+  }
+
+  @Test
+  void unknownPartWithoutPackage_asksForOne_andChangesNothing() {
+    BoardMap before = session.map();
+    takePinsOf("U7");
+    bench.click(TOP, 1000, 1000);
+    bench.click(TOP, 1100, 1000);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_PACKAGE);
+    assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void packageOfAnotherPinCount_isRefused() {
+    takePinsOf("U101 DIP-8");
+    bench.click(TOP, 1000, 1000);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_PACKAGE);
+  }
+
+  @Test
+  void sameClickTwice_waitsForAnotherPlace() {
+    takePinsOf("U101");
+    bench.click(TOP, 1000, 1000);
+    bench.click(TOP, 1000, 1000);
+    assertThat(session.map().placements()).isEmpty();
+    assertThat(session.pinning().first(TOP)).contains(new Point(1000, 1000));
+  }
+
+  @Test
+  void escape_dropsTheFirstPin() {
+    takePinsOf("U101");
+    bench.click(TOP, 1000, 1000);
+    session.back();
+    assertThat(session.pinning().first(TOP)).isEmpty();
+  }
+
+  @Test
+  void transistor_liesInOneRow() {
+    takePinsOf("Q101");
+    bench.click(TOP, 1000, 1000);
+    bench.click(TOP, 1000, 1000 + 2 * PITCH);
+    assertAt(TOP, "Q101.B", 1000, 1000 + PITCH);
+  }
+
+  @Test
+  void onAPage_pinsArePlacedOneByOne() {
+    takePinsOf("C102");
+    bench.click(PAGE, 100, 100);
+    assertThat(session.pinning().nextOnPage().orElseThrow().number()).isEqualTo("-");
+    bench.click(PAGE, 120, 100);
+    assertAt(PAGE, "C102.+", 100, 100);
+    assertAt(PAGE, "C102.-", 120, 100);
+    assertThat(session.placing().typed()).isNotEqualTo("C102");
+  }
+
+  private void assertAt(PictureId picture, String subject, double x, double y) {
+    Point at = bench.place(picture, subject).at();
+    assertThat(at.x()).isCloseTo(x, within(1e-6));
+    assertThat(at.y()).isCloseTo(y, within(1e-6));
+  }
+}

@@ -1,0 +1,157 @@
+package org.relegend.viewer.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.map.BoardMapSamples.PAGE;
+import static org.relegend.map.BoardMapSamples.TOP;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
+import org.relegend.map.PartId;
+import org.relegend.map.Point;
+
+class PlacingTest {
+  private final Bench bench = new Bench(Bench.twoChannels());
+  private final Session session = bench.session;
+
+  @Test
+  void onePart_takesOneClickAfterItsName() {
+    session.take(Tool.PLACE);
+    session.placing().type("R101");
+
+    bench.click(TOP, 500, 400);
+
+    assertThat(bench.place(TOP, "R101").at()).isEqualTo(new Point(500, 400));
+    assertThat(bench.clicks).isEqualTo(1);
+    assertThat(bench.keys).isZero();
+  }
+
+  @Test
+  void tenParts_takeTenClicks_asEachNextOneIsOffered() {
+    session.take(Tool.PLACE);
+    session.placing().type("C102");
+    int parts = session.map().parts().size();
+
+    for (int i = 0; i < parts; i++) {
+      bench.click(TOP, 100 + 50 * i, 400);
+    }
+
+    assertThat(session.map().placements()).hasSize(parts);
+    assertThat(bench.clicks).isEqualTo(parts);
+    assertThat(session.placing().typed()).isEmpty();
+  }
+
+  @Test
+  void nextUnplaced_followsTheOnePlacedLast_thenBeginsAgain() {
+    session.take(Tool.PLACE);
+    session.placing().type("R202");
+    bench.click(TOP, 10, 10);
+    assertThat(session.placing().typed()).isEqualTo("R225");
+
+    session.placing().type("U101");
+    bench.click(TOP, 10, 50);
+    assertThat(session.placing().typed()).isEqualTo("C102");
+  }
+
+  @Test
+  void unknownDesignator_isAddedAndPlaced_asOneEdit() {
+    BoardMap before = session.map();
+    session.take(Tool.PLACE);
+    session.placing().type("R301");
+
+    bench.click(TOP, 700, 700);
+
+    assertThat(session.map().part(new PartId("R301"))).isPresent();
+    assertThat(session.document().undoLabel()).contains("Place R301");
+    session.undo();
+    assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void unknownPin_isAddedToItsPart() {
+    session.take(Tool.PLACE);
+    session.placing().type("R301.2");
+    bench.click(TOP, 700, 700);
+    assertThat(bench.place(TOP, "R301.2").at()).isEqualTo(new Point(700, 700));
+  }
+
+  @Test
+  void smallLetters_meanThePartOfThatName() {
+    session.take(Tool.PLACE);
+    session.placing().type("r101");
+    bench.click(TOP, 500, 400);
+    assertThat(bench.place(TOP, "R101")).isNotNull();
+    assertThat(session.map().parts()).hasSameSizeAs(Bench.twoChannels().parts());
+  }
+
+  @Test
+  void netName_placesALabel_andASecondOneBesideTheFirst() {
+    session.take(Tool.PLACE);
+    session.placing().type("A_ATT");
+    bench.click(PAGE, 100, 100);
+    session.placing().type("A_ATT");
+    bench.click(PAGE, 300, 100);
+    assertThat(session.map().placements()).hasSize(2);
+  }
+
+  @Test
+  void placedAgain_moves() {
+    session.take(Tool.PLACE);
+    session.placing().type("R101");
+    bench.click(TOP, 500, 400);
+    session.placing().type("R101");
+    bench.click(TOP, 600, 400);
+    assertThat(bench.place(TOP, "R101").at()).isEqualTo(new Point(600, 400));
+    assertThat(session.document().undoLabel()).contains("Move R101");
+  }
+
+  @Test
+  void evidence_isRememberedFromPartToPart() {
+    session.hand().setEvidence(Evidence.MATCHED);
+    session.take(Tool.PLACE);
+    session.placing().type("R101");
+    bench.click(TOP, 1, 1);
+    bench.click(TOP, 100, 1);
+    assertThat(session.map().placements())
+        .hasSize(2)
+        .allMatch(placement -> placement.best() == Evidence.MATCHED);
+  }
+
+  @Test
+  void nothingTyped_saysSoAndPlacesNothing() {
+    session.take(Tool.PLACE);
+    session.placing().type("  ");
+    bench.click(TOP, 1, 1);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_NAME_TYPED);
+    assertThat(session.map().placements()).isEmpty();
+  }
+
+  @Test
+  void textThatIsNoName_saysSoAndPlacesNothing() {
+    session.take(Tool.PLACE);
+    session.placing().type("R1/x:y\"");
+    bench.click(TOP, 1, 1);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NOT_FOUND);
+    assertThat(session.map()).isEqualTo(Bench.twoChannels());
+  }
+
+  @Test
+  void completions_offerWhatIsNotPlacedYetFirst() {
+    session.take(Tool.PLACE);
+    session.placing().type("R101");
+    bench.click(TOP, 1, 1);
+    assertThat(session.placing().completions("r1", Optional.of(TOP)))
+        .containsExactly("R102", "R101");
+  }
+
+  @Test
+  void readOnly_saysSoAndPlacesNothing() {
+    session.document().setReadOnly(true);
+    session.take(Tool.PLACE);
+    session.placing().type("R101");
+    bench.click(TOP, 1, 1);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.READ_ONLY);
+    assertThat(session.map().placements()).isEmpty();
+  }
+}

@@ -1,0 +1,150 @@
+package org.relegend.viewer.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.map.BoardMapSamples.PAGE;
+import static org.relegend.map.BoardMapSamples.twoPin;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.relegend.map.BoardMap;
+import org.relegend.map.BoardMapSamples;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+
+class TracingTest {
+  private Bench bench;
+  private Session session;
+
+  @BeforeEach
+  void openPage() {
+    BoardMap map =
+        BoardMapSamples.with(
+            Bench.twoChannels(), twoPin("R301", "resistor", ""), twoPin("R302", "resistor", ""));
+    map = Bench.placed(map, PAGE, "R301.1", 100, 100);
+    map = Bench.placed(map, PAGE, "R301", 150, 100);
+    map = Bench.placed(map, PAGE, "R302.1", 200, 100);
+    map = Bench.placed(map, PAGE, "R302", 250, 100);
+    map = Bench.placed(map, PAGE, "C102.-", 300, 100);
+    map = Bench.placed(map, PAGE, "net:A_C1", 400, 100);
+    bench = new Bench(map);
+    session = bench.session;
+    session.take(Tool.TRACE);
+  }
+
+  private List<String> pinsOf(String net) {
+    return session.map().net(new NetId(net)).map(Net::pins).orElse(List.of()).stream()
+        .map(Object::toString)
+        .toList();
+  }
+
+  @Test
+  void pinAfterPin_theNetGrowsBeforeOnesEyes() {
+    session.tracing().begin("X1");
+    bench.click(PAGE, 100, 100);
+    assertThat(bench.cards()).containsExactly("R301.1");
+    bench.click(PAGE, 200, 100);
+    assertThat(bench.cards()).containsExactly("R301.1", "R302.1");
+    assertThat(pinsOf("X1")).containsExactly("R301.1", "R302.1");
+    assertThat(bench.clicks).isEqualTo(2);
+  }
+
+  @Test
+  void withoutAName_theNetGetsTheNextFreeOne() {
+    bench.click(PAGE, 100, 100);
+    assertThat(pinsOf("N1")).containsExactly("R301.1");
+  }
+
+  @Test
+  void firstPinOfAKnownNet_growsThatNet() {
+    bench.click(PAGE, 300, 100);
+    bench.click(PAGE, 100, 100);
+    assertThat(pinsOf("A_ATT")).contains("R301.1", "C102.-");
+    assertThat(session.question()).isEmpty();
+  }
+
+  @Test
+  void pinOfAnotherNet_asks_andJoinMakesOneNet() {
+    session.tracing().begin("X1");
+    bench.click(PAGE, 100, 100);
+    bench.click(PAGE, 300, 100);
+    Question.PinTaken asked = (Question.PinTaken) session.question().orElseThrow();
+    assertThat(asked.on()).isEqualTo(new NetId("A_ATT"));
+
+    session.answer(asked, Session.Answer.JOIN);
+
+    assertThat(pinsOf("X1")).containsExactlyInAnyOrder("R301.1", "C102.-", "U101.2");
+    assertThat(pinsOf("A_ATT")).isEmpty();
+    assertThat(session.question()).isEmpty();
+  }
+
+  @Test
+  void pinOfAnotherNet_moveTakesThePinAlone() {
+    session.tracing().begin("X1");
+    bench.click(PAGE, 300, 100);
+    session.answer((Question.PinTaken) session.question().orElseThrow(), Session.Answer.MOVE);
+    assertThat(pinsOf("X1")).containsExactly("C102.-");
+    assertThat(pinsOf("A_ATT")).containsExactly("U101.2");
+  }
+
+  @Test
+  void pinOfAnotherNet_leaveChangesNothing() {
+    BoardMap before = session.map();
+    session.tracing().begin("X1");
+    bench.click(PAGE, 300, 100);
+    session.answer((Question.PinTaken) session.question().orElseThrow(), Session.Answer.LEAVE);
+    assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void joinBeforeTheNewNetHasAPin_isOneEdit() {
+    BoardMap before = session.map();
+    session.tracing().begin("X1");
+    bench.click(PAGE, 300, 100);
+    session.answer((Question.PinTaken) session.question().orElseThrow(), Session.Answer.JOIN);
+    assertThat(pinsOf("X1")).containsExactlyInAnyOrder("C102.-", "U101.2");
+    session.undo();
+    assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void partWithTwoFreePins_asksWhichOne() {
+    bench.click(PAGE, 150, 100);
+    Question.WhichPin asked = (Question.WhichPin) session.question().orElseThrow();
+    assertThat(asked.pins()).containsExactly(Bench.pin("R301.1"), Bench.pin("R301.2"));
+    session.answer(Bench.pin("R301.2"));
+    assertThat(pinsOf("N1")).containsExactly("R301.2");
+  }
+
+  @Test
+  void partWithOneFreePin_joinsThatOne() {
+    bench.click(PAGE, 100, 100);
+    session.take(Tool.TRACE);
+    session.tracing().begin("X2");
+    bench.click(PAGE, 150, 100);
+    assertThat(pinsOf("X2")).containsExactly("R301.2");
+  }
+
+  @Test
+  void netLabel_joinsTheTwoNets() {
+    session.tracing().begin("X1");
+    bench.click(PAGE, 100, 100);
+    bench.click(PAGE, 400, 100);
+    assertThat(pinsOf("X1")).containsExactlyInAnyOrder("R301.1", "Q101.C", "C102.+");
+  }
+
+  @Test
+  void emptyPlace_saysSo() {
+    bench.click(PAGE, 700, 500);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_HERE);
+  }
+
+  @Test
+  void pinOfThisNet_saysSoAndChangesNothing() {
+    bench.click(PAGE, 100, 100);
+    BoardMap before = session.map();
+    bench.click(PAGE, 100, 100);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.ALREADY_JOINED);
+    assertThat(session.map()).isEqualTo(before);
+  }
+}
