@@ -1,0 +1,110 @@
+package org.relegend.marking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a reading as typed beside a meter: "-0.62", "101 mV", "4.7k", "−12,5 V", "22 M", "230 V
+ * AC", "1.2E-3". Prefixes count exactly as written: m is milli and M is mega. A comma is a decimal
+ * comma; where it may also part thousands ("1,250") that reading comes second.
+ */
+public final class TypedAmounts {
+  private static final String HINT = "Type a number with its unit, like -0.62 V, 101 mV or 4.7k.";
+
+  /** Two digits are enough for every unit here. */
+  private static final Pattern EXPONENT = Pattern.compile("[eE]([+-]?[0-9]{1,2})");
+
+  private TypedAmounts() {}
+
+  /** Every reading; a number without unit is an amount of {@link Quantity#NUMBER}. */
+  public static Readings<Amount> read(String text) {
+    return read(text, Quantity.NUMBER);
+  }
+
+  /** Every reading; a number without unit is of the assumed quantity. */
+  public static Readings<Amount> read(String text, Quantity assumed) {
+    String fault = Texts.fault(text);
+    if (!fault.isEmpty()) {
+      return Readings.malformed(fault);
+    }
+    String plain = Texts.plain(text);
+    if (plain.isEmpty()) {
+      return Readings.noValue("No reading is typed.");
+    }
+    List<Amount> all = amounts(plain, assumed);
+    if (all.isEmpty()) {
+      return Readings.malformed(Texts.quoted(plain) + " is no reading. " + HINT);
+    }
+    Quantity found = all.get(0).quantity();
+    return assumed == Quantity.NUMBER || assumed == found
+        ? Readings.read(all)
+        : Readings.other(all, other(plain, found, assumed));
+  }
+
+  private static String other(String text, Quantity found, Quantity assumed) {
+    return "%s is a %s, where a %s is expected. Change the unit or the quantity."
+        .formatted(Texts.quoted(text), found.label(), assumed.label());
+  }
+
+  private static List<Amount> amounts(String text, Quantity assumed) {
+    boolean signed = text.charAt(0) == '-' || text.charAt(0) == '+';
+    int start = signed ? 1 : 0;
+    while (start < text.length() && text.charAt(start) == ' ') {
+      start++;
+    }
+    List<Amount> found = new ArrayList<>();
+    Optional<Numeral> number = Numeral.at(text, start);
+    if (number.isPresent()) {
+      read(text, number.get(), assumed, found);
+      if (number.get().maybeGrouped()) {
+        read(text, number.get().grouped(), assumed, found);
+      }
+    }
+    return text.charAt(0) == '-' ? found.stream().map(TypedAmounts::negated).toList() : found;
+  }
+
+  private static void read(String text, Numeral number, Quantity assumed, List<Amount> into) {
+    Matcher exponent = EXPONENT.matcher(text).region(number.end(), text.length());
+    boolean powered = exponent.lookingAt();
+    int power = powered ? Integer.parseInt(exponent.group(1)) : 0;
+    String rest = text.substring(powered ? exponent.end() : number.end());
+    if (rest.isEmpty()) {
+      into.add(new Amount(assumed, number.times(power)));
+    } else if (Character.isLetter(rest.charAt(0)) && power == 0 && Numeral.digit(rest, 1)) {
+      Numeral.at(rest, 1)
+          .flatMap(number::pointed)
+          .ifPresent(
+              joined -> {
+                String letters = rest.charAt(0) + rest.substring(joined.end());
+                united(letters, joined, 0, assumed, into);
+              });
+    } else {
+      united(rest, number, power, assumed, into);
+    }
+  }
+
+  /** A unit, or a prefix alone, which leaves the quantity to what is assumed. */
+  private static void united(
+      String rest, Numeral number, int power, Quantity assumed, List<Amount> into) {
+    String letters = rest.replace(" ", "");
+    for (Prefix prefix : Prefix.values()) {
+      if (prefix.named(letters)) {
+        into.add(new Amount(assumed, number.times(power + prefix.exponent)));
+        return;
+      }
+    }
+    for (Unit unit : Unit.of(letters)) {
+      if (unit.remark().isEmpty() && !unit.expected()) {
+        double value = number.times(power + unit.exponent());
+        into.add(new Amount(unit.quantity(), value, unit.waveform()));
+      }
+    }
+  }
+
+  private static Amount negated(Amount amount) {
+    return new Amount(amount.quantity(), -amount.value(), amount.waveform());
+  }
+}

@@ -1,0 +1,202 @@
+package org.relegend.marking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Sorts the tokens of one value text into the value, its tolerance, its ratings and mere words. */
+final class ValueParts {
+  /** One token that reads as a value, with what it can mean. */
+  private record Piece(String token, List<Candidate> meanings) {
+    boolean bare() {
+      return Numeral.at(token, 0).filter(number -> number.all(token)).isPresent();
+    }
+
+    boolean means(Quantity quantity) {
+      return meanings.stream().anyMatch(each -> each.amount().quantity() == quantity);
+    }
+
+    Optional<Amount> rating() {
+      return bare()
+          ? Optional.empty()
+          : meanings.stream().map(Candidate::amount).filter(ValueParts::rates).findFirst();
+    }
+  }
+
+  private final String text;
+  private final Optional<Quantity> expected;
+  private final List<Piece> values = new ArrayList<>();
+  private final List<String> words = new ArrayList<>();
+  private final List<String> failed = new ArrayList<>();
+  private Optional<Tolerance> tolerance = Optional.empty();
+
+  private ValueParts(String text, Optional<Quantity> expected) {
+    this.text = text;
+    this.expected = expected;
+  }
+
+  static ValueParts of(String text, Optional<Quantity> expected) {
+    ValueParts parts = new ValueParts(text, expected);
+    for (String token : ValueText.tokens(text)) {
+      parts.sort(token);
+    }
+    return parts;
+  }
+
+  private void sort(String token) {
+    Optional<Tolerance> told = ToleranceText.read(token);
+    if (told.isPresent()) {
+      tolerance = told;
+    } else if (!waveform(token)) {
+      List<Candidate> meanings = aside(token) ? List.of() : meanings(token);
+      if (!meanings.isEmpty()) {
+        values.add(new Piece(token, meanings));
+      } else if (ValueToken.startsNumber(token) && !aside(token) && !nameLike(token)) {
+        failed.add(token);
+      } else {
+        words.add(token);
+      }
+    }
+  }
+
+  private List<Candidate> meanings(String token) {
+    return ValueToken.read(token).stream()
+        .filter(each -> !each.expected() || expected.equals(Optional.of(each.amount().quantity())))
+        .toList();
+  }
+
+  /** "AC" or "DC" behind a voltage or current. */
+  private boolean waveform(String token) {
+    boolean ac = token.equalsIgnoreCase("AC") || token.equals("~");
+    if (values.isEmpty() || !(ac || token.equalsIgnoreCase("DC"))) {
+      return false;
+    }
+    Piece last = values.get(values.size() - 1);
+    if (!last.means(Quantity.VOLTAGE) && !last.means(Quantity.CURRENT)) {
+      return false;
+    }
+    List<Candidate> waved = new ArrayList<>();
+    for (Candidate each : last.meanings()) {
+      Amount amount = each.amount();
+      if (amount.quantity() == Quantity.VOLTAGE || amount.quantity() == Quantity.CURRENT) {
+        Waveform form = ac ? Waveform.AC : Waveform.DC;
+        Amount told = new Amount(amount.quantity(), amount.value(), form);
+        waved.add(new Candidate(told, each.tolerance(), each.expected(), each.why()));
+      }
+    }
+    values.set(values.size() - 1, new Piece(last.token(), waved));
+    return true;
+  }
+
+  /** Of a part of unknown kind, the JEDEC type numbers 1N… to 4N…: "1N914" is no 1.914 nF. */
+  private boolean aside(String token) {
+    return expected.isEmpty()
+        && token.length() > 3
+        && token.charAt(0) >= '1'
+        && token.charAt(0) <= '4'
+        && token.charAt(1) == 'N'
+        && Numeral.digit(token, 2)
+        && Numeral.digit(token, 3);
+  }
+
+  /**
+   * Of a part of unknown kind, a word or type number that starts with digits: "14-pin", "17-0-17",
+   * "74LS00", "2SC1815".
+   */
+  private boolean nameLike(String token) {
+    if (expected.isPresent()) {
+      return false;
+    }
+    boolean upper = token.equals(token.toUpperCase(Locale.ROOT));
+    boolean letterThenDigit = false;
+    for (int at = 1; at < token.length(); at++) {
+      letterThenDigit |= Character.isLetter(token.charAt(at - 1)) && Numeral.digit(token, at);
+    }
+    return token.indexOf('-') > 0 || (upper && letterThenDigit);
+  }
+
+  Readings<ValueReading> readings() {
+    Optional<Piece> main = main();
+    boolean asked = main.isPresent() && expected.map(main.get()::means).orElse(true);
+    if (!asked && !failed.isEmpty()) {
+      return Readings.malformed(
+          Texts.quoted(failed.get(0))
+              + " does not read as a value. Write it like 4k7, 4.7k, 0R47, 100n, 104K or 220u 25V.");
+    }
+    if (main.isEmpty()) {
+      return Readings.noValue(
+          "No value in %s: it reads as a description.".formatted(Texts.quoted(text)));
+    }
+    words.addAll(failed);
+    return ComponentValues.answered(text, readings(main.get()), expected);
+  }
+
+  /**
+   * The token that tells the value: of the expected quantity, with a unit rather than bare. Where
+   * nothing is expected, a bare number beside words is part of a description ("2 pole switch").
+   */
+  private Optional<Piece> main() {
+    Optional<Piece> best = Optional.empty();
+    int bestRank = Integer.MAX_VALUE;
+    for (Piece piece : values) {
+      if (expected.isEmpty() && piece.bare() && !words.isEmpty()) {
+        continue;
+      }
+      boolean wanted = expected.map(piece::means).orElse(piece.rating().isEmpty());
+      int rank = (wanted ? 0 : 2) + (piece.bare() ? 1 : 0);
+      if (rank < bestRank) {
+        best = Optional.of(piece);
+        bestRank = rank;
+      }
+    }
+    return best;
+  }
+
+  private List<ValueReading> readings(Piece main) {
+    List<Candidate> chosen = new ArrayList<>(wanted(main));
+    List<Amount> ratings = new ArrayList<>();
+    Quantity quantity = chosen.get(0).amount().quantity();
+    List<Piece> others = new ArrayList<>(values);
+    others.remove(main);
+    for (Piece piece : others) {
+      Optional<Amount> rating = piece.rating();
+      if (rating.isPresent()) {
+        ratings.add(rating.get());
+      } else if (piece.means(quantity) && !piece.bare()) {
+        chosen.addAll(wanted(piece));
+      } else {
+        words.add(piece.token());
+      }
+    }
+    return chosen.stream().map(each -> reading(each, ratings)).toList();
+  }
+
+  /** The meanings of the expected quantity, or all where none is expected or none is met. */
+  private List<Candidate> wanted(Piece piece) {
+    if (expected.isEmpty() || !piece.means(expected.get())) {
+      return piece.meanings();
+    }
+    return piece.meanings().stream()
+        .filter(each -> each.amount().quantity() == expected.get())
+        .toList();
+  }
+
+  private ValueReading reading(Candidate candidate, List<Amount> ratings) {
+    String why = candidate.why();
+    if (tolerance.isPresent()
+        && candidate.tolerance().isPresent()
+        && !tolerance.equals(candidate.tolerance())) {
+      why += ", but " + tolerance.get().text() + " is written out and taken";
+    }
+    Optional<Tolerance> told = tolerance.or(candidate::tolerance);
+    return new ValueReading(candidate.amount(), told, ratings, words, why);
+  }
+
+  private static boolean rates(Amount amount) {
+    return switch (amount.quantity()) {
+      case VOLTAGE, CURRENT, POWER, APPARENT_POWER -> true;
+      default -> false;
+    };
+  }
+}
