@@ -27,14 +27,14 @@ public enum BandColour {
   GREY("GY", 8, 8, 1),
   WHITE("WH", 9, 9, -1);
 
-  /** A tolerance and the edition of the standard that has it. */
-  record Told(double fraction, String edition) {}
+  /** A tolerance and by what it is told, as "after IEC 60062". */
+  record Told(double fraction, String by) {}
 
   private static final Pattern BETWEEN = Pattern.compile("[ ,;/-]+");
 
-  private static final String EVERY = "IEC 60062";
-  private static final String NEW = "IEC 60062 of 2016";
-  private static final String OLD = "tables before 2016";
+  private static final String EVERY = "after IEC 60062";
+  private static final String NEW = "after IEC 60062 of 2016";
+  private static final String OLD = "after tables before 2016";
 
   private final String shortName;
   private final int digit;

@@ -113,7 +113,13 @@ public final class ColourBands {
     int count = bands.size();
     int figures = count < 5 ? 2 : 3;
     if (count == 3) {
-      add(bands, figures, new BandColour.Told(0.20, "no fourth band"), "", reversed, readings);
+      add(
+          bands,
+          figures,
+          new BandColour.Told(0.20, "for want of a fourth band"),
+          "",
+          reversed,
+          readings);
       return readings;
     }
     for (BandColour.Told told : bands.get(figures + 1).tolerances()) {
@@ -149,11 +155,7 @@ public final class ColourBands {
     }
     double ohms = Decimal.value(digits, bands.get(figures).exponent());
     String why =
-        (reversed ? "from the other end: " : "")
-            + names(bands)
-            + ", tolerance after "
-            + told.edition()
-            + note;
+        (reversed ? "from the other end: " : "") + names(bands) + ", tolerance " + told.by() + note;
     Tolerance tolerance = Tolerance.fraction(told.fraction());
     ValueReading value =
         new ValueReading(

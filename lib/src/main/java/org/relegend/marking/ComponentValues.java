@@ -52,7 +52,7 @@ public final class ComponentValues {
       return Readings.read(readings);
     }
     String reason =
-        "%s reads as %s (%s), where a %s is expected. Correct the value or the kind of the part."
+        "%s reads as %s (%s), where %s is expected. Correct the value or the kind of the part."
             .formatted(
                 Texts.quoted(text),
                 readings.get(0).amount().text(),

@@ -55,7 +55,7 @@ public enum PreferredSeries {
 
   /** Whether the value is a member in some decade; zero and negative values are in none. */
   public boolean contains(double value) {
-    if (!(value > 0) || Double.isInfinite(value)) {
+    if (!inReach(value)) {
       return false;
     }
     Neighbours neighbours = around(value);
@@ -65,28 +65,33 @@ public enum PreferredSeries {
   /**
    * The members around the value.
    *
-   * @throws IllegalArgumentException unless the value is positive and finite
+   * @throws IllegalArgumentException unless the value is positive, between 1e-30 and 1e30
    */
   public Neighbours around(double value) {
-    if (!(value > 0) || Double.isInfinite(value)) {
+    if (!inReach(value)) {
       throw new IllegalArgumentException("no preferred values around " + value);
     }
     int exponent = (int) Math.floor(Math.log10(value)) - 2;
     double below = Decimal.value(members[members.length - 1], exponent - 1);
-    for (int i = 0; i <= members.length; i++) {
-      int member = i < members.length ? members[i] : members[0] * 10;
+    for (int member : members) {
       double at = Decimal.value(member, exponent);
-      if (Math.abs(at - value) <= CLOSENESS * value) {
-        return new Neighbours(at, at, at);
-      }
-      if (at > value) {
-        return new Neighbours(below, at, value / below <= at / value ? below : at);
+      if (at >= value * (1 - CLOSENESS)) {
+        return between(below, value, at);
       }
       below = at;
     }
-    // log10 rounded down just below a power of ten: the next decade begins with the value
-    double first = Decimal.value(members[0], exponent + 1);
-    return new Neighbours(first, first, first);
+    return between(below, value, Decimal.value(members[0], exponent + 1));
+  }
+
+  /** Wider than any unit needs, and far from where doubles lose figures. */
+  private static boolean inReach(double value) {
+    return value >= 1e-30 && value <= 1e30;
+  }
+
+  private static Neighbours between(double below, double value, double above) {
+    return above - value <= CLOSENESS * value
+        ? new Neighbours(above, above, above)
+        : new Neighbours(below, above, value / below <= above / value ? below : above);
   }
 
   /**

@@ -45,7 +45,7 @@ public final class TypedAmounts {
   }
 
   private static String other(String text, Quantity found, Quantity assumed) {
-    return "%s is a %s, where a %s is expected. Change the unit or the quantity."
+    return "%s tells %s, where %s is expected. Change the unit or the quantity."
         .formatted(Texts.quoted(text), found.label(), assumed.label());
   }
 

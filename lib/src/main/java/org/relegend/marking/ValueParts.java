@@ -46,7 +46,7 @@ final class ValueParts {
 
   private void sort(String token) {
     Optional<Tolerance> told = ToleranceText.read(token);
-    if (told.isPresent()) {
+    if (told.isPresent() && tolerance.isEmpty()) {
       tolerance = told;
     } else if (!waveform(token)) {
       List<Candidate> meanings = aside(token) ? List.of() : meanings(token);
@@ -156,6 +156,7 @@ final class ValueParts {
   private List<ValueReading> readings(Piece main) {
     List<Candidate> chosen = new ArrayList<>(wanted(main));
     List<Amount> ratings = new ArrayList<>();
+    boolean several = false;
     Quantity quantity = chosen.get(0).amount().quantity();
     List<Piece> others = new ArrayList<>(values);
     others.remove(main);
@@ -165,11 +166,16 @@ final class ValueParts {
         ratings.add(rating.get());
       } else if (piece.means(quantity) && !piece.bare()) {
         chosen.addAll(wanted(piece));
+        several = true;
       } else {
         words.add(piece.token());
       }
     }
-    return chosen.stream().map(each -> reading(each, ratings)).toList();
+    List<ValueReading> readings = new ArrayList<>();
+    for (Candidate candidate : chosen) {
+      readings.add(reading(candidate, ratings, several));
+    }
+    return readings;
   }
 
   /** The meanings of the expected quantity, or all where none is expected or none is met. */
@@ -182,8 +188,8 @@ final class ValueParts {
         .toList();
   }
 
-  private ValueReading reading(Candidate candidate, List<Amount> ratings) {
-    String why = candidate.why();
+  private ValueReading reading(Candidate candidate, List<Amount> ratings, boolean several) {
+    String why = candidate.why() + (several ? "; one of several values in the text" : "");
     if (tolerance.isPresent()
         && candidate.tolerance().isPresent()
         && !tolerance.equals(candidate.tolerance())) {

@@ -151,7 +151,15 @@ class PreferredSeriesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {0, -4700, Double.NaN, Double.POSITIVE_INFINITY})
+  @ValueSource(
+      doubles = {
+        0,
+        -4700,
+        Double.MIN_VALUE,
+        Double.MAX_VALUE,
+        Double.NaN,
+        Double.POSITIVE_INFINITY
+      })
   void valueThatIsNoPositiveNumber_isInNoSeries(double value) {
     assertThat(PreferredSeries.E192.contains(value)).isFalse();
     assertThat(PreferredSeries.coarsestWith(value)).isEmpty();
