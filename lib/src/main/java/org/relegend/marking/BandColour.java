@@ -48,6 +48,11 @@ public enum BandColour {
     this.coefficient = coefficient;
   }
 
+  /** The colour in words, as "grey". */
+  public String label() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
   /** The figure it stands for, 0 to 9; pink, silver and gold have none. */
   public OptionalInt digit() {
     return some(digit);

@@ -183,7 +183,7 @@ public final class ColourBands {
   }
 
   private static String names(List<BandColour> bands) {
-    List<String> names = bands.stream().map(BandColour::toString).toList();
+    List<String> names = bands.stream().map(BandColour::label).toList();
     return String.join(" ", names);
   }
 }

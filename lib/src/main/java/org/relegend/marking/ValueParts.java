@@ -7,20 +7,28 @@ import java.util.Optional;
 
 /** Sorts the tokens of one value text into the value, its tolerance, its ratings and mere words. */
 final class ValueParts {
-  /** One token that reads as a value, with what it can mean. */
-  private record Piece(String token, List<Candidate> meanings) {
-    boolean bare() {
-      return Numeral.at(token, 0).filter(number -> number.all(token)).isPresent();
-    }
-
+  /**
+   * One token that reads as a value, with what it can mean.
+   *
+   * @param bare a number without unit, prefix or letter
+   */
+  private record Piece(String token, boolean bare, List<Candidate> meanings) {
     boolean means(Quantity quantity) {
-      return meanings.stream().anyMatch(each -> each.amount().quantity() == quantity);
+      for (Candidate each : meanings) {
+        if (each.amount().quantity() == quantity) {
+          return true;
+        }
+      }
+      return false;
     }
 
     Optional<Amount> rating() {
-      return bare()
-          ? Optional.empty()
-          : meanings.stream().map(Candidate::amount).filter(ValueParts::rates).findFirst();
+      for (Candidate each : meanings) {
+        if (!bare && rates(each.amount().quantity())) {
+          return Optional.of(each.amount());
+        }
+      }
+      return Optional.empty();
     }
   }
 
@@ -49,21 +57,40 @@ final class ValueParts {
     if (told.isPresent() && tolerance.isEmpty()) {
       tolerance = told;
     } else if (!waveform(token)) {
-      List<Candidate> meanings = aside(token) ? List.of() : meanings(token);
-      if (!meanings.isEmpty()) {
-        values.add(new Piece(token, meanings));
-      } else if (ValueToken.startsNumber(token) && !aside(token) && !nameLike(token)) {
-        failed.add(token);
-      } else {
-        words.add(token);
-      }
+      value(token);
+    }
+  }
+
+  private void value(String token) {
+    boolean bare = Numeral.at(token, 0).map(number -> number.all(token)).orElse(false);
+    boolean aside = jedec(token) || (bare && aside(token));
+    List<Candidate> meanings = aside ? List.of() : meanings(token);
+    if (!meanings.isEmpty()) {
+      values.add(new Piece(token, bare, meanings));
+    } else if (ValueToken.startsNumber(token) && !aside && !nameLike(token)) {
+      failed.add(token);
+    } else {
+      words.add(token);
     }
   }
 
   private List<Candidate> meanings(String token) {
-    return ValueToken.read(token).stream()
-        .filter(each -> !each.expected() || expected.equals(Optional.of(each.amount().quantity())))
-        .toList();
+    List<Candidate> meanings = new ArrayList<>();
+    for (Candidate each : ValueToken.read(token)) {
+      if (!each.expected() || expects(each.amount().quantity())) {
+        meanings.add(each);
+      }
+    }
+    return meanings;
+  }
+
+  private boolean expects(Quantity quantity) {
+    return expected.isPresent() && expected.get() == quantity;
+  }
+
+  /** A bare number behind words is no value: "BC 547", "see note 3"; but "ceramic 104" is one. */
+  private boolean aside(String token) {
+    return !words.isEmpty() && (expected.isEmpty() || token.length() < 3);
   }
 
   /** "AC" or "DC" behind a voltage or current. */
@@ -85,12 +112,12 @@ final class ValueParts {
         waved.add(new Candidate(told, each.tolerance(), each.expected(), each.why()));
       }
     }
-    values.set(values.size() - 1, new Piece(last.token(), waved));
+    values.set(values.size() - 1, new Piece(last.token(), last.bare(), waved));
     return true;
   }
 
   /** Of a part of unknown kind, the JEDEC type numbers 1N… to 4N…: "1N914" is no 1.914 nF. */
-  private boolean aside(String token) {
+  private boolean jedec(String token) {
     return expected.isEmpty()
         && token.length() > 3
         && token.charAt(0) >= '1'
@@ -183,9 +210,13 @@ final class ValueParts {
     if (expected.isEmpty() || !piece.means(expected.get())) {
       return piece.meanings();
     }
-    return piece.meanings().stream()
-        .filter(each -> each.amount().quantity() == expected.get())
-        .toList();
+    List<Candidate> wanted = new ArrayList<>();
+    for (Candidate each : piece.meanings()) {
+      if (expects(each.amount().quantity())) {
+        wanted.add(each);
+      }
+    }
+    return wanted;
   }
 
   private ValueReading reading(Candidate candidate, List<Amount> ratings, boolean several) {
@@ -199,8 +230,8 @@ final class ValueParts {
     return new ValueReading(candidate.amount(), told, ratings, words, why);
   }
 
-  private static boolean rates(Amount amount) {
-    return switch (amount.quantity()) {
+  private static boolean rates(Quantity quantity) {
+    return switch (quantity) {
       case VOLTAGE, CURRENT, POWER, APPARENT_POWER -> true;
       default -> false;
     };

@@ -111,7 +111,8 @@ final class ValueText {
   /** Whether it is all number, sign and fraction allowed: "4.7", "1/4". */
   private static boolean allNumber(String token) {
     for (int at = 0; at < token.length(); at++) {
-      if (!Numeral.digit(token, at) && "+-±.,/".indexOf(token.charAt(at)) < 0) {
+      boolean sign = at == 0 && "+-±".indexOf(token.charAt(0)) >= 0;
+      if (!sign && !Numeral.digit(token, at) && ".,/".indexOf(token.charAt(at)) < 0) {
         return false;
       }
     }

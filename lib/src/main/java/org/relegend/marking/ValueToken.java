@@ -97,7 +97,8 @@ final class ValueToken {
     }
     String point = rest.substring(0, 1);
     String tail = rest.substring(joined.get().end());
-    String why = point + " in place of the point (IEC 60062)";
+    String rule = "VAWFH".contains(point) ? "common practice" : "IEC 60062";
+    String why = point + " in place of the point (" + rule + ")";
     for (Unit unit : Unit.of(point)) {
       if (joined.get().digits() <= MOST_IN_CODE || unit.quantity() == Quantity.FREQUENCY) {
         double value = joined.get().times(unit.exponent());
@@ -118,9 +119,12 @@ final class ValueToken {
   }
 
   private static boolean names(String letters, Unit unit) {
-    return Unit.of(letters).stream()
-        .anyMatch(
-            named -> named.quantity() == unit.quantity() && named.exponent() == unit.exponent());
+    for (Unit named : Unit.of(letters)) {
+      if (named.quantity() == unit.quantity() && named.exponent() == unit.exponent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void suffixed(Numeral number, String rest, String note) {
@@ -130,20 +134,27 @@ final class ValueToken {
     boolean code = letter.isPresent() && number.wholeOnly() && number.figures() == 3;
     // 104M is 100 nF ±20 % rather than 104 µF, and 104F is no 104 farads
     boolean codeFirst = code && (rest.equals("M") || rest.equals("F"));
-    units.stream()
-        .filter(unit -> !codeFirst || unit.quantity() != Quantity.CAPACITANCE)
-        .forEach(unit -> add(unit, number, note));
+    boolean ohms = false;
+    for (Unit unit : units) {
+      ohms |= unit.quantity() == Quantity.RESISTANCE;
+      if (!codeFirst || unit.quantity() != Quantity.CAPACITANCE) {
+        add(unit, number, note);
+      }
+    }
     if (letter.isPresent()) {
       boolean open = units.isEmpty() || (code && (rest.equals("K") || rest.equals("M")));
-      // 470K is 470 kΩ; only where the letter is no prefix of ohms is 470J a chip resistor
-      boolean ohms = units.stream().anyMatch(unit -> unit.quantity() == Quantity.RESISTANCE);
-      DigitCode.withLetter(number, letter.get(), !open).stream()
-          .filter(each -> !ohms || each.amount().quantity() != Quantity.RESISTANCE)
-          .forEach(each -> add(each, note));
+      for (Candidate each : DigitCode.withLetter(number, letter.get(), !open)) {
+        // 470K is 470 kΩ; only where the letter is no prefix of ohms is 470J a chip resistor
+        if (!ohms || each.amount().quantity() != Quantity.RESISTANCE) {
+          add(each, note);
+        }
+      }
     }
-    units.stream()
-        .filter(unit -> codeFirst && unit.quantity() == Quantity.CAPACITANCE)
-        .forEach(unit -> add(unit, number, note));
+    for (Unit unit : units) {
+      if (codeFirst && unit.quantity() == Quantity.CAPACITANCE) {
+        add(unit, number, note);
+      }
+    }
     if (found.isEmpty() && rest.length() > 1) {
       unitAndLetter(number, rest);
     }

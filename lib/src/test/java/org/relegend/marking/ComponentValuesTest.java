@@ -150,6 +150,14 @@ class ComponentValuesTest {
   }
 
   @Test
+  void bareNumberBehindWords_isAValueOnlyAsACode() {
+    assertThat(ComponentValues.read("ceramic 104", Quantity.CAPACITANCE).outcome())
+        .isEqualTo(Outcome.READ);
+    assertThat(ComponentValues.read("see note 3", Quantity.CAPACITANCE).outcome())
+        .isEqualTo(Outcome.NO_VALUE);
+  }
+
+  @Test
   void severalValues_areToldAsSuch() {
     assertThat(ComponentValues.read("4k7 10k", Quantity.RESISTANCE).readings())
         .allMatch(reading -> reading.why().contains("several values"));
