@@ -115,6 +115,25 @@ public record Kind(
         .or(() -> fitting.stream().findFirst());
   }
 
+  /** The kind as if only this pinout of it were known. */
+  public Kind with(Pinout only) {
+    return new Kind(
+        name,
+        aliases,
+        family,
+        letters,
+        quantity,
+        passage,
+        polarity,
+        traits,
+        restPosition,
+        List.of(only),
+        paths,
+        barrier,
+        roleWords,
+        sectionWords);
+  }
+
   /** As {@link #sectionsFor(List, String)} where the package isn't known. */
   public List<Section> sectionsFor(List<Pin> pins) {
     return sectionsFor(pins, "");

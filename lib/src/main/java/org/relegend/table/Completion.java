@@ -53,19 +53,21 @@ final class Completion {
   }
 
   private static Part withPins(Part part, Kind kind) {
+    List<Pinout> fitting = fitting(part, kind);
+    return fitting.size() == 1 ? withPins(part, fitting.get(0)) : part;
+  }
+
+  /** The pinouts that have all pins of the part: that of its package alone, where it fits. */
+  private static List<Pinout> fitting(Part part, Kind kind) {
     Set<String> numbers = part.pins().stream().map(Pin::number).collect(Collectors.toSet());
     List<Pinout> fitting =
         kind.pinouts().stream().filter(pinout -> pinout.covers(numbers)).toList();
-    boolean casingTells =
-        fitting.stream()
-            .anyMatch(
-                pinout ->
-                    !part.casing().isEmpty() && pinout.casing().equalsIgnoreCase(part.casing()));
-    return fitting.size() == 1 || casingTells
-        ? kind.pinoutFor(part.pins(), part.casing())
-            .map(pinout -> withPins(part, pinout))
-            .orElse(part)
-        : part;
+    return fitting.stream()
+        .filter(pinout -> !part.casing().isEmpty())
+        .filter(pinout -> pinout.casing().equalsIgnoreCase(part.casing()))
+        .findFirst()
+        .map(List::of)
+        .orElse(fitting);
   }
 
   private static Part withPins(Part part, Pinout pinout) {
@@ -92,7 +94,7 @@ final class Completion {
     if (!kind.sectioned()) {
       return part;
     }
-    List<Section> usual = kind.sectionsFor(part.pins(), part.casing());
+    List<Section> usual = sections(part, kind);
     Set<String> names = usual.stream().map(Section::name).collect(Collectors.toSet());
     if (!part.sections().stream().allMatch(section -> names.contains(section.name()))) {
       return part;
@@ -111,5 +113,14 @@ final class Completion {
               });
     }
     return draft.finished();
+  }
+
+  /** The sections, where roles or pin numbers leave no doubt of them. */
+  private static List<Section> sections(Part part, Kind kind) {
+    Set<List<Section>> possible =
+        fitting(part, kind).stream()
+            .map(pinout -> kind.with(pinout).sectionsFor(part.pins(), part.casing()))
+            .collect(Collectors.toSet());
+    return possible.size() == 1 ? possible.iterator().next() : List.of();
   }
 }

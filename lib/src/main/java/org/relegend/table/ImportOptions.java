@@ -23,6 +23,11 @@ public record ImportOptions(String author, Instant at, boolean replace, Kinds ki
   /** What a placement rests on where the table doesn't say: the least that can be claimed. */
   public static final Evidence OF_PLACEMENTS = Evidence.GUESSED;
 
+  public ImportOptions {
+    Attestation fits = new Attestation(OF_PINS, author, at);
+    at = fits.at();
+  }
+
   public ImportOptions(String author, Instant at, boolean replace) {
     this(author, at, replace, Kinds.standard());
   }

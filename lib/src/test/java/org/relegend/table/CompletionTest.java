@@ -63,6 +63,16 @@ class CompletionTest {
   }
 
   @Test
+  void dualOpamp_whoseRolesTellTheSections_needsNoPackage()
+      throws TableException, EditRefusedException {
+    Part part = part(taken("dual-opamp", "", "1,out X,", "2,-in X,", "7,out Y,"), "X1");
+    assertThat(part.sections())
+        .containsExactly(
+            new Section("X", Map.of("1", "out", "2", "-in")), new Section("Y", Map.of("7", "out")));
+    assertThat(part(taken("dual-opamp", "", "1,out,", "2,-in,"), "X1").sections()).isEmpty();
+  }
+
+  @Test
   void roleInTheTable_goesBeforeTheUsualOne() throws TableException, EditRefusedException {
     Part part = part(taken("npn", "", "B,control,"), "X1");
     assertThat(part.pins())

@@ -1,0 +1,85 @@
+package org.relegend.check;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.relegend.circuit.Kind;
+import org.relegend.circuit.Kinds;
+import org.relegend.map.BoardMap;
+import org.relegend.map.MapIndex;
+import org.relegend.map.Part;
+import org.relegend.map.Picture;
+import org.relegend.map.PictureId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Subject;
+
+/** All that checks may look at, for one map. Not for use by several threads at once. */
+public final class CheckContext {
+  /** How many names a message lists before it counts the rest. */
+  static final int LISTED = 12;
+
+  private final MapIndex index;
+  private final Kinds kinds;
+  private final PictureFiles files;
+  private final Map<PictureId, Optional<String>> digests = new HashMap<>();
+
+  public CheckContext(MapIndex index, Kinds kinds, PictureFiles files) {
+    this.index = index;
+    this.kinds = kinds;
+    this.files = files;
+  }
+
+  /** With the kinds that come with the program. */
+  public static CheckContext of(BoardMap map, PictureFiles files) {
+    return new CheckContext(new MapIndex(map), Kinds.standard(), files);
+  }
+
+  BoardMap map() {
+    return index.map();
+  }
+
+  MapIndex index() {
+    return index;
+  }
+
+  Optional<Kind> kind(Part part) {
+    return kinds.of(part);
+  }
+
+  /** The digest of the picture's file, computed once however many checks ask. */
+  Optional<String> digest(Picture picture) {
+    return digests.computeIfAbsent(picture.id(), id -> files.sha256(picture));
+  }
+
+  boolean knows(PinRef pin) {
+    return map().part(pin.part()).flatMap(part -> part.pin(pin.pin())).isPresent();
+  }
+
+  boolean knows(Subject subject) {
+    if (subject instanceof Subject.OfPart s) {
+      return map().parts().has(s.part());
+    }
+    if (subject instanceof Subject.OfSection s) {
+      return map().part(s.part()).flatMap(part -> part.section(s.section())).isPresent();
+    }
+    if (subject instanceof Subject.OfPin s) {
+      return knows(s.pin());
+    }
+    return map().nets().has(((Subject.OfNet) subject).net());
+  }
+
+  /** The subjects' names, divided by commas; from a certain number on the rest is counted. */
+  String names(List<? extends Subject> subjects) {
+    String first =
+        subjects.stream().limit(LISTED).map(map()::nameOf).collect(Collectors.joining(", "));
+    int rest = subjects.size() - LISTED;
+    return rest > 0 ? "%s and %,d more".formatted(first, rest) : first;
+  }
+
+  /** What people call the picture, or its name where the map doesn't have it. */
+  String caption(PictureId picture) {
+    return map().picture(picture).map(Picture::caption).orElse(picture.text());
+  }
+}

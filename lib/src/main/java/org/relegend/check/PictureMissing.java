@@ -1,0 +1,30 @@
+package org.relegend.check;
+
+import java.util.List;
+import org.relegend.map.Picture;
+
+/** Pictures whose file is not where the map says. */
+final class PictureMissing implements Check {
+  @Override
+  public String code() {
+    return "picture-missing";
+  }
+
+  @Override
+  public List<Finding> inspect(CheckContext context) {
+    return context.map().pictures().stream()
+        .filter(picture -> context.digest(picture).isEmpty())
+        .map(this::finding)
+        .toList();
+  }
+
+  private Finding finding(Picture picture) {
+    return new Finding(
+            code(),
+            Severity.ERROR,
+            List.of(),
+            "The file of %s can't be read: %s".formatted(picture.caption(), picture.file()),
+            "Put the file back in its place in the map's folder; what was placed on it is kept.")
+        .on(picture.id());
+  }
+}

@@ -1,0 +1,23 @@
+package org.relegend.check;
+
+/** Counting in sentences. */
+final class Words {
+  private Words() {}
+
+  /** "1 part", "2 parts". */
+  static String count(int number, String one) {
+    return "%,d %s%s".formatted(number, one, number == 1 ? "" : "s");
+  }
+
+  /** The first where there is one, the second where there are several: "has", "have". */
+  static String verb(int number, String one, String several) {
+    return number == 1 ? one : several;
+  }
+
+  /** A coordinate, without decimals where it has none. */
+  static String number(double value) {
+    return value == Math.rint(value) && Math.abs(value) < 1e9
+        ? Long.toString((long) value)
+        : "%.1f".formatted(value);
+  }
+}

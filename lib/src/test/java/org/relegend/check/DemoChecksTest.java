@@ -1,0 +1,48 @@
+package org.relegend.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.relegend.map.BoardMap;
+import org.relegend.map.EditRefusedException;
+import org.relegend.map.MapInfo;
+import org.relegend.table.ImportOptions;
+import org.relegend.table.Source;
+import org.relegend.table.TableException;
+import org.relegend.table.TableImport;
+import org.relegend.table.TableSort;
+
+/** The demo instrument's circuit is whole, so nothing but places can be wanting. */
+class DemoChecksTest {
+  @Test
+  void demoTables_lackNothingButPlaces() throws TableException, EditRefusedException {
+    BoardMap empty = BoardMap.empty("demo", MapInfo.titled("Demo"));
+    Map<TableSort, Source> tables =
+        Map.of(
+            TableSort.PARTS, resource("/org/relegend/table/parts.csv"),
+            TableSort.PINS, resource("/org/relegend/table/pins.csv"));
+    BoardMap map =
+        TableImport.plan(empty, tables, new ImportOptions("ann", Instant.EPOCH, false))
+            .edit()
+            .applyTo(empty);
+    List<Finding> findings = Checks.inspect(CheckContext.of(map, PictureFiles.asRecorded()));
+    assertThat(findings)
+        .extracting(Finding::message)
+        .containsExactly(
+            "Board main: placed on photos are 0 of 102 parts and 0 of 259 pins; on pages 0 parts; on"
+                + " no picture 102 parts and 259 pins");
+  }
+
+  private static Source resource(String name) {
+    try (InputStream in = DemoChecksTest.class.getResourceAsStream(name)) {
+      return new Source(name, in.readAllBytes());
+    } catch (IOException unreadable) {
+      throw new IllegalStateException(name, unreadable);
+    }
+  }
+}
