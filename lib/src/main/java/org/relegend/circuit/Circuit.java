@@ -16,8 +16,8 @@ import org.relegend.map.Subject;
 
 /**
  * The circuit of one map: what is joined at a node, and what can be reached from where. Nets are as
- * built; where the drawing differs, answers say so. Made in one pass over the map (about half a
- * second for 100,000 pins) and valid for that map only; may be used by several threads at once.
+ * built; where the drawing differs, answers say so. Made in one pass over the map (about a second
+ * for 100,000 pins) and valid for that map only; may be used by several threads at once.
  *
  * <p>A map may be half made or wrong: nothing here throws for what stands in it. What no circuit
  * can have is told by {@link #faults()}, and the rest is answered as far as it goes.

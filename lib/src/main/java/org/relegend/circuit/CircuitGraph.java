@@ -23,9 +23,11 @@ final class CircuitGraph {
   /** Compared by identity, which is quicker than by subject. */
   private static final class Vertex {
     private final Subject subject;
+    private final String section;
 
-    Vertex(Subject subject) {
+    Vertex(Subject subject, String section) {
       this.subject = subject;
+      this.section = section;
     }
   }
 
@@ -42,7 +44,9 @@ final class CircuitGraph {
 
   private final Graph<Vertex, Edge> graph = new Multigraph<>(null, null, false);
   private final Map<NetId, Vertex> nets = new HashMap<>();
-  private final Map<PartId, Map<String, Vertex>> elements = new HashMap<>();
+
+  /** The sections of each part: few, so that they are found by going through them. */
+  private final Map<PartId, List<Vertex>> elements = new HashMap<>();
 
   CircuitGraph(PinFacts facts) {
     for (Part part : facts.map().parts()) {
@@ -54,7 +58,7 @@ final class CircuitGraph {
       }
     }
     for (Net net : facts.map().nets()) {
-      Vertex vertex = new Vertex(Subject.of(net.id()));
+      Vertex vertex = new Vertex(Subject.of(net.id()), "");
       graph.addVertex(vertex);
       nets.put(net.id(), vertex);
       for (Net.Member member : net.members()) {
@@ -76,14 +80,15 @@ final class CircuitGraph {
   }
 
   private Vertex element(PartId part, String section) {
-    return elements
-        .computeIfAbsent(part, id -> new HashMap<>(2))
-        .computeIfAbsent(section, name -> added(part, name));
-  }
-
-  private Vertex added(PartId part, String section) {
-    Vertex vertex =
-        new Vertex(section.isEmpty() ? Subject.of(part) : new Subject.OfSection(part, section));
+    List<Vertex> known = elements.computeIfAbsent(part, id -> new ArrayList<>(1));
+    for (Vertex vertex : known) {
+      if (vertex.section.equals(section)) {
+        return vertex;
+      }
+    }
+    Subject subject = section.isEmpty() ? Subject.of(part) : new Subject.OfSection(part, section);
+    Vertex vertex = new Vertex(subject, section);
+    known.add(vertex);
     graph.addVertex(vertex);
     return vertex;
   }
@@ -114,14 +119,16 @@ final class CircuitGraph {
     return vertex == null ? List.of() : neighbours(List.of(vertex));
   }
 
-  /** The nets of a part, in the order of its sections. */
+  /** The nets of a part, in order. */
   List<NetId> netsOf(PartId part) {
-    return nets(elements.getOrDefault(part, Map.of()).values());
+    return nets(elements.getOrDefault(part, List.of()));
   }
 
   List<NetId> netsOf(PartId part, String section) {
-    Vertex vertex = elements.getOrDefault(part, Map.of()).get(section);
-    return vertex == null ? List.of() : nets(List.of(vertex));
+    return nets(
+        elements.getOrDefault(part, List.of()).stream()
+            .filter(vertex -> vertex.section.equals(section))
+            .toList());
   }
 
   private List<NetId> nets(Iterable<Vertex> vertices) {

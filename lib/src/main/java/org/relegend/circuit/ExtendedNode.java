@@ -53,7 +53,7 @@ final class ExtendedNode {
         pins.putIfAbsent(
             pin.pin(),
             way.passes().isEmpty() ? pin : pin.by(way.passes(), weaker(way.weakest(), own)));
-        if (!through.passages().isEmpty()) {
+        if (!through.passages().isEmpty() && steps.mayPass(pin)) {
           pass(node, way, pin, own, open);
         }
       }

@@ -28,12 +28,20 @@ final class PinFacts {
 
   /** The terminals of one make of part. */
   private record Reading(
-      Optional<Kind> kind, List<Terminal> terminals, Map<String, List<Terminal>> byNumber) {}
+      Optional<Kind> kind,
+      Map<String, String> roles,
+      List<Terminal> terminals,
+      Map<String, List<Terminal>> byNumber) {}
+
+  /** A part with what its make tells. */
+  private record Known(Part part, Reading reading) {}
+
+  private static final Reading NOTHING =
+      new Reading(Optional.empty(), Map.of(), List.of(), Map.of());
 
   private final MapIndex index;
   private final Kinds kinds;
-  private final Map<PartId, Part> parts = new HashMap<>();
-  private final Map<PartId, Reading> readings = new HashMap<>();
+  private final Map<PartId, Known> parts = new HashMap<>();
   private final Map<PinRef, Discrepancy> drawnElsewhere = new HashMap<>();
   private final Map<String, List<PinRef>> drawnAt = new LinkedHashMap<>();
 
@@ -42,9 +50,8 @@ final class PinFacts {
     this.kinds = kinds;
     Map<Make, Reading> byMake = new HashMap<>();
     for (Part part : index.map().parts()) {
-      parts.put(part.id(), part);
       Make make = new Make(part.kind(), part.casing(), part.pins(), part.sections());
-      readings.put(part.id(), byMake.computeIfAbsent(make, key -> read(part)));
+      parts.put(part.id(), new Known(part, byMake.computeIfAbsent(make, key -> read(part))));
     }
     for (Discrepancy discrepancy : index.map().discrepancies()) {
       if (discrepancy.aspect() == Discrepancy.Aspect.NET
@@ -56,13 +63,17 @@ final class PinFacts {
   }
 
   private Reading read(Part part) {
+    Map<String, String> roles = new LinkedHashMap<>();
+    part.pins().forEach(pin -> roles.put(pin.number(), pin.role()));
     Optional<Kind> kind = kinds.of(part);
-    List<Terminal> terminals = kind.map(found -> found.terminalsOf(part)).orElse(told(part));
+    List<Terminal> told = kind.map(found -> found.terminalsOf(part)).orElse(told(part));
+    // a section may by mistake name pins that the part hasn't got
+    List<Terminal> terminals = told.stream().filter(t -> roles.containsKey(t.number())).toList();
     Map<String, List<Terminal>> byNumber = new HashMap<>();
     for (Terminal terminal : terminals) {
       byNumber.computeIfAbsent(terminal.number(), number -> new ArrayList<>(1)).add(terminal);
     }
-    return new Reading(kind, terminals, byNumber);
+    return new Reading(kind, roles, terminals, byNumber);
   }
 
   /** What the map alone says of a part of unknown kind. */
@@ -90,34 +101,33 @@ final class PinFacts {
   }
 
   Optional<Part> part(PartId part) {
-    return Optional.ofNullable(parts.get(part));
+    return Optional.ofNullable(parts.get(part)).map(Known::part);
+  }
+
+  private Reading reading(PartId part) {
+    Known known = parts.get(part);
+    return known == null ? NOTHING : known.reading();
   }
 
   Optional<Kind> kindOf(PartId part) {
-    Reading reading = readings.get(part);
-    return reading == null ? Optional.empty() : reading.kind();
+    return reading(part).kind();
   }
 
   List<Terminal> terminalsOf(PartId part) {
-    Reading reading = readings.get(part);
-    return reading == null ? List.of() : reading.terminals();
+    return reading(part).terminals();
   }
 
   boolean has(PinRef pin) {
-    Reading reading = readings.get(pin.part());
-    return reading != null && reading.byNumber().containsKey(pin.pin());
+    return reading(pin.part()).roles().containsKey(pin.pin());
   }
 
   /** The ways for current at this pin, through its part. */
   List<PinPath> pathsAt(PinRef pin) {
-    Reading reading = readings.get(pin.part());
-    if (reading == null) {
-      return List.of();
-    }
+    Reading reading = reading(pin.part());
     return reading
         .kind()
         .map(kind -> PathFinder.pathsAt(kind, reading.terminals(), pin.pin()))
-        .orElseGet(() -> PathFinder.unknownAt(List.copyOf(reading.byNumber().keySet()), pin.pin()));
+        .orElseGet(() -> PathFinder.unknownAt(List.copyOf(reading.roles().keySet()), pin.pin()));
   }
 
   /** Pins that the drawing has at the net of this id, or of this name where only it has it. */
@@ -142,17 +152,18 @@ final class PinFacts {
 
   /** The pin as a member of a net that it is on by this evidence. */
   JoinedPin pin(PinRef pin, List<Attestation> attestations) {
-    Optional<Part> part = part(pin.part());
-    Reading reading = readings.get(pin.part());
-    List<Terminal> terminals =
-        reading == null ? List.of() : reading.byNumber().getOrDefault(pin.pin(), List.of());
+    Known known = parts.get(pin.part());
+    Optional<Part> part = known == null ? Optional.empty() : Optional.of(known.part());
+    Reading reading = known == null ? NOTHING : known.reading();
+    List<Terminal> terminals = reading.byNumber().getOrDefault(pin.pin(), List.of());
+    String told = reading.roles().getOrDefault(pin.pin(), "");
     Optional<Evidence> evidence = Attestation.best(attestations);
     List<NetId> nets = index.netsOf(pin).stream().map(Net::id).toList();
     return new JoinedPin(
         pin,
         part,
         terminals,
-        role(pin, part, terminals),
+        told.isEmpty() && !terminals.isEmpty() ? terminals.get(0).role() : told,
         nets,
         placements(pin, terminals),
         twins(pin, terminals),
@@ -160,11 +171,6 @@ final class PinFacts {
         evidence,
         List.of(),
         Optional.ofNullable(drawnElsewhere.get(pin)));
-  }
-
-  private static String role(PinRef pin, Optional<Part> part, List<Terminal> terminals) {
-    String told = part.flatMap(found -> found.pin(pin.pin())).map(Pin::role).orElse("");
-    return told.isEmpty() && !terminals.isEmpty() ? terminals.get(0).role() : told;
   }
 
   private List<Placement> placements(PinRef pin, List<Terminal> terminals) {

@@ -71,6 +71,16 @@ final class Steps {
     return steps;
   }
 
+  /** Whether an extended node could pass anything at this pin: a quick look before the steps. */
+  boolean mayPass(JoinedPin pin) {
+    PartId part = pin.pin().part();
+    Optional<Kind> kind = facts.kindOf(part);
+    return mates.containsKey(part)
+        || kind.isPresent()
+            && (kind.get().passage().isPresent()
+                || pin.part().isPresent() && isZeroOhm(kind.get(), pin.part().get()));
+  }
+
   private static PinPath wire(PinRef in, PinRef out) {
     return new PinPath(in.pin(), out.pin(), Conduction.WIRE, "");
   }
