@@ -6,9 +6,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
+import org.relegend.map.Names;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -201,9 +203,9 @@ public final class Circuit {
 
   /** The nets that only the drawing has, in order. */
   public List<String> drawnOnlyNets() {
-    return facts.drawnNets().stream()
-        .filter(name -> !graph.has(new NetId(name)))
-        .sorted(org.relegend.map.Names.NATURAL)
-        .toList();
+    Set<String> names = new TreeSet<>(Names.NATURAL);
+    names.addAll(facts.drawnNets());
+    map().nets().forEach(net -> names.remove(net.id().text()));
+    return List.copyOf(names);
   }
 }

@@ -18,11 +18,9 @@ import org.relegend.map.PinRef;
 /** Finds what one node becomes when some parts are passed through; fewest passes first. */
 final class ExtendedNode {
   /** How a node was come to. */
-  private record Way(List<Pass> passes, Optional<Evidence> weakest) {
+  private record Way(PassList passes, Optional<Evidence> weakest) {
     Way by(Pass pass, Optional<Evidence> in, Optional<Evidence> out) {
-      List<Pass> longer = new ArrayList<>(passes);
-      longer.add(pass);
-      return new Way(longer, weaker(weaker(weakest, in), out));
+      return new Way(passes.and(pass), weaker(weaker(weakest, in), out));
     }
   }
 
@@ -41,13 +39,13 @@ final class ExtendedNode {
   Joined from(Collection<Node> nodes) {
     Deque<Node> open = new ArrayDeque<>();
     for (Node node : nodes) {
-      ways.put(node, new Way(List.of(), Optional.of(Evidence.MEASURED)));
+      ways.put(node, new Way(PassList.EMPTY, Optional.of(Evidence.MEASURED)));
       open.add(node);
     }
     Map<PinRef, JoinedPin> pins = new LinkedHashMap<>();
     while (!open.isEmpty()) {
       Node node = open.remove();
-      Way way = ways.getOrDefault(node, new Way(List.of(), Optional.empty()));
+      Way way = ways.getOrDefault(node, new Way(PassList.EMPTY, Optional.empty()));
       for (JoinedPin pin : steps.pinsAt(node)) {
         Optional<Evidence> own = node instanceof Node.OfNet ? pin.evidence() : way.weakest();
         pins.putIfAbsent(

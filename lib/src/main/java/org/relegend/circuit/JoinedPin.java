@@ -44,7 +44,7 @@ public record JoinedPin(
     nets = List.copyOf(nets);
     placements = List.copyOf(placements);
     twins = List.copyOf(twins);
-    through = List.copyOf(through);
+    through = through instanceof PassList ? through : List.copyOf(through);
   }
 
   /** The part's designator, or its id where the map hasn't got it. */

@@ -13,6 +13,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.relegend.map.Names;
+import org.relegend.map.Pin;
 
 /** Makes kinds of the rows of a table; the columns are explained at the top of kinds.csv. */
 final class KindReader {
@@ -160,7 +162,15 @@ final class KindReader {
       throw row.fault("pins", "readable at \"" + text + "\": write number=role");
     }
     String role = text.substring(equals + 1).replace('_', ' ');
-    return new Terminal(text.substring(0, equals), section, role);
+    Pin pin;
+    try {
+      pin = new Pin(text.substring(0, equals), role);
+      Names.checked("role", role);
+      Names.checked("section", section.isEmpty() ? "none" : section);
+    } catch (IllegalArgumentException e) {
+      throw row.fault("pins", "what pins can be: " + e.getMessage());
+    }
+    return new Terminal(pin.number(), section, pin.role());
   }
 
   private static List<RolePath> paths(KindTable.Row row, Set<String> roles) throws KindsException {

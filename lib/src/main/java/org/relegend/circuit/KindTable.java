@@ -1,5 +1,6 @@
 package org.relegend.circuit;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -60,7 +61,7 @@ final class KindTable {
    * @param file what an error calls it
    */
   static List<Row> rows(Reader reader, String file, String... columns) throws KindsException {
-    try (CSVParser parser = CSVParser.parse(reader, FORMAT)) {
+    try (CSVParser parser = CSVParser.parse(withoutMark(reader), FORMAT)) {
       for (String column : columns) {
         if (!parser.getHeaderMap().containsKey(column)) {
           throw new KindsException(
@@ -85,6 +86,16 @@ final class KindTable {
     } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
       throw new KindsException(file + " can't be read as a table: " + e.getMessage(), e);
     }
+  }
+
+  /** Spreadsheets begin their files with a byte order mark. */
+  private static Reader withoutMark(Reader reader) throws IOException {
+    BufferedReader buffered = new BufferedReader(reader);
+    buffered.mark(1);
+    if (buffered.read() != '\uFEFF') {
+      buffered.reset();
+    }
+    return buffered;
   }
 
   /** The rows of a table that comes with the program. */

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.relegend.map.Designator;
+import org.relegend.map.Names;
 import org.relegend.map.Part;
 
 /**
@@ -41,7 +42,7 @@ public final class Kinds {
     if (other != null && !other.equals(kind)) {
       throw new KindsException(
           "\"%s\" is a word both for the kind %s and for the kind %s: it may be one's only"
-              .formatted(word, other.name(), kind.name()));
+              .formatted(Names.printable(word), other.name(), kind.name()));
     }
   }
 

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.relegend.map.Names;
 import org.relegend.map.Pin;
 
 /** Reads what people write as the role of a pin: "out X", "Ta+Tb emitters", "sec centre tap". */
@@ -156,8 +155,9 @@ final class RoleReader {
     return List.of();
   }
 
+  /** The sections that a text names; none where it can't be a name, as with quotation marks. */
   private static List<String> sections(String text) {
-    return List.of(AND.split(text));
+    return text.indexOf('"') < 0 ? List.of(AND.split(text)) : List.of();
   }
 
   /**
@@ -178,7 +178,7 @@ final class RoleReader {
               .filter(terminal -> terminal.role().equals(role.get()))
               .allMatch(terminal -> terminal.section().isEmpty());
       for (String section : outside ? List.of("") : sections) {
-        result.add(new Terminal(pin.number(), Names.printable(section), role.get()));
+        result.add(new Terminal(pin.number(), section, role.get()));
       }
     }
     return result;

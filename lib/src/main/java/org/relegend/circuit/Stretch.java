@@ -1,16 +1,14 @@
 package org.relegend.circuit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.jgrapht.Graph;
-import org.jgrapht.alg.connectivity.BiconnectivityInspector;
-import org.jgrapht.graph.DefaultEdge;
-import org.jgrapht.graph.SimpleGraph;
 import org.relegend.map.PartId;
 
 /**
@@ -34,31 +32,21 @@ public record Stretch(Set<Node> nodes, List<PartId> parts) {
    */
   static Stretch between(
       Node from, Node to, Function<Node, List<Step>> steps, Predicate<Step> allowed) {
-    if (from.equals(to)) {
-      return NONE;
-    }
-    Graph<Node, DefaultEdge> graph = new SimpleGraph<>(DefaultEdge.class);
+    Map<Node, Set<Node>> neighbours = new HashMap<>();
     List<Step> taken = new ArrayList<>();
     for (Node node : Reach.from(List.of(from), steps, allowed).nodes()) {
       for (Step step : steps.apply(node)) {
         if (allowed.test(step)) {
-          graph.addVertex(node);
-          graph.addVertex(step.to());
-          graph.addEdge(node, step.to());
+          neighbours.computeIfAbsent(node, key -> new LinkedHashSet<>()).add(step.to());
+          neighbours.computeIfAbsent(step.to(), key -> new LinkedHashSet<>()).add(node);
           taken.add(step);
         }
       }
     }
-    if (!graph.containsVertex(to)) {
+    if (from.equals(to) || !neighbours.containsKey(to)) {
       return NONE;
     }
-    graph.addEdge(from, to);
-    return new BiconnectivityInspector<>(graph)
-        .getBlocks(from).stream()
-            .filter(block -> block.containsVertex(to))
-            .findFirst()
-            .map(block -> of(block.vertexSet(), taken))
-            .orElse(NONE);
+    return of(Block.of(from, to, neighbours), taken);
   }
 
   private static Stretch of(Set<Node> block, List<Step> taken) {

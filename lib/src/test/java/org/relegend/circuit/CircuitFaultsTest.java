@@ -168,13 +168,17 @@ class CircuitFaultsTest {
           new Discrepancy(
               Subject.of(PinRef.parse("P" + random.nextInt(14) + ".1")),
               Discrepancy.Aspect.NET,
-              random.nextBoolean() ? "" : "N" + random.nextInt(9),
+              List.of("", "\"", "N" + random.nextInt(9)).get(random.nextInt(3)),
               List.of(says(Evidence.SEEN)),
               "");
       map = map.withDiscrepancies(map.discrepancies().with(drawn));
     }
     Circuit circuit = Circuit.of(map);
     assertThat(circuit.faults()).isNotEmpty();
+    for (String drawn : circuit.drawnOnlyNets()) {
+      NodeName name = new NodeName.OfDrawnNet(drawn);
+      assertThat(circuit.joined(name, Through.ALL).alsoDrawnHere()).isNotEmpty();
+    }
     for (Net net : map.nets()) {
       assertThat(circuit.joined(net.id(), Through.ALL).pins()).isNotEmpty();
       net.pins().forEach(pin -> assertThat(circuit.joined(pin, Through.ALL).pins()).isNotEmpty());

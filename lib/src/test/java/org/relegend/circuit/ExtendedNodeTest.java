@@ -9,6 +9,7 @@ import static org.relegend.map.BoardMapSamples.says;
 import static org.relegend.map.BoardMapSamples.twoPin;
 import static org.relegend.map.BoardMapSamples.with;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +19,7 @@ import org.relegend.map.Evidence;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
+import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Table;
@@ -183,5 +185,26 @@ class ExtendedNodeTest {
     assertThat(joined.nets()).hasSize(3);
     assertThat(joined.pins()).hasSize(8);
     assertThat(joined.pins()).allMatch(pin -> pin.through().size() <= 1);
+  }
+
+  /** As many links in a row as a map of 100,000 pins can hold. */
+  @Test
+  void joined_aChainOfLinks_isFollowedToItsEnd() {
+    int links = 50_000;
+    List<Part> parts = new ArrayList<>();
+    List<Net> nets = new ArrayList<>();
+    for (int i = 1; i <= links; i++) {
+      parts.add(twoPin("W" + i, "link", ""));
+      nets.add(i == 1 ? net("N1", "W1.1") : net("N" + i, "W" + (i - 1) + ".2", "W" + i + ".1"));
+    }
+    Circuit circuit = Circuit.of(blank().withParts(Table.of(parts)).withNets(Table.of(nets)));
+    Joined joined = circuit.joined(new NetId("N1"), Through.ALL);
+    assertThat(joined.pins()).hasSize(2 * links);
+    JoinedPin last = joined.pins().get(2 * links - 1);
+    assertThat(last.through()).hasSize(links);
+    assertThat(last.through().get(0).in()).isEqualTo(PinRef.parse("W1.1"));
+    assertThat(last.through().get(links - 1).out()).isEqualTo(last.pin());
+    Node end = Node.of(PinRef.parse("W" + links + ".2"));
+    assertThat(circuit.between(Node.of(new NetId("N1")), end, step -> true).parts()).hasSize(links);
   }
 }

@@ -293,6 +293,27 @@ class KindsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"\"a\"\"b[1=in]\"", "1=\u202ein", "a\u200b[1=in]"})
+  void with_namesThatMislead_isRefused(String pins) {
+    String table = HEAD + "vco,,ic,U,none,,,,,," + pins + ",,,\n";
+    assertThatThrownBy(() -> KINDS.with(new StringReader(table), "own.csv"))
+        .isInstanceOf(KindsException.class)
+        .hasMessageContaining("line 2, column \"pins\"")
+        .satisfies(e -> assertThat(e.getMessage()).doesNotContain("\u202e", "\u200b"));
+  }
+
+  @Test
+  void with_aSpreadsheetsByteOrderMark_isRead() throws KindsException {
+    String table = "\uFEFF" + HEAD + "vco,,ic,U,none,,,,,,1=in,,,\n";
+    assertThat(KINDS.with(new StringReader(table), "own.csv").find("vco")).isPresent();
+  }
+
+  @Test
+  void sectionsFor_aRoleWithQuotationMarks_isNoSection() {
+    assertThat(sections("dual-opamp", "9=out \"X\"")).isEmpty();
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"", "a,b,c\n", "\"kind", "kind,kind\nx,y\n", "\u0000\u0001\u0002"})
   void with_noTable_isRefused(String text) {
     assertThatThrownBy(() -> KINDS.with(new StringReader(text), "own.csv"))
