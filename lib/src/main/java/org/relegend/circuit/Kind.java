@@ -141,7 +141,7 @@ public record Kind(
 
   /**
    * The sections of a part with these pins: from their roles ("out X", "Ta+Tb emitters", "sec a"),
-   * and where those say nothing from their numbers, if the usual pinout has them all.
+   * and where those say nothing from their numbers, if one pinout is beyond doubt.
    *
    * @return in order of their first pins; empty where the kind has just one element, or nothing
    *     tells

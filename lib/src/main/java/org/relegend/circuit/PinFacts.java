@@ -33,8 +33,8 @@ final class PinFacts {
       List<Terminal> terminals,
       Map<String, List<Terminal>> byNumber) {}
 
-  /** A part with what its make tells. */
-  private record Known(Part part, Reading reading) {}
+  /** A part with what its make tells, and whether it is a resistor that stands in for a wire. */
+  private record Known(Part part, Reading reading, boolean zeroOhm) {}
 
   private static final Reading NOTHING =
       new Reading(Optional.empty(), Map.of(), List.of(), Map.of());
@@ -49,9 +49,12 @@ final class PinFacts {
     this.index = index;
     this.kinds = kinds;
     Map<Make, Reading> byMake = new HashMap<>();
+    Map<String, Boolean> zeroOhm = new HashMap<>();
     for (Part part : index.map().parts()) {
       Make make = new Make(part.kind(), part.casing(), part.pins(), part.sections());
-      parts.put(part.id(), new Known(part, byMake.computeIfAbsent(make, key -> read(part))));
+      Reading reading = byMake.computeIfAbsent(make, key -> read(part));
+      boolean zero = isResistor(reading) && zeroOhm.computeIfAbsent(part.value(), ZeroOhm::is);
+      parts.put(part.id(), new Known(part, reading, zero));
     }
     for (Discrepancy discrepancy : index.map().discrepancies()) {
       if (discrepancy.aspect() == Discrepancy.Aspect.NET
@@ -74,6 +77,13 @@ final class PinFacts {
       byNumber.computeIfAbsent(terminal.number(), number -> new ArrayList<>(1)).add(terminal);
     }
     return new Reading(kind, roles, terminals, byNumber);
+  }
+
+  private static boolean isResistor(Reading reading) {
+    return reading
+        .kind()
+        .filter(kind -> kind.quantity() == Kind.Quantity.OHM && !kind.sectioned())
+        .isPresent();
   }
 
   /** What the map alone says of a part of unknown kind. */
@@ -115,6 +125,12 @@ final class PinFacts {
 
   List<Terminal> terminalsOf(PartId part) {
     return reading(part).terminals();
+  }
+
+  /** Whether the part is a resistor of no ohms. */
+  boolean isZeroOhm(PartId part) {
+    Known known = parts.get(part);
+    return known != null && known.zeroOhm();
   }
 
   boolean has(PinRef pin) {

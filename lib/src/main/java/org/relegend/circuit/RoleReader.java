@@ -2,6 +2,7 @@ package org.relegend.circuit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,7 +24,39 @@ final class RoleReader {
   RoleReader(Kind kind, List<Pin> pins, String casing) {
     this.kind = kind;
     this.pins = pins;
-    this.pinout = kind.pinoutFor(pins, casing);
+    this.pinout = surePinout(casing);
+  }
+
+  /**
+   * The pinout of the part, where there is no doubt: it has all the pins and contradicts no role
+   * that is told, and it is the only such one, or the package's, or the one with just these pins,
+   * or all such say the same of these pins.
+   */
+  private Optional<Pinout> surePinout(String casing) {
+    List<String> numbers = pins.stream().map(Pin::number).toList();
+    List<Pinout> fitting =
+        kind.pinouts().stream()
+            .filter(p -> p.covers(numbers) && pins.stream().allMatch(pin -> agrees(p, pin)))
+            .toList();
+    Optional<Pinout> best =
+        fitting.stream()
+            .filter(p -> !casing.isEmpty() && p.casing().equalsIgnoreCase(casing))
+            .findFirst()
+            .or(
+                () ->
+                    fitting.stream()
+                        .filter(p -> p.numbers().equals(new HashSet<>(numbers)))
+                        .findFirst());
+    boolean alike =
+        fitting.stream().map(p -> numbers.stream().map(p::at).toList()).distinct().count() == 1;
+    return best.isPresent() || !alike ? best : fitting.stream().findFirst();
+  }
+
+  private boolean agrees(Pinout usual, Pin pin) {
+    List<Terminal> told = read(kind, pin);
+    return told.isEmpty()
+        || usual.at(pin.number()).stream()
+            .anyMatch(u -> told.stream().anyMatch(t -> t.role().equals(u.role())));
   }
 
   List<Terminal> terminals() {

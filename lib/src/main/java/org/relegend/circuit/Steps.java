@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
-import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
 
@@ -53,7 +52,7 @@ final class Steps {
   /** The steps that begin at one pin of a node. */
   List<Step> from(Node node, JoinedPin pin) {
     List<Step> steps = new ArrayList<>();
-    pin.part().ifPresent(part -> addThrough(steps, node, pin.pin(), part));
+    addThrough(steps, node, pin.pin());
     for (PartId mate : mates.getOrDefault(pin.pin().part(), List.of())) {
       PinRef out = new PinRef(mate, pin.pin().pin());
       if (facts.has(out) || !facts.index().netsOf(out).isEmpty()) {
@@ -74,35 +73,28 @@ final class Steps {
   /** Whether an extended node could pass anything at this pin: a quick look before the steps. */
   boolean mayPass(JoinedPin pin) {
     PartId part = pin.pin().part();
-    Optional<Kind> kind = facts.kindOf(part);
     return mates.containsKey(part)
-        || kind.isPresent()
-            && (kind.get().passage().isPresent()
-                || pin.part().isPresent() && isZeroOhm(kind.get(), pin.part().get()));
+        || facts.isZeroOhm(part)
+        || facts.kindOf(part).flatMap(Kind::passage).isPresent();
   }
 
   private static PinPath wire(PinRef in, PinRef out) {
     return new PinPath(in.pin(), out.pin(), Conduction.WIRE, "");
   }
 
-  private void addThrough(List<Step> steps, Node node, PinRef in, Part part) {
-    Optional<Kind> kind = facts.kindOf(part.id());
+  private void addThrough(List<Step> steps, Node node, PinRef in) {
+    Optional<Passage> passage = facts.kindOf(in.part()).flatMap(Kind::passage);
+    boolean zero = facts.isZeroOhm(in.part());
     for (PinPath path : facts.pathsAt(in)) {
-      PinRef out = new PinRef(part.id(), path.other(in.pin()));
-      boolean zero =
-          path.conduction() == Conduction.OHMIC && kind.isPresent() && isZeroOhm(kind.get(), part);
-      if (zero) {
+      PinRef out = new PinRef(in.part(), path.other(in.pin()));
+      if (zero && path.conduction() == Conduction.OHMIC) {
         add(steps, node, in, out, wire(in, out), Optional.of(Passage.ZERO_OHM));
       } else {
         boolean direct =
             path.conduction() == Conduction.WIRE || path.conduction() == Conduction.CONTACT;
-        add(steps, node, in, out, path, direct ? kind.flatMap(Kind::passage) : Optional.empty());
+        add(steps, node, in, out, path, direct ? passage : Optional.empty());
       }
     }
-  }
-
-  private static boolean isZeroOhm(Kind kind, Part part) {
-    return kind.quantity() == Kind.Quantity.OHM && !kind.sectioned() && ZeroOhm.is(part.value());
   }
 
   private void add(

@@ -1,15 +1,22 @@
 package org.relegend.circuit;
 
-import java.util.regex.Pattern;
+import java.util.Locale;
+import org.relegend.marking.ComponentValues;
+import org.relegend.marking.Quantity;
+import org.relegend.marking.Readings;
+import org.relegend.marking.ValueReading;
 
-/** Values of resistors that stand in for a wire. */
+/** Values of resistors that stand in for a wire: of no ohms in every reading, or called a link. */
 final class ZeroOhm {
-  private static final Pattern ZERO =
-      Pattern.compile("(?i)(0+([.,]0+)?\\s*(r0*|ohms?|Ω|Ω)?|r0+|link)(\\s.*)?");
-
   private ZeroOhm() {}
 
   static boolean is(String value) {
-    return ZERO.matcher(value.strip()).matches();
+    String text = value.strip().toLowerCase(Locale.ROOT);
+    if (text.equals("link") || text.startsWith("link ")) {
+      return true;
+    }
+    Readings<ValueReading> read = ComponentValues.read(value, Quantity.RESISTANCE);
+    return read.outcome() == Readings.Outcome.READ
+        && read.readings().stream().allMatch(reading -> reading.amount().value() == 0);
   }
 }

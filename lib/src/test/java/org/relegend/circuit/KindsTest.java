@@ -112,6 +112,18 @@ class KindsTest {
             new Section("Y", roles("7", "out")));
   }
 
+  /** Pins 1 to 3 are in the dual op-amp's 8-pin and 14-pin pinout, each time as something else. */
+  @Test
+  void sectionsFor_wherePinoutsDisagree_saysNothingUntilSomethingTells() {
+    Kind opamp = KINDS.find("dual-opamp").orElseThrow();
+    List<Pin> some = pins("1", "2", "3");
+    assertThat(opamp.sectionsFor(some)).isEmpty();
+    assertThat(opamp.sectionsFor(some, "dip-8").get(0).roles()).containsEntry("1", "out");
+    assertThat(opamp.sectionsFor(some, "DIP-14").get(0).roles()).containsEntry("1", "-in");
+    assertThat(sections("dual-opamp", "1=out", "2", "3").get(0).roles()).containsEntry("2", "-in");
+    assertThat(sections("dual-opamp", "1=inv", "2", "3").get(0).roles()).containsEntry("2", "+in");
+  }
+
   @Test
   void sectionsFor_numbersThePinoutHasNot_saysNothing() {
     assertThat(sections("dual-opamp", "1", "2", "15")).isEmpty();
