@@ -42,14 +42,15 @@ final class JsonTroubles {
   }
 
   private static String sentence(IOException trouble) {
-    if (trouble instanceof JsonEOFException) {
+    String message =
+        trouble instanceof JsonProcessingException parsing ? parsing.getOriginalMessage() : null;
+    if (trouble instanceof JsonEOFException
+        || message != null && message.contains("end-of-input")) {
       return "the file ends in the middle, so a part of it is lost";
     }
     if (trouble instanceof StreamConstraintsException) {
       return "this is nested too deeply, or a text or number in it is too long";
     }
-    String message =
-        trouble instanceof JsonProcessingException parsing ? parsing.getOriginalMessage() : "";
     return message == null || message.isEmpty()
         ? "this is no JSON text in UTF-8"
         : "this is no JSON: " + cleaned(message);
