@@ -18,50 +18,44 @@ final class AtomicFile {
     this.file = file;
   }
 
-  Path backup() {
-    return file.resolveSibling(file.getFileName() + ".bak");
+  static Path backup(Path file) {
+    return beside(file, ".bak");
   }
 
   private static Path temporary(Path target) {
-    return target.resolveSibling(target.getFileName() + ".tmp");
+    return beside(target, ".tmp");
+  }
+
+  private static Path beside(Path file, String ending) {
+    return file.resolveSibling(file.getFileName() + ending);
   }
 
   /**
    * Replaces the content and waits until that is on the disk.
    *
    * @param old what is in the file now, to be kept as its backup; null to leave the backup alone
+   * @throws StoreException where the file has its old content still, or the new one is there and
+   *     the disk didn't confirm it
    */
   void replace(byte[] content, byte @Nullable [] old) throws StoreException {
+    Path backup = backup(file);
     try {
       disk.write(temporary(file), content);
       if (old != null) {
-        disk.write(temporary(backup()), old);
-        disk.move(temporary(backup()), backup());
+        disk.write(temporary(backup), old);
+        disk.move(temporary(backup), backup);
       }
       disk.move(temporary(file), file);
-      disk.forceFolder(folder());
     } catch (IOException | UnsupportedOperationException e) {
       StoreException told = DiskTroubles.writing(e, file);
-      cleanUp(told);
+      cleanUp(told, temporary(file), temporary(backup));
       throw told;
     }
-  }
-
-  /** Keeps a damaged file under a name that is free, so that it can still be looked into. */
-  void setAside() throws StoreException {
-    int number = 1;
-    while (Files.exists(aside(number))) {
-      number++;
-    }
     try {
-      disk.move(file, aside(number));
+      disk.forceFolder(folder());
     } catch (IOException e) {
-      throw DiskTroubles.writing(e, file);
+      throw DiskTroubles.unconfirmed(e, file);
     }
-  }
-
-  private Path aside(int number) {
-    return file.resolveSibling(file.getFileName() + ".damaged-" + number);
   }
 
   private Path folder() {
@@ -69,12 +63,30 @@ final class AtomicFile {
     return folder == null ? file.toAbsolutePath() : folder;
   }
 
-  private void cleanUp(StoreException told) {
+  private static void cleanUp(StoreException told, Path... left) {
+    for (Path path : left) {
+      try {
+        Files.deleteIfExists(path);
+      } catch (IOException e) {
+        told.addSuppressed(e);
+      }
+    }
+  }
+
+  /**
+   * Moves a file that can't be used to a free name beside it, so that it can still be looked into.
+   *
+   * @param ending of the new name, before a number
+   */
+  static void setAside(Disk disk, Path file, String ending) throws StoreException {
+    int number = 1;
+    while (Files.exists(beside(file, ending + number))) {
+      number++;
+    }
     try {
-      Files.deleteIfExists(temporary(file));
-      Files.deleteIfExists(temporary(backup()));
+      disk.move(file, beside(file, ending + number));
     } catch (IOException e) {
-      told.addSuppressed(e);
+      throw DiskTroubles.writing(e, file);
     }
   }
 }

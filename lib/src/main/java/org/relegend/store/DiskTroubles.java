@@ -67,6 +67,16 @@ final class DiskTroubles {
         trouble);
   }
 
+  /** The new content is in place, and only a power cut could still undo it. */
+  static StoreException unconfirmed(IOException trouble, Path file) {
+    return new StoreException(
+        Kind.FAILED,
+        file,
+        "it was written, but the disk did not confirm that it will last (%s). Save again."
+            .formatted(reason(trouble)),
+        trouble);
+  }
+
   private static boolean hardlyAnyRoom(Path file) {
     try {
       Path folder = file.toAbsolutePath().getParent();

@@ -58,9 +58,11 @@ final class FolderLock implements AutoCloseable {
   }
 
   @Override
-  public void close() throws IOException {
+  public void close() throws StoreException {
     try {
       channel.close();
+    } catch (IOException e) {
+      throw DiskTroubles.writing(e, folder);
     } finally {
       HELD.remove(folder);
     }

@@ -12,10 +12,11 @@ import org.relegend.store.StoreException.Kind;
 /**
  * A map as it was found in its folder.
  *
+ * @param source digest of the file it was read from
  * @param onDisk digest of map.json; empty where there is none
  * @param damaged whether map.json is there and can't be read, so that the map is the backup's
  */
-record Loaded(BoardMap map, String onDisk, boolean damaged, List<String> notices) {
+record Loaded(BoardMap map, String source, String onDisk, boolean damaged, List<String> notices) {
   static void requireFolder(Path folder) throws StoreException {
     if (!Files.isDirectory(folder)) {
       throw new StoreException(
@@ -30,44 +31,49 @@ record Loaded(BoardMap map, String onDisk, boolean damaged, List<String> notices
   /** Reads map.json, or the backup where that is missing or damaged, and tells so. */
   static Loaded from(Path folder) throws StoreException {
     Path file = folder.resolve(MapFolder.MAP_FILE);
-    Path backup = new AtomicFile(Disk.REAL, file).backup();
     Optional<byte[]> bytes = bytes(file);
-    if (bytes.isEmpty()) {
-      BoardMap kept =
-          backup(backup)
-              .orElseThrow(
-                  () ->
-                      new StoreException(
-                          Kind.MISSING,
-                          folder,
-                          "there is no map.json in this folder, so it is no board map. Check the"
-                              + " path, or make a map there."));
-      return new Loaded(
-          kept, "", false, List.of("There was no map.json: the map is from map.json.bak."));
-    }
-    String digest = Digests.sha256(bytes.get());
+    return bytes.isPresent() ? fromFile(file, bytes.get()) : withoutFile(file, folder);
+  }
+
+  private static Loaded fromFile(Path file, byte[] bytes) throws StoreException {
+    String digest = Digests.sha256(bytes);
     try {
-      return new Loaded(MapFormat.read(bytes.get(), file), digest, false, List.of());
+      return new Loaded(MapFormat.read(bytes, file), digest, digest, false, List.of());
     } catch (StoreException e) {
       if (e.kind() != Kind.BAD_CONTENT) {
         throw e;
       }
-      BoardMap kept = backup(backup).orElseThrow(() -> e);
-      return new Loaded(
-          kept,
-          digest,
-          true,
-          List.of(
+      return fromBackup(
+              file,
+              digest,
               "map.json can't be read, so the map is the one saved before it, from map.json.bak."
                   + " The trouble: "
-                  + e.getMessage()));
+                  + e.getMessage())
+          .orElseThrow(() -> e);
     }
   }
 
-  private static Optional<BoardMap> backup(Path file) {
+  private static Loaded withoutFile(Path file, Path folder) throws StoreException {
+    return fromBackup(file, "", "There was no map.json: the map is from map.json.bak.")
+        .orElseThrow(
+            () ->
+                new StoreException(
+                    Kind.MISSING,
+                    folder,
+                    "there is no map.json in this folder, so it is no board map. Check the path, or"
+                        + " make a map there."));
+  }
+
+  private static Optional<Loaded> fromBackup(Path file, String onDisk, String notice) {
+    Path backup = AtomicFile.backup(file);
     try {
-      Optional<byte[]> bytes = bytes(file);
-      return bytes.isEmpty() ? Optional.empty() : Optional.of(MapFormat.read(bytes.get(), file));
+      Optional<byte[]> bytes = bytes(backup);
+      if (bytes.isEmpty()) {
+        return Optional.empty();
+      }
+      BoardMap map = MapFormat.read(bytes.get(), backup);
+      String source = Digests.sha256(bytes.get());
+      return Optional.of(new Loaded(map, source, onDisk, !onDisk.isEmpty(), List.of(notice)));
     } catch (StoreException e) {
       return Optional.empty(); // then the trouble with the file itself is told
     }

@@ -63,7 +63,7 @@ final class MapShapes {
   static final Codec<Discrepancy.Aspect> ASPECT =
       word(Discrepancy.Aspect.values(), Discrepancy.Aspect::word, Discrepancy.Aspect::of);
   private static final Codec<Designator> DESIGNATOR = parsed(Designator::new, Designator::text);
-  private static final Codec<Instant> INSTANT = parsed(Instants::parse, Instant::toString);
+  static final Codec<Instant> INSTANT = parsed(Instants::parse, Instant::toString);
   private static final Codec<Evidence> BASIS =
       word(Evidence.values(), Evidence::word, Evidence::of);
   private static final Codec<Side> SIDE = word(Side.values(), Side::word, Side::of);

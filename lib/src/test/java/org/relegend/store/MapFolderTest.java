@@ -180,7 +180,7 @@ class MapFolderTest {
     }
   }
 
-  private static List<String> names(Path folder) throws IOException {
+  static List<String> names(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files.map(file -> file.getFileName().toString()).sorted().toList();
     }

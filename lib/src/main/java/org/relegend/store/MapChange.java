@@ -1,0 +1,161 @@
+package org.relegend.store;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Keyed;
+import org.relegend.map.MapInfo;
+import org.relegend.map.Names;
+
+/**
+ * What differs between two versions of one map, entity by entity: for the journal, where a step
+ * can't be told as an edit, as an undo that reaches back beyond the last save.
+ */
+final class MapChange {
+  private static final String INFO = "info";
+
+  static final List<Shelf<?, ?>> SHELVES =
+      List.of(
+          new Shelf<>(
+              "boards",
+              BoardMap::boards,
+              BoardMap::withBoards,
+              MapShapes.BOARD,
+              MapShapes.BOARD_ID),
+          new Shelf<>(
+              "pictures",
+              BoardMap::pictures,
+              BoardMap::withPictures,
+              MapShapes.PICTURE,
+              MapShapes.PICTURE_ID),
+          new Shelf<>(
+              "channels",
+              BoardMap::channels,
+              BoardMap::withChannels,
+              MapShapes.CHANNEL,
+              Codecs.TEXT),
+          new Shelf<>(
+              "parts", BoardMap::parts, BoardMap::withParts, MapShapes.PART, MapShapes.PART_ID),
+          new Shelf<>("nets", BoardMap::nets, BoardMap::withNets, MapShapes.NET, MapShapes.NET_ID),
+          new Shelf<>(
+              "placements",
+              BoardMap::placements,
+              BoardMap::withPlacements,
+              MapShapes.PLACEMENT,
+              KeyShapes.PLACEMENT),
+          new Shelf<>(
+              "twins", BoardMap::twins, BoardMap::withTwins, MapShapes.TWIN, KeyShapes.TWIN),
+          new Shelf<>(
+              "discrepancies",
+              BoardMap::discrepancies,
+              BoardMap::withDiscrepancies,
+              MapShapes.DISCREPANCY,
+              KeyShapes.DISCREPANCY),
+          new Shelf<>(
+              "zones", BoardMap::zones, BoardMap::withZones, MapShapes.ZONE, MapShapes.ZONE_ID),
+          new Shelf<>(
+              "matings",
+              BoardMap::matings,
+              BoardMap::withMatings,
+              MapShapes.MATING,
+              MapShapes.MATING));
+
+  static final Codec<MapChange> CODEC =
+      new Codec<>() {
+        @Override
+        public MapChange read(JsonParser in) throws IOException {
+          if (in.currentToken() != JsonToken.START_OBJECT) {
+            throw UnfitException.here(in, "a change in braces { } must stand here");
+          }
+          List<Piece> pieces = new ArrayList<>();
+          for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
+            in.nextToken();
+            pieces.add(name.equals(INFO) ? info(MapShapes.INFO.read(in)) : shelved(name, in));
+          }
+          return new MapChange(pieces);
+        }
+
+        @Override
+        public void write(MapChange change, JsonGenerator out) throws IOException {
+          out.writeStartObject();
+          for (Piece piece : change.pieces) {
+            out.writeFieldName(piece.name);
+            piece.writer.write(out);
+          }
+          out.writeEndObject();
+        }
+      };
+
+  /** Writes the value of one piece. */
+  private interface Writer {
+    void write(JsonGenerator out) throws IOException;
+  }
+
+  /** What changed of one table, or of the title page. */
+  private record Piece(String name, UnaryOperator<BoardMap> made, Writer writer) {}
+
+  private final List<Piece> pieces;
+
+  private MapChange(List<Piece> pieces) {
+    this.pieces = List.copyOf(pieces);
+  }
+
+  /** What leads from one map to another. */
+  static MapChange between(BoardMap before, BoardMap after) {
+    List<Piece> pieces = new ArrayList<>();
+    if (!before.info().equals(after.info())) {
+      pieces.add(info(after.info()));
+    }
+    for (Shelf<?, ?> shelf : SHELVES) {
+      between(shelf, before, after).ifPresent(pieces::add);
+    }
+    return new MapChange(pieces);
+  }
+
+  boolean none() {
+    return pieces.isEmpty();
+  }
+
+  BoardMap applyTo(BoardMap map) {
+    BoardMap result = map;
+    for (Piece piece : pieces) {
+      result = piece.made.apply(result);
+    }
+    return result;
+  }
+
+  private static Piece info(MapInfo info) {
+    return new Piece(INFO, map -> map.withInfo(info), out -> MapShapes.INFO.write(info, out));
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> Optional<Piece> between(
+      Shelf<K, V> shelf, BoardMap before, BoardMap after) {
+    Shelf.Change<K, V> change = shelf.between(before, after);
+    return change.none() ? Optional.empty() : Optional.of(piece(shelf, change));
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> Piece piece(
+      Shelf<K, V> shelf, Shelf.Change<K, V> change) {
+    return new Piece(shelf.name(), shelf.made(change), out -> shelf.codec().write(change, out));
+  }
+
+  private static Piece shelved(String name, JsonParser in) throws IOException {
+    for (Shelf<?, ?> shelf : SHELVES) {
+      if (shelf.name().equals(name)) {
+        return read(shelf, in);
+      }
+    }
+    throw UnfitException.here(in, "the field \"" + Names.printable(name) + "\" is not known");
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> Piece read(
+      Shelf<K, V> shelf, JsonParser in) throws IOException {
+    return piece(shelf, shelf.codec().read(in));
+  }
+}
