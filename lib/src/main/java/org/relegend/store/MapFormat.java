@@ -9,7 +9,9 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.relegend.map.BoardMap;
 import org.relegend.store.StoreException.Kind;
@@ -52,6 +54,25 @@ public final class MapFormat {
       throw new UncheckedIOException("writing to memory", e);
     }
     return bytes.toByteArray();
+  }
+
+  /**
+   * Digest of the map as it is written: equal for equal maps, whatever file they were read from.
+   */
+  public static String digest(BoardMap map) {
+    return Digests.sha256(write(map));
+  }
+
+  /** The JSON Schema (2020-12) of the current form, as text. */
+  public static String schema() {
+    try (InputStream in = MapFormat.class.getResourceAsStream("map.schema.json")) {
+      if (in == null) {
+        throw new IllegalStateException("map.schema.json is missing from the program");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("map.schema.json of the program", e);
+    }
   }
 
   /**

@@ -1,21 +1,19 @@
 package org.relegend.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.relegend.map.BoardMap;
-import org.relegend.map.BoardMapSamples;
 
 /** The program that the kill test kills: saves two versions of a map in turn, until the end. */
 final class KilledSaver {
   private KilledSaver() {}
 
-  /** Versions of very different length, so that a mixture of the two can't be whole. */
-  static BoardMap version(int number) {
-    return BoardMapSamples.generated(number, 40 + 400 * number, 2);
-  }
-
+  /**
+   * @param args the map's folder, and the files of the two versions
+   */
   public static void main(String[] args) throws StoreException, IOException {
-    BoardMap[] versions = {version(0), version(1)};
+    BoardMap[] versions = {read(args[1]), read(args[2])};
     try (MapFolder folder = MapFolder.open(Path.of(args[0]))) {
       int next = folder.map().equals(versions[0]) ? 1 : 0;
       for (boolean told = false; ; told = true) {
@@ -27,5 +25,9 @@ final class KilledSaver {
         }
       }
     }
+  }
+
+  private static BoardMap read(String file) throws StoreException, IOException {
+    return MapFormat.read(Files.readAllBytes(Path.of(file)), Path.of(file));
   }
 }
