@@ -47,6 +47,7 @@ final class BoardUnknown implements Check {
             "The map doesn't list board %s, but has %s and %s of it"
                 .formatted(board, Words.count(parts.size(), "part"), Words.count(photos, "photo")),
             "Add the board, or put the parts on the board they sit on.")
+        .about(board.text())
         .fixedBy(new PictureEdits.PutBoard(Board.named(board)));
   }
 }

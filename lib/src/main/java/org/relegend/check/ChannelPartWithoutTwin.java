@@ -39,15 +39,16 @@ final class ChannelPartWithoutTwin implements Check {
 
   private Finding finding(CheckContext context, String channel, List<Subject> alone) {
     return new Finding(
-        code(),
-        Severity.INFORMATION,
-        alone,
-        "Channel %s: %s %s no twin: %s"
-            .formatted(
-                channel,
-                Words.count(alone.size(), "part"),
-                Words.verb(alone.size(), "has", "have"),
-                context.names(alone)),
-        "Declare the twin where there is one; where only this channel has such a part, all is well.");
+            code(),
+            Severity.INFORMATION,
+            alone,
+            "Channel %s: %s %s no twin: %s"
+                .formatted(
+                    channel,
+                    Words.count(alone.size(), "part"),
+                    Words.verb(alone.size(), "has", "have"),
+                    context.names(alone)),
+            "Declare the twin where there is one; where only this channel has such a part, all is well.")
+        .about(channel);
   }
 }

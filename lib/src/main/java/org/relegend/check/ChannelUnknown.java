@@ -46,6 +46,7 @@ final class ChannelUnknown implements Check {
         code(),
         Severity.WARNING,
         subjects,
+        channel,
         Optional.empty(),
         "The map doesn't list channel %s, but has in it: %s"
             .formatted(channel, context.names(subjects)),

@@ -1,8 +1,10 @@
 package org.relegend.check;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.relegend.circuit.ClassLetters;
-import org.relegend.map.Designator;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 
@@ -13,29 +15,34 @@ final class DesignatorClassUnknown implements Check {
     return "designator-class-unknown";
   }
 
-  /** Old drawings have letters of their own, so this is nothing more than a hint at a slip. */
+  /**
+   * One finding for all parts of the same letters: old drawings have letters of their own, so this
+   * is nothing more than a hint at a slip.
+   */
   @Override
   public List<Finding> inspect(CheckContext context) {
-    return context.map().parts().stream()
-        .filter(part -> !isKnown(part.designator()))
-        .map(this::finding)
-        .toList();
+    Map<String, List<Subject>> unknown = new TreeMap<>();
+    for (Part part : context.map().parts()) {
+      String letters = ClassLetters.of(part.designator()).orElse("");
+      if (letters.isEmpty() || ClassLetters.meanings(letters).isEmpty()) {
+        unknown.computeIfAbsent(letters, l -> new ArrayList<>()).add(Subject.of(part.id()));
+      }
+    }
+    List<Finding> findings = new ArrayList<>();
+    unknown.forEach((letters, parts) -> findings.add(finding(context, letters, parts)));
+    return findings;
   }
 
-  private static boolean isKnown(Designator designator) {
-    return ClassLetters.of(designator).filter(s -> !ClassLetters.meanings(s).isEmpty()).isPresent();
-  }
-
-  private Finding finding(Part part) {
+  private Finding finding(CheckContext context, String letters, List<Subject> parts) {
     String why =
-        ClassLetters.of(part.designator())
-            .map("the letters %s stand for no known class of part"::formatted)
-            .orElse("it isn't made of class letters and a number");
+        letters.isEmpty()
+            ? "no designator of class letters and a number"
+            : "the letters %s stand for no known class of part".formatted(letters);
     return new Finding(
         code(),
         Severity.INFORMATION,
-        List.of(Subject.of(part.id())),
-        "%s: %s".formatted(part.designator(), why),
+        parts,
+        "%s: %s".formatted(context.names(parts), why),
         "Correct it if it is a slip; else leave it as the drawing has it.");
   }
 }

@@ -13,6 +13,7 @@ import org.relegend.map.Subject;
  * @param code of the check; never used for anything else, in any version
  * @param subjects what it is about, the most important first; empty where that is no part, pin or
  *     net
+ * @param about what else it is about: the name of a board, a channel or a zone; else empty
  * @param picture the picture it is about, if any
  * @param message what was found, in the technician's words
  * @param remedy what to do about it
@@ -22,6 +23,7 @@ public record Finding(
     String code,
     Severity severity,
     List<Subject> subjects,
+    String about,
     Optional<PictureId> picture,
     String message,
     String remedy,
@@ -36,21 +38,31 @@ public record Finding(
 
   public Finding(
       String code, Severity severity, List<Subject> subjects, String message, String remedy) {
-    this(code, severity, subjects, Optional.empty(), message, remedy, Optional.empty());
+    this(code, severity, subjects, "", Optional.empty(), message, remedy, Optional.empty());
+  }
+
+  Finding about(String name) {
+    return new Finding(code, severity, subjects, name, picture, message, remedy, fix);
   }
 
   Finding on(PictureId shown) {
-    return new Finding(code, severity, subjects, Optional.of(shown), message, remedy, fix);
+    return new Finding(code, severity, subjects, about, Optional.of(shown), message, remedy, fix);
   }
 
   Finding fixedBy(Edit edit) {
-    return new Finding(code, severity, subjects, picture, message, remedy, Optional.of(edit));
+    return new Finding(
+        code, severity, subjects, about, picture, message, remedy, Optional.of(edit));
   }
 
-  /** What a person silences it by: the same as long as it is about the same things. */
+  /**
+   * What a person silences it by: the same as long as it is about the same things. Where it is
+   * about a board, a channel or a zone, that counts, and not how many parts there are of it by now.
+   */
   public String key() {
-    return code
-        + picture.map(p -> " on " + p).orElse("")
-        + subjects.stream().map(subject -> " " + subject).collect(Collectors.joining());
+    String rest =
+        about.isEmpty()
+            ? subjects.stream().map(Subject::toString).collect(Collectors.joining(" "))
+            : about;
+    return String.join(" ", code, picture.map(PictureId::text).orElse("-"), rest);
   }
 }

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import org.relegend.map.BoardId;
 import org.relegend.map.Part;
 import org.relegend.map.Photo;
-import org.relegend.map.Picture;
 import org.relegend.map.Pin;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
@@ -28,10 +27,11 @@ final class NotYetPlaced implements Check {
     Set<Subject> onPhotos = new HashSet<>();
     Set<Subject> onPages = new HashSet<>();
     for (Placement placement : context.map().placements()) {
-      Picture picture = context.map().picture(placement.picture()).orElse(null);
-      if (picture != null) {
-        (picture instanceof Photo ? onPhotos : onPages).add(placement.subject());
-      }
+      context
+          .map()
+          .picture(placement.picture())
+          .map(picture -> picture instanceof Photo ? onPhotos : onPages)
+          .ifPresent(placed -> placed.add(placement.subject()));
     }
     Map<BoardId, List<Part>> boards =
         context.map().parts().stream()
@@ -50,20 +50,21 @@ final class NotYetPlaced implements Check {
 
   private Finding finding(BoardId board, Tally tally) {
     return new Finding(
-        code(),
-        Severity.INFORMATION,
-        List.of(),
-        "Board %s: placed on photos are %,d of %,d parts and %,d of %,d pins; on pages %,d parts"
+            code(),
+            Severity.INFORMATION,
+            List.of(),
+            "Board %s: %,d of %s and %,d of %s are placed on photos, %s on pages; on no picture: %s, %s"
                 .formatted(
                     board,
                     tally.partsOnPhotos,
-                    tally.parts,
+                    Words.count(tally.parts, "part"),
                     tally.pinsOnPhotos,
-                    tally.pins,
-                    tally.partsOnPages)
-            + "; on no picture %,d parts and %,d pins"
-                .formatted(tally.partsNowhere, tally.pinsNowhere),
-        "Place what you need next; the rest can wait.");
+                    Words.count(tally.pins, "pin"),
+                    Words.count(tally.partsOnPages, "part"),
+                    Words.count(tally.partsNowhere, "part"),
+                    Words.count(tally.pinsNowhere, "pin")),
+            "Place what you need next; the rest can wait.")
+        .about(board.text());
   }
 
   /** Counts of one board. */

@@ -35,11 +35,12 @@ final class PartWithoutPins implements Check {
 
   private Finding finding(CheckContext context, BoardId board, List<Subject> parts) {
     return new Finding(
-        code(),
-        Severity.INFORMATION,
-        parts,
-        "Board %s: no pin is known of %s: %s"
-            .formatted(board, Words.count(parts.size(), "part"), context.names(parts)),
-        "Say what kind of part it is, or join one of its pins to a net.");
+            code(),
+            Severity.INFORMATION,
+            parts,
+            "Board %s: no pin is known of %s: %s"
+                .formatted(board, Words.count(parts.size(), "part"), context.names(parts)),
+            "Say what kind of part it is, or join one of its pins to a net.")
+        .about(board.text());
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.relegend.map.Net;
+import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
 
@@ -21,12 +22,13 @@ final class PinOnTwoNets implements Check {
   /** One finding for all the pins that the same nets share. */
   @Override
   public List<Finding> inspect(CheckContext context) {
-    Map<List<Net>, Set<PinRef>> shared = new LinkedHashMap<>();
+    Map<List<NetId>, Set<PinRef>> shared = new LinkedHashMap<>();
     for (Net net : context.map().nets()) {
       for (PinRef pin : net.pins()) {
         List<Net> on = context.index().netsOf(pin);
         if (on.size() > 1) {
-          shared.computeIfAbsent(on, nets -> new LinkedHashSet<>()).add(pin);
+          List<NetId> nets = on.stream().map(Net::id).toList();
+          shared.computeIfAbsent(nets, ids -> new LinkedHashSet<>()).add(pin);
         }
       }
     }
@@ -35,7 +37,8 @@ final class PinOnTwoNets implements Check {
     return findings;
   }
 
-  private Finding finding(CheckContext context, List<Net> nets, List<PinRef> pins) {
+  private Finding finding(CheckContext context, List<NetId> nets, List<PinRef> pins) {
+    List<Subject> named = nets.stream().map(Subject::of).toList();
     List<Subject> subjects = new ArrayList<>();
     pins.forEach(pin -> subjects.add(Subject.of(pin)));
     String message =
@@ -43,8 +46,8 @@ final class PinOnTwoNets implements Check {
             .formatted(
                 context.names(subjects),
                 Words.verb(pins.size(), "is", "are"),
-                nets.stream().map(Net::name).collect(Collectors.joining(" and ")));
-    nets.forEach(net -> subjects.add(Subject.of(net.id())));
+                named.stream().map(context.map()::nameOf).collect(Collectors.joining(" and ")));
+    subjects.addAll(named);
     return new Finding(
         code(),
         Severity.ERROR,

@@ -27,6 +27,7 @@ final class ZoneOnNoPicture implements Check {
             "Hazard zone %s (%s) lies on picture %s, which the map doesn't have, so nobody sees it"
                 .formatted(zone.id(), zone.kind().word(), zone.picture()),
             "Add the picture again, or draw the zone on another picture of that place.")
+        .about(zone.id().text())
         .on(zone.picture());
   }
 }

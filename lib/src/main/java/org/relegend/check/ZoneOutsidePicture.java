@@ -37,6 +37,7 @@ final class ZoneOutsidePicture implements Check {
                           zone.outline().size(),
                           picture.caption()),
                   "Draw the zone again, around all that can hurt.")
+              .about(zone.id().text())
               .on(picture.id()));
     }
   }

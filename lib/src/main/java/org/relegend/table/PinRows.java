@@ -77,18 +77,17 @@ final class PinRows {
           .ifPresent(section -> fillSection(part, section.name(), pin.number(), row));
       role = known.role().isEmpty() ? role : known.role();
     }
-    return part.put(new Pin(pin.number(), agreed(known.role(), role, "role", part, pin, row)));
+    return part.put(new Pin(pin.number(), agreed(known.role(), role, part, pin, row)));
   }
 
   private void fillSection(PartDraft part, String section, String pin, Row row) {
     String known = part.roleIn(section, pin);
     Pin number = new Pin(pin, "");
-    part.putRole(section, pin, agreed(known, row.text("role"), "role", part, number, row));
+    part.putRole(section, pin, agreed(known, row.text("role"), part, number, row));
   }
 
-  /** What is known and what is told made one; a problem where they differ. */
-  private String agreed(
-      String known, String told, String column, PartDraft part, Pin pin, Row row) {
+  /** The role that is known and the one that is told made one; a problem where they differ. */
+  private String agreed(String known, String told, PartDraft part, Pin pin, Row row) {
     if (told.isEmpty() || told.equals(known)) {
       return known;
     }
@@ -97,7 +96,7 @@ final class PinRows {
     }
     problems.add(
         row.problem(
-            column,
+            "role",
             ("pin %s.%s is \"%s\" in the map or further up and \"%s\" here: correct one, or let the"
                     + " table replace it")
                 .formatted(part.designator(), pin.number(), known, told)));

@@ -29,7 +29,12 @@ public final class Problems {
    */
   public void throwIfAny() throws TableException {
     if (count > 0) {
-      throw new TableException(first, count);
+      throw exception();
     }
+  }
+
+  /** All that was collected. */
+  TableException exception() {
+    return new TableException(first, count);
   }
 }

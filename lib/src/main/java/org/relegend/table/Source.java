@@ -14,8 +14,8 @@ import java.nio.file.Path;
  */
 @SuppressWarnings("ArrayRecordComponent") // carried from the disk to the decoder, never compared
 public record Source(String name, byte[] bytes) {
-  /** Largest table taken: 32 MiB hold more than a million pins. */
-  public static final int MAX_BYTES = 32 << 20;
+  /** Largest table taken: 16 MiB hold more than half a million pins. */
+  public static final int MAX_BYTES = 16 << 20;
 
   /**
    * Reads a file.

@@ -107,8 +107,7 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
                 "",
                 "a quotation mark opens in this row and isn't closed, or text follows a closing"
                     + " one; a quotation mark inside a cell is written twice"));
-        problems.throwIfAny();
-        throw new AssertionError(quotes);
+        throw problems.exception();
       }
     }
 
@@ -151,8 +150,11 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
                 name,
                 line,
                 "",
-                "has %d cells where the header has %d: is a %s inside a cell not in quotes?"
-                    .formatted(used, width, separatorName(header.separator()))));
+                "has %s where the header has %d: is a %s inside a cell not in quotes?"
+                    .formatted(
+                        used == 1 ? "1 cell" : used + " cells",
+                        width,
+                        separatorName(header.separator()))));
         return;
       }
       for (int i = 0; i < width; i++) {

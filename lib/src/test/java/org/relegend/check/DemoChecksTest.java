@@ -34,8 +34,8 @@ class DemoChecksTest {
     assertThat(findings)
         .extracting(Finding::message)
         .containsExactly(
-            "Board main: placed on photos are 0 of 102 parts and 0 of 259 pins; on pages 0 parts; on"
-                + " no picture 102 parts and 259 pins");
+            "Board main: 0 of 102 parts and 0 of 259 pins are placed on photos, 0 parts on pages; on"
+                + " no picture: 102 parts, 259 pins");
   }
 
   private static Source resource(String name) {

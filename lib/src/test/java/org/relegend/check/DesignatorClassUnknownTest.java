@@ -16,13 +16,15 @@ class DesignatorClassUnknownTest {
   @Test
   void fires_forLettersOfNoClass() {
     List<Finding> findings =
-        inspect(CHECK, with(divider(), part("QZX7", "", ""), part("amplifier", "", "")));
+        inspect(
+            CHECK,
+            with(divider(), part("QZX7", "", ""), part("QZX8", "", ""), part("amplifier", "", "")));
     assertThat(findings).extracting(Finding::severity).containsOnly(Severity.INFORMATION);
     assertThat(findings)
         .extracting(Finding::message)
         .containsExactly(
-            "QZX7: the letters QZX stand for no known class of part",
-            "amplifier: it isn't made of class letters and a number");
+            "amplifier: no designator of class letters and a number",
+            "QZX7, QZX8: the letters QZX stand for no known class of part");
   }
 
   /** Class letters after IEEE 315 and its nesting of units, as the letters table cites them. */

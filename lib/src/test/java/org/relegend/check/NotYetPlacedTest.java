@@ -33,14 +33,17 @@ class NotYetPlacedTest {
     map = placed(map, TOP, "R1.1");
     map = placed(map, PAGE, "R1.1");
     List<Finding> findings = inspect(CHECK, map);
+    assertThat(findings)
+        .extracting(Finding::key)
+        .containsExactly("not-yet-placed - main", "not-yet-placed - psu");
     assertThat(findings).extracting(Finding::severity).containsOnly(Severity.INFORMATION);
     assertThat(findings)
         .extracting(Finding::message)
         .containsExactly(
-            "Board main: placed on photos are 1 of 2 parts and 1 of 4 pins; on pages 0 parts; on no"
-                + " picture 1 parts and 3 pins",
-            "Board psu: placed on photos are 0 of 1 parts and 0 of 1 pins; on pages 0 parts; on no"
-                + " picture 1 parts and 1 pins");
+            "Board main: 1 of 2 parts and 1 of 4 pins are placed on photos, 0 parts on pages; on no"
+                + " picture: 1 part, 3 pins",
+            "Board psu: 0 of 1 part and 0 of 1 pin are placed on photos, 0 parts on pages; on no"
+                + " picture: 1 part, 1 pin");
   }
 
   @Test

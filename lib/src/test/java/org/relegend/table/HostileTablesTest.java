@@ -68,7 +68,7 @@ class HostileTablesTest {
       delimiter = '|',
       value = {
         "designator,kind\\nR1,cap,5|line 2: has 3 cells where the header has 2",
-        "designator,kind\\n\\nR1|line 3: has 1 cells where the header has 2",
+        "designator,kind\\n\\nR1|line 3: has 1 cell where the header has 2",
         "kind,value\\ncap,5|line 1, column designator: is missing",
         "designator,kind,kind\\nR1,,|line 1, column kind: stands twice",
         "designator,value\\nR1,\"4k7\\nR2,10k|line 2: a quotation mark opens in this row",
@@ -98,7 +98,7 @@ class HostileTablesTest {
   void file_largerThanAnyTableOrMissing_isRefused(@TempDir Path folder) throws IOException {
     Path large = folder.resolve("large.csv");
     Files.write(large, new byte[Source.MAX_BYTES + 1]);
-    assertThatThrownBy(() -> Source.of(large)).hasMessageContaining("larger than the 32 MiB");
+    assertThatThrownBy(() -> Source.of(large)).hasMessageContaining("larger than the 16 MiB");
     assertThatThrownBy(() -> Source.of(folder.resolve("none.csv")))
         .hasMessageContaining("there is no such file");
     assertThatThrownBy(() -> Source.of(folder)).hasMessageContaining("can't be read");

@@ -155,7 +155,7 @@ class TableTextTest {
               assertThat(e.problems()).hasSize(Problems.LIMIT);
               assertThat(e.count()).isEqualTo(50);
             })
-        .hasMessageContaining("line 2: has 1 cells where the header has 2")
+        .hasMessageContaining("line 2: has 1 cell where the header has 2")
         .hasMessageEndingWith("and 30 more like these");
   }
 }

@@ -1,0 +1,31 @@
+package org.relegend.check;
+
+import java.util.List;
+import org.relegend.map.Part;
+import org.relegend.map.Subject;
+import org.relegend.marking.Readings;
+
+/** Values that set out to be a number and can't be read as one. */
+final class ValueUnreadable implements Check {
+  @Override
+  public String code() {
+    return "value-unreadable";
+  }
+
+  @Override
+  public List<Finding> inspect(CheckContext context) {
+    return context.map().parts().stream()
+        .filter(part -> Values.outcome(context, part) == Readings.Outcome.MALFORMED)
+        .map(part -> finding(context, part))
+        .toList();
+  }
+
+  private Finding finding(CheckContext context, Part part) {
+    return new Finding(
+        code(),
+        Severity.WARNING,
+        List.of(Subject.of(part.id())),
+        "%s: %s".formatted(part.designator(), Values.reason(context, part)),
+        "Write the value as on the part or the drawing: 4k7, 100n, 10u 25V.");
+  }
+}

@@ -1,0 +1,45 @@
+package org.relegend.check;
+
+import java.util.Optional;
+import org.relegend.circuit.Kind;
+import org.relegend.map.Part;
+import org.relegend.marking.ComponentValues;
+import org.relegend.marking.Quantity;
+import org.relegend.marking.Readings;
+import org.relegend.marking.ValueReading;
+
+/** Reads the value of a part as its kind tells what it must be. */
+final class Values {
+  private Values() {}
+
+  static Readings<ValueReading> read(CheckContext context, Part part) {
+    Optional<Kind> kind = context.kind(part);
+    if (kind.isEmpty()) {
+      return ComponentValues.read(part.value());
+    }
+    // a part whose value tells no number is described in words: nothing is expected of those
+    return quantity(kind.get())
+        .map(quantity -> ComponentValues.read(part.value(), quantity))
+        .orElseGet(() -> ComponentValues.read(""));
+  }
+
+  static Readings.Outcome outcome(CheckContext context, Part part) {
+    return read(context, part).outcome();
+  }
+
+  static String reason(CheckContext context, Part part) {
+    return read(context, part).reason();
+  }
+
+  private static Optional<Quantity> quantity(Kind kind) {
+    return switch (kind.quantity()) {
+      case OHM -> Optional.of(Quantity.RESISTANCE);
+      case FARAD -> Optional.of(Quantity.CAPACITANCE);
+      case HENRY -> Optional.of(Quantity.INDUCTANCE);
+      case VOLT -> Optional.of(Quantity.VOLTAGE);
+      case AMPERE -> Optional.of(Quantity.CURRENT);
+      case HERTZ -> Optional.of(Quantity.FREQUENCY);
+      case NONE -> Optional.empty();
+    };
+  }
+}
