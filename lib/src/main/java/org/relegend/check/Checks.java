@@ -33,6 +33,7 @@ public final class Checks {
           new DrawnOtherwise(),
           new ChannelPartWithoutTwin(),
           new DesignatorClassUnknown(),
+          new KindUnknown(),
           new ValueOutsideSeries(),
           new PartWithoutPins(),
           new OnePinNet(),

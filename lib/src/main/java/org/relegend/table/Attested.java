@@ -7,12 +7,12 @@ import org.relegend.map.Attestation;
 final class Attested {
   private Attested() {}
 
-  /** Whether the same person said so on the same evidence before, whenever that was. */
+  /** Whether the same person said so before on evidence as good or better, whenever that was. */
   static boolean by(Attestation attestation, List<Attestation> known) {
     return known.stream()
         .anyMatch(
             one ->
-                one.evidence() == attestation.evidence()
-                    && one.author().equals(attestation.author()));
+                one.author().equals(attestation.author())
+                    && one.evidence().compareTo(attestation.evidence()) <= 0);
   }
 }

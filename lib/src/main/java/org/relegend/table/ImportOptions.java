@@ -23,6 +23,11 @@ public record ImportOptions(String author, Instant at, boolean replace, Kinds ki
   /** What a placement rests on where the table doesn't say: the least that can be claimed. */
   public static final Evidence OF_PLACEMENTS = Evidence.GUESSED;
 
+  /**
+   * Options that attestations can be made with.
+   *
+   * @throws IllegalArgumentException where the author can be no name
+   */
   public ImportOptions {
     Attestation fits = new Attestation(OF_PINS, author, at);
     at = fits.at();

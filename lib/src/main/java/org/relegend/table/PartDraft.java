@@ -79,10 +79,6 @@ final class PartDraft {
     return sections.getOrDefault(section, Map.of()).getOrDefault(pin, "");
   }
 
-  boolean hasSection(String section) {
-    return sections.containsKey(section);
-  }
-
   void putRole(String section, String pin, String role) {
     sections.computeIfAbsent(section, name -> new LinkedHashMap<>()).put(pin, role);
   }

@@ -32,7 +32,7 @@ final class PlacementRows {
     this.draft = draft;
     this.options = options;
     this.problems = problems;
-    targets = new Targets(draft);
+    targets = new Targets(draft, options.kinds());
     draft.map().placements().forEach(this::remember);
   }
 
@@ -101,7 +101,7 @@ final class PlacementRows {
             column,
             "%s lies outside picture %s: expected 0 to %s"
                 .formatted(
-                    row.text(column),
+                    Names.printable(row.text(column)),
                     picture.id(),
                     size == Math.rint(size) ? Long.toString((long) size) : Double.toString(size))));
   }

@@ -37,31 +37,31 @@ public record Row(Header header, int line, List<String> cells) {
    */
   public OptionalDouble number(String column, Problems problems) {
     String text = text(column);
-    if (POINT.matcher(text).matches()) {
-      return OptionalDouble.of(Double.parseDouble(text));
+    if (COMMA.matcher(text).matches() && !isDecimal(text)) {
+      problems.add(
+          problem(
+              column,
+              ("the comma in \"%s\" may divide decimals or thousands: write the number with a"
+                      + " point")
+                  .formatted(Names.printable(text))));
+      return OptionalDouble.empty();
     }
-    if (COMMA.matcher(text).matches()) {
-      return decimalComma(column, text, problems);
+    String point = text.replace(',', '.');
+    double number = POINT.matcher(point).matches() ? Double.parseDouble(point) : Double.NaN;
+    if (!Double.isFinite(number)) {
+      problems.add(
+          problem(
+              column,
+              "a number like 812.5 was expected, not \"%s\"".formatted(Names.printable(text))));
+      return OptionalDouble.empty();
     }
-    problems.add(
-        problem(
-            column,
-            "a number like 812.5 was expected, not \"%s\"".formatted(Names.printable(text))));
-    return OptionalDouble.empty();
+    return OptionalDouble.of(number);
   }
 
-  private OptionalDouble decimalComma(String column, String text, Problems problems) {
-    boolean sure = header.separator() == ';';
-    boolean likely = header.separator() == '\t' && !GROUPED.matcher(text).matches();
-    if (sure || likely) {
-      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
-    }
-    problems.add(
-        problem(
-            column,
-            "the comma in \"%s\" may divide decimals or thousands: write the number with a point"
-                .formatted(text)));
-    return OptionalDouble.empty();
+  /** Whether the comma can be nothing but a decimal one. */
+  private boolean isDecimal(String text) {
+    return header.separator() == ';'
+        || header.separator() == '\t' && !GROUPED.matcher(text).matches();
   }
 
   /** What a reading of the cell gives, or nothing and a problem where it is refused. */

@@ -5,11 +5,12 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -17,13 +18,16 @@ import org.relegend.map.Names;
 
 /**
  * A table as spreadsheets export it: RFC 4180, or divided by semicolons or tabs, which its header
- * row tells. Rows without any content are skipped.
+ * row tells. Rows without any content are skipped; line breaks inside cells become single ones.
  *
  * @param warnings what was left out, as columns that mean nothing here
  */
 public record TableText(Header header, List<Row> rows, List<String> warnings) {
   /** Longest cell taken, in characters. */
   static final int MAX_CELL = 20_000;
+
+  /** How many unknown columns a warning names. */
+  private static final int NAMED = 8;
 
   private static final char[] SEPARATORS = {',', ';', '\t'};
 
@@ -98,7 +102,7 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
         if (!records.hasNext()) {
           return List.of();
         }
-        return Arrays.stream(records.next().values()).map(Reading::strip).toList();
+        return Arrays.stream(records.next().values()).map(Reading::plain).toList();
       } catch (UncheckedIOException quotes) {
         problems.add(
             new Problem(
@@ -114,15 +118,13 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
     private Header header(List<String> cells, int line, char separator) throws TableException {
       List<String> names =
           cells.stream().map(cell -> Names.printable(cell.toLowerCase(Locale.ROOT))).toList();
-      Set<String> seen = new HashSet<>();
+      Set<String> seen = new LinkedHashSet<>();
       for (String column : names) {
         if (!column.isEmpty() && !seen.add(column)) {
           problems.add(new Problem(name, line, column, "stands twice in the row of column names"));
-        } else if (!column.isEmpty() && !columns.all().contains(column)) {
-          warnings.add(
-              "%s: column \"%s\" was left out: known are %s".formatted(name, column, columns));
         }
       }
+      warnOfUnknown(seen);
       for (String column : columns.required()) {
         if (!seen.contains(column)) {
           problems.add(
@@ -136,6 +138,19 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
       }
       problems.throwIfAny();
       return new Header(name, separator, names);
+    }
+
+    /** One warning for all of them. */
+    private void warnOfUnknown(Set<String> names) {
+      List<String> unknown =
+          names.stream().filter(column -> !columns.all().contains(column)).toList();
+      if (!unknown.isEmpty()) {
+        String first = unknown.stream().limit(NAMED).collect(Collectors.joining(", "));
+        int rest = unknown.size() - NAMED;
+        warnings.add(
+            "%s: left out: %s%s; the columns known here are %s"
+                .formatted(name, first, rest > 0 ? " and %d more".formatted(rest) : "", columns));
+      }
     }
 
     private void addRow(List<Row> rows, Header header, int line, List<String> cells) {
@@ -215,6 +230,14 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
       boolean has =
           text.length() > 5 && text.startsWith("sep=") && "\r\n".indexOf(text.charAt(5)) >= 0;
       return has ? text.substring(5) : text;
+    }
+
+    /** Stripped, and with one sort of line breaks. */
+    private static String plain(String cell) {
+      String stripped = strip(cell);
+      return stripped.indexOf('\r') < 0
+          ? stripped
+          : stripped.replace("\r\n", "\n").replace('\r', '\n');
     }
 
     private static String strip(String cell) {

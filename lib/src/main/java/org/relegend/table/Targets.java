@@ -1,8 +1,9 @@
 package org.relegend.table;
 
 import java.util.Optional;
+import org.relegend.circuit.Kinds;
 import org.relegend.map.Names;
-import org.relegend.map.PinRef;
+import org.relegend.map.Part;
 import org.relegend.map.Subject;
 
 /**
@@ -13,9 +14,11 @@ final class Targets {
   private static final String NET = "net:";
 
   private final Draft draft;
+  private final Kinds kinds;
 
-  Targets(Draft draft) {
+  Targets(Draft draft, Kinds kinds) {
     this.draft = draft;
+    this.kinds = kinds;
   }
 
   Subject subject(String text) {
@@ -45,13 +48,12 @@ final class Targets {
             part -> end < 0 ? Optional.of(Subject.of(part.id())) : within(part, text, end, rest));
   }
 
-  private static Optional<Subject> within(PartDraft part, String text, int end, String rest) {
-    if (text.charAt(end) == '/') {
-      return part.hasSection(rest)
-          ? Optional.of(new Subject.OfSection(part.id(), rest))
-          : Optional.empty();
-    }
-    return part.pin(rest).map(pin -> Subject.of(new PinRef(part.id(), pin.number())));
+  /** Also pins and sections that no table lists but the kind tells. */
+  private Optional<Subject> within(PartDraft draft, String text, int end, String rest) {
+    Part part = Completion.complete(draft.finished(), kinds);
+    return text.charAt(end) == '/'
+        ? part.section(rest).map(section -> new Subject.OfSection(part.id(), section.name()))
+        : part.pin(rest).map(pin -> Subject.of(part.ref(pin)));
   }
 
   private Optional<PartDraft> part(String text) {

@@ -1,7 +1,6 @@
 package org.relegend.table;
 
 import java.util.List;
-import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
@@ -22,9 +21,5 @@ public record Trace(
     joined = List.copyOf(joined);
     made = List.copyOf(made);
     clashes = List.copyOf(clashes);
-  }
-
-  static EditGroup edit(List<Edit> steps) {
-    return new EditGroup("Trace a net", steps);
   }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.relegend.circuit.Kinds;
 import org.relegend.map.Attestation;
 import org.relegend.map.Edit;
+import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Net;
@@ -131,7 +132,7 @@ public final class TraceLine {
     }
     List<NetClash> clashes = new ArrayList<>();
     taken.forEach((other, on) -> clashes.add(new NetClash(net, other, on, attestation)));
-    return new Trace(net, Trace.edit(steps), free, parts.made(), clashes);
+    return new Trace(net, new EditGroup("Trace a net", steps), free, parts.made(), clashes);
   }
 
   /** Pins with the attestation, unless the same person said so on the same evidence before. */

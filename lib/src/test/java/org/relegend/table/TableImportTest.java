@@ -275,6 +275,34 @@ class TableImportTest {
   }
 
   @Test
+  void placements_ofWhatOnlyTheKindTells() throws TableException, EditRefusedException {
+    BoardMap map =
+        none()
+            .parts("designator,kind,package", "U1,dual-opamp,DIP-8")
+            .pins("net,part,pin", "A,U1,1")
+            .placements("target,picture,x,y", "U1/Y,component,10,20", "U1.8,component,11,21")
+            .into(blank());
+    assertThat(map.placements())
+        .extracting(placement -> placement.subject().toString())
+        .containsExactly("U1.8", "U1/Y");
+  }
+
+  @Test
+  void weakerWordOfTheSamePerson_addsNothing() throws TableException, EditRefusedException {
+    BoardMap map = none().pins("net,part,pin,evidence", "VP,R1,1,measured").into(EMPTY);
+    assertThat(none().pins("net,part,pin", "VP,R1,1").plan(map).edit().steps()).isEmpty();
+    assertThat(none().pins("net,part,pin,evidence", "VP,R1,1,seen").plan(EMPTY).edit().steps())
+        .hasSize(2);
+  }
+
+  @Test
+  void authorThatCanBeNoName_isRefusedAtOnce() {
+    assertThatThrownBy(() -> by("a\u202eb", Tables.MONDAY))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("author");
+  }
+
+  @Test
   void placement_elsewhereInTheMap_isAProblemUnlessTheTableReplacesIt()
       throws TableException, EditRefusedException {
     String[] first = {"target,picture,x,y", "R1,component,10,20"};

@@ -31,7 +31,7 @@ class TableTextTest {
         read("name,value\r\n\"R1\",\"a,b\"\r\nR2,\"two\r\nlines\"\r\nR3,\"1/4\"\" jack\"");
     assertThat(table.rows())
         .extracting(row -> row.text("value"))
-        .containsExactly("a,b", "two\r\nlines", "1/4\" jack");
+        .containsExactly("a,b", "two\nlines", "1/4\" jack");
     assertThat(table.rows()).extracting(Row::line).containsExactly(2, 3, 5);
   }
 
@@ -74,10 +74,13 @@ class TableTextTest {
   }
 
   @Test
-  void read_unknownColumn_isLeftOutWithAWarning() throws TableException {
-    TableText table = read("name,price\nR1,3");
-    assertThat(table.warnings()).singleElement().asString().contains("price", "name, value, x");
-    assertThat(table.rows()).hasSize(1);
+  void read_unknownColumns_areLeftOutWithOneWarning() throws TableException {
+    assertThat(read("name,price\nR1,3").warnings())
+        .containsExactly("t.csv: left out: price; the columns known here are name, value, x");
+    assertThat(read("name,c,d,e,f,g,h,i,j,k,l\n").warnings())
+        .singleElement()
+        .asString()
+        .contains("c, d, e, f, g, h, i, j and 2 more;");
   }
 
   @ParameterizedTest
@@ -144,6 +147,13 @@ class TableTextTest {
     Problems problems = new Problems();
     assertThat(read(text).rows().get(0).number("x", problems)).isEmpty();
     assertThatThrownBy(problems::throwIfAny).hasMessageStartingWith("t.csv, line 2, column x: ");
+  }
+
+  @Test
+  void number_beyondAllNumbers_isAProblem() throws TableException {
+    Problems problems = new Problems();
+    assertThat(read("name,x\nR1," + "9".repeat(400)).rows().get(0).number("x", problems)).isEmpty();
+    assertThatThrownBy(problems::throwIfAny).message().hasSizeLessThan(300);
   }
 
   @Test
