@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -109,6 +110,21 @@ public final class PdfPages implements AutoCloseable {
       throw damaged(path, new IOException("page %d has no size".formatted(page)));
     }
     return new Size(width, height);
+  }
+
+  /**
+   * The words of a page's own text, in the order of the file; none for a scan.
+   *
+   * @param page from 1
+   * @throws PictureException where the page can't be read
+   */
+  public List<PageWord> words(int page) throws PictureException {
+    checkPage(page);
+    try {
+      return PageWords.of(document, page);
+    } catch (IOException | RuntimeException | StackOverflowError problem) {
+      throw damaged(path, problem);
+    }
   }
 
   /**

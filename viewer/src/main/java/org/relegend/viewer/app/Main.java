@@ -6,14 +6,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.relegend.viewer.command.Commands;
 import org.relegend.viewer.command.Opener;
 
 /** The one entry point of the runnable jar: the viewer, or one command. */
 public final class Main {
+  /** Libraries tell of fonts they substitute and the like; only what stops them is of interest. */
+  private static final Logger LIBRARIES = Logger.getLogger("org.apache");
+
   private Main() {}
 
   public static void main(String[] arguments) {
+    LIBRARIES.setLevel(Level.OFF);
     Opener opener = Main::open;
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);

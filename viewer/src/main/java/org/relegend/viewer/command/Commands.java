@@ -24,9 +24,12 @@ import picocli.CommandLine.Spec;
     subcommands = {
       OpenCommand.class,
       NewCommand.class,
+      AddCommand.class,
       ImportCommand.class,
+      NamesCommand.class,
       JoinedCommand.class,
-      TwinCommand.class
+      TwinCommand.class,
+      CheckCommand.class
     })
 public final class Commands implements Runnable {
   /** Everything asked held. */

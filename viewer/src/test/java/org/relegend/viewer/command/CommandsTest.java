@@ -31,7 +31,8 @@ class CommandsTest {
   @Test
   void help_namesEveryCommand_andEachHasItsOwn() {
     String help = shell.run("--help").out();
-    for (String name : new String[] {"open", "new"}) {
+    for (String name :
+        new String[] {"open", "new", "add", "import", "names", "joined", "twin", "check"}) {
       assertThat(help).contains(name);
       assertThat(shell.run(name, "--help").out()).startsWith("Usage: relegend " + name);
     }
