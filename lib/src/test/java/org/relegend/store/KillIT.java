@@ -105,6 +105,9 @@ class KillIT {
             "-XX:TieredStopAtLevel=1",
             "-XX:+UseSerialGC",
             "-Xmx64m",
+            // warnings of the virtual machine would stand between us and the saver's sign
+            "-Xlog:disable",
+            "-Xlog:all=error:stderr",
             "-cp",
             classPath(),
             KilledSaver.class.getName(),
