@@ -2,8 +2,10 @@ package org.relegend.table;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.relegend.circuit.Kind;
@@ -21,18 +23,41 @@ import org.relegend.map.Section;
  * which, or where no pin is known, there is nothing to add. What people said stays.
  */
 final class Completion {
-  private Completion() {}
+  /** All that the answer rests on; a board has hundreds of parts of one shape. */
+  private record Shape(
+      String kind, String casing, List<Pin> pins, List<Section> sections, boolean grown) {}
 
-  static Part complete(Part part, Kinds kinds) {
-    return kinds
-        .of(part)
-        .filter(kind -> !part.pins().isEmpty() && !kind.has(Kind.Trait.OPEN))
-        .map(kind -> withSections(withPins(part, kind), kind))
-        .orElse(part);
+  private final Kinds kinds;
+  private final Map<Shape, Part> completed = new HashMap<>();
+
+  Completion(Kinds kinds) {
+    this.kinds = kinds;
   }
 
-  /** The part with its pins in the order of their numbers, or else of its kind. */
-  static Part ordered(Part part, Kinds kinds) {
+  /**
+   * The part completed, and where it has more pins than before, with its pins in the order of their
+   * numbers, or else of its kind.
+   *
+   * @param pinsBefore how many pins it had
+   */
+  Part complete(Part part, int pinsBefore) {
+    boolean grown = part.pins().size() > pinsBefore;
+    Shape shape = new Shape(part.kind(), part.casing(), part.pins(), part.sections(), grown);
+    Part like = completed.computeIfAbsent(shape, s -> completed(part, grown));
+    return part.withPins(like.pins(), like.sections());
+  }
+
+  private Part completed(Part part, boolean grown) {
+    Part whole =
+        kinds
+            .of(part)
+            .filter(kind -> !part.pins().isEmpty() && !kind.has(Kind.Trait.OPEN))
+            .map(kind -> withSections(withPins(part, kind), kind))
+            .orElse(part);
+    return grown || whole.pins().size() > part.pins().size() ? ordered(whole) : whole;
+  }
+
+  private Part ordered(Part part) {
     List<Pin> pins = new ArrayList<>(part.pins());
     if (pins.stream().allMatch(pin -> pin.number().chars().allMatch(Character::isDigit))) {
       pins.sort(Comparator.comparing(Pin::number, Names.NATURAL));

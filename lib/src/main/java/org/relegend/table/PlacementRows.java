@@ -28,11 +28,11 @@ final class PlacementRows {
   private final Map<Spot, Integer> lines = new HashMap<>();
   private final Map<Placement.Key, Placement> changed = new TreeMap<>();
 
-  PlacementRows(Draft draft, ImportOptions options, Problems problems) {
+  PlacementRows(Draft draft, ImportOptions options, Completion completion, Problems problems) {
     this.draft = draft;
     this.options = options;
     this.problems = problems;
-    targets = new Targets(draft, options.kinds());
+    targets = new Targets(draft, completion);
     draft.map().placements().forEach(this::remember);
   }
 

@@ -23,12 +23,14 @@ public final class TableImport {
   private final ImportOptions options;
   private final Problems problems = new Problems();
   private final List<String> warnings = new ArrayList<>();
+  private final Completion completion;
   private final Draft draft;
 
   private TableImport(BoardMap map, Map<TableSort, Source> sources, ImportOptions options) {
     this.map = map;
     this.sources = sources;
     this.options = options;
+    completion = new Completion(options.kinds());
     draft = new Draft(map);
   }
 
@@ -52,7 +54,7 @@ public final class TableImport {
     boolean makesParts = !sources.containsKey(TableSort.PARTS);
     PinRows pins = new PinRows(draft, options, problems, makesParts);
     rows(TableSort.PINS).forEach(pins::read);
-    PlacementRows placements = new PlacementRows(draft, options, problems);
+    PlacementRows placements = new PlacementRows(draft, options, completion, problems);
     rows(TableSort.PLACEMENTS).forEach(placements::read);
     problems.throwIfAny();
     return finished(pins.joined(), placements);
@@ -101,10 +103,9 @@ public final class TableImport {
     List<Part> changed = new ArrayList<>();
     for (PartDraft draft : draft.parts()) {
       if (draft.isTold()) {
-        Part finished = Completion.complete(draft.finished(), options.kinds());
+        Part finished = completion.complete(draft.finished(), draft.pinsBefore());
         if (draft.differs(finished)) {
-          boolean morePins = finished.pins().size() > draft.pinsBefore();
-          changed.add(morePins ? Completion.ordered(finished, options.kinds()) : finished);
+          changed.add(finished);
         }
       }
     }

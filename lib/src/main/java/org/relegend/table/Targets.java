@@ -1,7 +1,6 @@
 package org.relegend.table;
 
 import java.util.Optional;
-import org.relegend.circuit.Kinds;
 import org.relegend.map.Names;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
@@ -14,11 +13,11 @@ final class Targets {
   private static final String NET = "net:";
 
   private final Draft draft;
-  private final Kinds kinds;
+  private final Completion completion;
 
-  Targets(Draft draft, Kinds kinds) {
+  Targets(Draft draft, Completion completion) {
     this.draft = draft;
-    this.kinds = kinds;
+    this.completion = completion;
   }
 
   Subject subject(String text) {
@@ -50,7 +49,7 @@ final class Targets {
 
   /** Also pins and sections that no table lists but the kind tells. */
   private Optional<Subject> within(PartDraft draft, String text, int end, String rest) {
-    Part part = Completion.complete(draft.finished(), kinds);
+    Part part = completion.complete(draft.finished(), draft.pinsBefore());
     return text.charAt(end) == '/'
         ? part.section(rest).map(section -> new Subject.OfSection(part.id(), section.name()))
         : part.pin(rest).map(pin -> Subject.of(part.ref(pin)));

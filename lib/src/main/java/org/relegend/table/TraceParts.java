@@ -24,12 +24,14 @@ final class TraceParts {
   private final MapIndex index;
   private final BoardMap map;
   private final Kinds kinds;
+  private final Completion completion;
   private final Map<PartId, Part> changed = new LinkedHashMap<>();
 
   TraceParts(MapIndex index, Kinds kinds) {
     this.index = index;
     this.map = index.map();
     this.kinds = kinds;
+    completion = new Completion(kinds);
   }
 
   /** Parts that are new or have new pins. */
@@ -151,10 +153,9 @@ final class TraceParts {
       List<Pin> pins = new ArrayList<>(part.pins());
       pins.add(new Pin(number.text(), ""));
       requireFit(part, pins, number);
-      Part more = Completion.complete(part.withPins(pins, part.sections()), kinds);
-      Part ordered = Completion.ordered(more, kinds);
-      changed.put(part.id(), ordered);
-      return ordered;
+      Part more = completion.complete(part.withPins(pins, part.sections()), part.pins().size());
+      changed.put(part.id(), more);
+      return more;
     } catch (IllegalArgumentException refused) {
       throw number.wrong(refused);
     }
