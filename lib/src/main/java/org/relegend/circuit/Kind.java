@@ -242,8 +242,8 @@ public record Kind(
   }
 
   /**
-   * Whether the part keeps these two of its pins apart by its make: across a transformer's
-   * windings.
+   * Whether the part keeps these two of its pins apart by its make, as a transformer its primary
+   * from its secondary. False where a pin's side isn't known.
    */
   public boolean isolates(Part part, String pin, String other) {
     return PathFinder.isolates(this, terminalsOf(part), pin, other);

@@ -106,15 +106,14 @@ final class PathFinder {
     return groups;
   }
 
-  /** The winding or side a terminal belongs to: its section as the part calls it, else its role. */
+  /**
+   * The side a terminal is on: primary, secondary, a screen. Windings of one side count as one,
+   * since two halves of a primary are both on the mains.
+   */
   private static Optional<String> group(Kind kind, Terminal terminal) {
     String section = terminal.section();
-    if (!section.isEmpty()) {
-      String template = RoleReader.template(kind, section).orElse(section);
-      return kind.barrier().contains(template) ? Optional.of(section) : Optional.empty();
-    }
-    return kind.barrier().contains(terminal.role())
-        ? Optional.of(terminal.role())
-        : Optional.empty();
+    String side =
+        section.isEmpty() ? terminal.role() : RoleReader.template(kind, section).orElse(section);
+    return Optional.of(side).filter(kind.barrier()::contains);
   }
 }

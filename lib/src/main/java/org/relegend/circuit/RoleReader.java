@@ -15,7 +15,8 @@ final class RoleReader {
   /** A plus that divides two words, not the one of "+in" or "V+". */
   private static final Pattern AND = Pattern.compile("(?<=[\\p{L}\\d])\\+(?=[\\p{L}\\d])");
 
-  private static final Pattern COUNT = Pattern.compile("\\d+");
+  /** Counts windings; a higher number behind one is a voltage: "primary 115". */
+  private static final Pattern COUNT = Pattern.compile("[1-4]");
 
   private final Kind kind;
   private final List<Pin> pins;
@@ -132,9 +133,10 @@ final class RoleReader {
       }
       if (section != null) {
         String rest = join(words, used, words.length);
-        return rest.isEmpty()
+        List<Terminal> told = roles(kind, pin, List.of(section), rest);
+        return told.isEmpty() && (rest.isEmpty() || isUniform(kind, section))
             ? List.of(new Terminal(pin.number(), section, onlyRole(kind, section, pin.number())))
-            : roles(kind, pin, List.of(section), rest);
+            : told;
       }
     }
     return List.of();
@@ -150,25 +152,39 @@ final class RoleReader {
   }
 
   private static String withoutCount(String word) {
-    return word.replaceFirst("\\s+\\d+$", "");
+    return word.replaceFirst("\\s+[1-4]$", "");
   }
 
   /**
    * The role of a pin of which only the section is told: by its number, else the section's first.
    */
   private static String onlyRole(Kind kind, String section, String number) {
-    String template = template(kind, section).orElse(section);
     List<Terminal> all =
-        kind.pinouts().stream()
-            .flatMap(pinout -> pinout.terminals().stream())
-            .filter(terminal -> terminal.section().equals(template))
-            .toList();
+        kind.pinouts().stream().flatMap(pinout -> usual(kind, pinout, section).stream()).toList();
     return all.stream()
         .filter(terminal -> terminal.number().equals(number))
         .findFirst()
         .or(() -> all.stream().findFirst())
         .map(Terminal::role)
         .orElse("");
+  }
+
+  /**
+   * Whether all pins of the section do alike, as the ends of a coil: then no word makes them else.
+   */
+  private static boolean isUniform(Kind kind, String section) {
+    return usual(kind, kind.pinouts().get(0), section).stream()
+            .map(Terminal::role)
+            .distinct()
+            .count()
+        == 1;
+  }
+
+  private static List<Terminal> usual(Kind kind, Pinout pinout, String section) {
+    String template = template(kind, section).orElse(section);
+    return pinout.terminals().stream()
+        .filter(terminal -> terminal.section().equals(template))
+        .toList();
   }
 
   /**

@@ -181,8 +181,22 @@ class KindsTest {
     Part relay = part("relay", "A1", "A2", "11", "12", "14");
     assertThat(KINDS.of(relay).orElseThrow().isolates(relay, "A1", "14")).isTrue();
     assertThat(KINDS.of(relay).orElseThrow().isolates(relay, "11", "14")).isFalse();
-    Part twoSecondaries = part("transformer", "1=primary", "2=primary", "3=sec 1 a", "5=sec 2 a");
-    assertThat(KINDS.of(twoSecondaries).orElseThrow().isolates(twoSecondaries, "3", "5")).isTrue();
+    Part voltages =
+        part("transformer", "1=primary 0", "2=pri 115", "3=primary 230 V", "7=sec 0V", "8=sec 12V");
+    Kind windings = KINDS.of(voltages).orElseThrow();
+    assertThat(windings.sectionsFor(voltages.pins()))
+        .containsExactly(
+            new Section("primary", roles("1", "end", "2", "end", "3", "end")),
+            new Section("secondary", roles("7", "end", "8", "end")));
+    assertThat(windings.isolates(voltages, "2", "3")).isFalse();
+    assertThat(windings.isolates(voltages, "3", "7")).isTrue();
+    Part halves = part("transformer", "1=primary 1", "2=primary 1", "3=primary 2", "4=primary 2");
+    assertThat(windings.isolates(halves, "1", "3")).isFalse();
+    Part unknown = part("transformer", "1=primary", "9=green wire");
+    assertThat(windings.isolates(unknown, "1", "9")).isFalse();
+    assertThat(windings.pathsOf(unknown))
+        .map(PinPath::conduction)
+        .containsExactly(Conduction.UNKNOWN);
   }
 
   @ParameterizedTest
