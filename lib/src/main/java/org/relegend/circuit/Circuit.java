@@ -55,12 +55,12 @@ public final class Circuit {
 
   /** All pins on a net; an empty answer for a net that isn't there. */
   public Joined joined(NetId net) {
-    List<PinRef> drawn = facts.drawnAt(net.text());
-    return new Joined(
-        graph.has(net) ? List.of(net) : List.of(),
-        graph.pinsOn(net),
-        drawn.isEmpty() ? List.of() : drawn.stream().map(facts::pin).toList(),
-        List.of());
+    return graph.joined(net, drawnAt(net.text()));
+  }
+
+  private List<JoinedPin> drawnAt(String net) {
+    List<PinRef> drawn = facts.drawnAt(net);
+    return drawn.isEmpty() ? List.of() : drawn.stream().map(facts::pin).toList();
   }
 
   /**
@@ -94,8 +94,7 @@ public final class Circuit {
    */
   public Joined joined(NodeName name, Through through) {
     if (name instanceof NodeName.OfDrawnNet drawn) {
-      List<JoinedPin> pins = facts.drawnAt(drawn.name()).stream().map(facts::pin).toList();
-      return new Joined(List.of(), List.of(), pins, List.of());
+      return new Joined(List.of(), List.of(), drawnAt(drawn.name()), List.of());
     }
     if (name instanceof NodeName.OfNet net) {
       return joined(net.net(), through);

@@ -1,6 +1,7 @@
 package org.relegend.circuit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,8 +43,11 @@ final class CircuitGraph {
     }
   }
 
+  /** A net's vertex with the edges that the graph has at it, so that asking takes one look-up. */
+  private record AtNet(Vertex vertex, List<NetId> self, Set<Edge> edges) {}
+
   private final Graph<Vertex, Edge> graph = new Multigraph<>(null, null, false);
-  private final Map<NetId, Vertex> nets = new HashMap<>();
+  private final Map<NetId, AtNet> nets = new HashMap<>();
 
   /** The sections of each part: few, so that they are found by going through them. */
   private final Map<PartId, List<Vertex>> elements = new HashMap<>();
@@ -60,10 +64,10 @@ final class CircuitGraph {
     for (Net net : facts.map().nets()) {
       Vertex vertex = new Vertex(Subject.of(net.id()), "");
       graph.addVertex(vertex);
-      nets.put(net.id(), vertex);
       for (Net.Member member : net.members()) {
         join(vertex, facts.pin(member.pin(), member.evidence()));
       }
+      nets.put(net.id(), new AtNet(vertex, List.of(net.id()), graph.edgesOf(vertex)));
     }
   }
 
@@ -99,24 +103,33 @@ final class CircuitGraph {
 
   /** The pins on a net, in its order; none for a net that isn't there. */
   List<JoinedPin> pinsOn(NetId net) {
-    Vertex vertex = nets.get(net);
-    if (vertex == null) {
-      return List.of();
-    }
-    Set<Edge> edges = graph.edgesOf(vertex);
-    List<JoinedPin> pins = new ArrayList<>(edges.size());
-    for (Edge edge : edges) {
+    AtNet found = nets.get(net);
+    return found == null ? List.of() : pins(found);
+  }
+
+  /** A net with its pins; an empty answer for a net that isn't there. */
+  Joined joined(NetId net, List<JoinedPin> alsoDrawnHere) {
+    AtNet found = nets.get(net);
+    return found == null
+        ? new Joined(List.of(), List.of(), alsoDrawnHere, List.of())
+        : new Joined(found.self(), pins(found), alsoDrawnHere, List.of());
+  }
+
+  private static List<JoinedPin> pins(AtNet net) {
+    JoinedPin[] pins = new JoinedPin[net.edges().size()];
+    int count = 0;
+    for (Edge edge : net.edges()) {
       if (edge.first) {
-        pins.add(edge.pin);
+        pins[count++] = edge.pin;
       }
     }
-    return pins;
+    return List.of(count == pins.length ? pins : Arrays.copyOf(pins, count));
   }
 
   /** The sections and whole parts on a net, each once. */
   List<Subject> elementsOn(NetId net) {
-    Vertex vertex = nets.get(net);
-    return vertex == null ? List.of() : neighbours(List.of(vertex));
+    AtNet found = nets.get(net);
+    return found == null ? List.of() : neighbours(List.of(found.vertex()));
   }
 
   /** The nets of a part, in order. */
