@@ -36,14 +36,35 @@ public final class Table<K extends Comparable<? super K>, V extends Keyed<K>>
   public static <K extends Comparable<? super K>, V extends Keyed<K>> Table<K, V> of(
       Collection<? extends V> values) {
     List<V> sorted = new ArrayList<>(values);
-    sorted.sort((a, b) -> a.key().compareTo(b.key()));
+    if (!isAscending(sorted)) {
+      sorted.sort((a, b) -> a.key().compareTo(b.key()));
+      refuseRepeated(sorted);
+    }
+    return new Table<>(sorted.toArray());
+  }
+
+  /** As files have them: then one comparison each will do, and no two have one key. */
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> boolean isAscending(
+      List<V> values) {
+    @Nullable K before = null;
+    for (V value : values) {
+      K key = value.key();
+      if (before != null && before.compareTo(key) >= 0) {
+        return false;
+      }
+      before = key;
+    }
+    return true;
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> void refuseRepeated(
+      List<V> sorted) {
     for (int i = 1; i < sorted.size(); i++) {
       if (sorted.get(i - 1).key().compareTo(sorted.get(i).key()) == 0) {
         throw new IllegalArgumentException(
             "\"" + sorted.get(i).key() + "\" stands twice where it may stand once");
       }
     }
-    return new Table<>(sorted.toArray());
   }
 
   public Optional<V> find(K key) {

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -38,6 +39,7 @@ public final class MapFormat {
                   .maxNameLength(1_000)
                   .maxNumberLength(100)
                   .build())
+          .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
           .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
           .build();
 
