@@ -173,7 +173,7 @@ public final class MapFolder implements AutoCloseable {
       new AtomicFile(disk, file).replace(MapFormat.write(map), null);
       return open(folder, disk, Clock.systemUTC());
     } catch (StoreException e) {
-      made.takeBack(e);
+      made.takeBack(e, file, folder.resolve(LOCK_FILE));
       throw e;
     }
   }

@@ -44,9 +44,12 @@ final class NewFolder {
     return trouble;
   }
 
-  /** Removes the folders that were made, as long as they are empty. */
-  void takeBack(StoreException because) {
+  /** Removes the files given, as far as they are there, and the folders that were made. */
+  void takeBack(StoreException because, Path... files) {
     try {
+      for (Path file : files) {
+        Files.deleteIfExists(file);
+      }
       while (!made.isEmpty()) {
         Files.delete(made.pop());
       }

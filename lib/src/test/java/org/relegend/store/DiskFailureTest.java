@@ -1,6 +1,7 @@
 package org.relegend.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import static org.relegend.store.MapFolderTest.assertFails;
 import static org.relegend.store.MapFolderTest.names;
@@ -105,7 +106,23 @@ class DiskFailureTest {
     Files.setPosixFilePermissions(temp, PosixFilePermissions.fromString("rwxr-xr-x"));
   }
 
-  private static boolean isRoot() throws IOException {
-    return Files.getOwner(Files.createTempFile("owner", "")).getName().equals("root");
+  private boolean isRoot() throws IOException {
+    return Files.getOwner(temp).getName().equals("root");
+  }
+
+  /** The system's own word for a full disk, not one made up here. */
+  @Test
+  void aDiskThatIsReallyFull_isTold() {
+    Path full = Path.of("/dev/full");
+    assumeTrue(Files.exists(full), "only Linux has a device that is always full");
+    IOException trouble =
+        catchThrowableOfType(IOException.class, () -> Disk.REAL.write(full, new byte[100]));
+    assertThat(DiskTroubles.writing(trouble, full).kind()).isEqualTo(Kind.DISK_FULL);
+  }
+
+  @Test
+  void aPathWithALineBreak_staysOneLine() {
+    Path odd = temp.resolve("a\nb\u202E");
+    assertFails(Kind.MISSING, "a<U+000A>b<U+202E>: there is no", () -> MapFolder.open(odd));
   }
 }

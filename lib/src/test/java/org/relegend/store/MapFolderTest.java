@@ -56,10 +56,13 @@ class MapFolderTest {
   @Test
   void create_whenWritingFails_takesTheNewFoldersBack() throws Exception {
     Path folder = temp.resolve("a/b");
-    assertFails(
-        Kind.DISK_FULL,
-        "Make room",
-        () -> MapFolder.create(folder, FIRST, new FailingDisk(1, FailingDisk.FULL)));
+    for (int step = 1; step <= 2; step++) {
+      FailingDisk disk = new FailingDisk(step, FailingDisk.FULL);
+      assertFails(Kind.DISK_FULL, "Make room", () -> MapFolder.create(folder, FIRST, disk));
+      assertThat(names(temp)).isEmpty();
+    }
+    FailingDisk unsure = new FailingDisk(3, FailingDisk.FULL);
+    assertFails(Kind.FAILED, "confirm", () -> MapFolder.create(folder, FIRST, unsure));
     assertThat(names(temp)).isEmpty();
   }
 

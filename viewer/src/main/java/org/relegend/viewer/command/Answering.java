@@ -34,12 +34,24 @@ abstract class Answering implements Callable<Integer> {
   }
 
   /** Opens a map for changing it; refused where another program has it open. */
-  static MapFolder openToChange(Path folder) throws StoreException, CommandFailure {
+  final MapFolder openToChange(Path folder) throws StoreException, CommandFailure {
     MapFolder opened = MapFolder.open(folder);
     if (opened.readOnly()) {
       String why = String.join(" ", opened.notices());
       opened.close();
       throw new CommandFailure(why.isEmpty() ? folder + " can only be read" : why);
+    }
+    return told(opened);
+  }
+
+  /** Opens a map for reading; what there is to know of its state goes to the error stream. */
+  final MapFolder openToRead(Path folder) throws StoreException {
+    return told(MapFolder.openReadOnly(folder));
+  }
+
+  private MapFolder told(MapFolder opened) {
+    for (String notice : opened.notices()) {
+      spec.commandLine().getErr().println(spec.qualifiedName() + ": note: " + notice);
     }
     return opened;
   }

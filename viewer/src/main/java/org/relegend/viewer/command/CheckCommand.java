@@ -33,7 +33,7 @@ final class CheckCommand extends Answering {
 
   @Override
   Answer answer() throws StoreException {
-    MapFolder opened = MapFolder.openReadOnly(folder);
+    MapFolder opened = openToRead(folder);
     BoardMap map = opened.map();
     PictureFiles files = picture -> digest(opened.fileOf(picture));
     List<Finding> findings = Checks.inspect(CheckContext.of(map, files));

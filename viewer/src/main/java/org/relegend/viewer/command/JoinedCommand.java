@@ -25,7 +25,6 @@ import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.store.Json;
-import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -79,7 +78,7 @@ final class JoinedCommand extends Answering {
 
   @Override
   Answer answer() throws CommandFailure, StoreException {
-    BoardMap map = MapFolder.openReadOnly(folder).map();
+    BoardMap map = openToRead(folder).map();
     Circuit circuit = Circuit.of(map);
     try {
       NodeName name = new NodeNames(circuit).find(node);

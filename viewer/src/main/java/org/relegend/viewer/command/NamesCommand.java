@@ -53,7 +53,7 @@ final class NamesCommand extends Answering {
   @Override
   Answer answer() throws CommandFailure, StoreException, EditRefusedException {
     if (!accept) {
-      MapFolder opened = MapFolder.openReadOnly(folder);
+      MapFolder opened = openToRead(folder);
       Page shown = page(opened.map());
       return told(opened.map(), shown, found(opened, shown), 0);
     }

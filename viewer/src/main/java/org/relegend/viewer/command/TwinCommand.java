@@ -11,7 +11,6 @@ import org.relegend.map.MapIndex;
 import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
 import org.relegend.store.Json;
-import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -33,7 +32,7 @@ final class TwinCommand extends Answering {
 
   @Override
   Answer answer() throws CommandFailure, StoreException {
-    BoardMap map = MapFolder.openReadOnly(folder).map();
+    BoardMap map = openToRead(folder).map();
     Circuit circuit = Circuit.of(map);
     Subject subject = new SubjectName(circuit).find(what);
     List<Found> found =

@@ -62,4 +62,24 @@ class CommandsTest {
     assertThat(run.err()).contains("U+202E").doesNotContain("\u202e");
     assertThat(Files.exists(folder)).isFalse();
   }
+
+  @Test
+  void aMapThatCantBeRead_isAnsweredFromItsBackup_andThatIsTold() throws IOException {
+    Path folder = temp.resolve("m");
+    shell.run("new", folder, "--title", "T");
+    Files.move(folder.resolve("map.json"), folder.resolve("map.json.bak"));
+    Files.writeString(folder.resolve("map.json"), "{\"format\": 1,");
+    Shell.Run run = shell.run("check", folder, "--json");
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).startsWith("{");
+    assertThat(run.err().strip())
+        .startsWith("relegend check: note: map.json can't be read")
+        .contains("map.json.bak", "ends in the middle")
+        .doesNotContain("\n");
+    Files.delete(folder.resolve("map.json.bak"));
+    Shell.Run without = shell.run("check", folder, "--json");
+    assertThat(without.code()).isEqualTo(Commands.REFUSED);
+    assertThat(without.out()).isEmpty();
+    assertThat(without.err().strip()).contains("ends in the middle").doesNotContain("\n");
+  }
 }
