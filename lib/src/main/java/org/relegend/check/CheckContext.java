@@ -75,7 +75,7 @@ public final class CheckContext {
     String first =
         subjects.stream().limit(LISTED).map(map()::nameOf).collect(Collectors.joining(", "));
     int rest = subjects.size() - LISTED;
-    return rest > 0 ? "%s and %,d more".formatted(first, rest) : first;
+    return rest > 0 ? "%s and %s more".formatted(first, Words.number(rest)) : first;
   }
 
   /** What people call the picture, or its name where the map doesn't have it. */

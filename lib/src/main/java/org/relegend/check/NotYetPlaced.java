@@ -53,12 +53,12 @@ final class NotYetPlaced implements Check {
             code(),
             Severity.INFORMATION,
             List.of(),
-            "Board %s: %,d of %s and %,d of %s are placed on photos, %s on pages; on no picture: %s, %s"
+            "Board %s: %s of %s and %s of %s are placed on photos, %s on pages; on no picture: %s, %s"
                 .formatted(
                     board,
-                    tally.partsOnPhotos,
+                    Words.number(tally.partsOnPhotos),
                     Words.count(tally.parts, "part"),
-                    tally.pinsOnPhotos,
+                    Words.number(tally.pinsOnPhotos),
                     Words.count(tally.pins, "pin"),
                     Words.count(tally.partsOnPages, "part"),
                     Words.count(tally.partsNowhere, "part"),

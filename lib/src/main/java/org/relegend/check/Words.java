@@ -1,12 +1,14 @@
 package org.relegend.check;
 
+import java.util.Locale;
+
 /** Counting in sentences. */
 final class Words {
   private Words() {}
 
   /** "1 part", "2 parts". */
   static String count(int number, String one) {
-    return "%,d %s%s".formatted(number, one, number == 1 ? "" : "s");
+    return "%s %s%s".formatted(number(number), one, number == 1 ? "" : "s");
   }
 
   /** The first where there is one, the second where there are several: "has", "have". */
@@ -14,10 +16,15 @@ final class Words {
     return number == 1 ? one : several;
   }
 
+  /** A count, thousands divided by commas wherever the program runs. */
+  static String number(int count) {
+    return String.format(Locale.ROOT, "%,d", count);
+  }
+
   /** A coordinate, without decimals where it has none. */
   static String number(double value) {
     return value == Math.rint(value) && Math.abs(value) < 1e9
         ? Long.toString((long) value)
-        : "%.1f".formatted(value);
+        : String.format(Locale.ROOT, "%.1f", value);
   }
 }

@@ -2,6 +2,7 @@ package org.relegend.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What an import does to a map, counted.
@@ -33,7 +34,7 @@ public record ImportSummary(
 
   private static void tell(List<String> told, int count, String what, String done) {
     if (count > 0) {
-      told.add("%,d %s%s %s".formatted(count, what, count == 1 ? "" : "s", done));
+      told.add(String.format(Locale.ROOT, "%,d %s%s %s", count, what, count == 1 ? "" : "s", done));
     }
   }
 }

@@ -179,8 +179,7 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
                   name,
                   line,
                   header.columns().get(i),
-                  "is longer than %,d characters: is a quotation mark not closed?"
-                      .formatted(MAX_CELL)));
+                  "is longer than 20,000 characters: is a quotation mark not closed?"));
           return;
         }
       }

@@ -28,8 +28,7 @@ record TraceWord(String text, int start) {
   /** The words of a line; quotation marks keep a name with spaces together. */
   static List<TraceWord> split(String line) throws TraceException {
     if (line.length() > MAX_LINE) {
-      throw new TraceException(
-          0, line.length(), "a line has at most %,d characters".formatted(MAX_LINE));
+      throw new TraceException(0, line.length(), "a line has at most 10,000 characters");
     }
     List<TraceWord> words = new ArrayList<>();
     int at = skipSpace(line, 0);
