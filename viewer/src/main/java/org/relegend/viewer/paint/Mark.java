@@ -1,6 +1,8 @@
 package org.relegend.viewer.paint;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.relegend.map.Box;
 import org.relegend.map.Evidence;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -47,6 +49,18 @@ public record Mark(
         labelOf(placement.subject()),
         placement.best(),
         emphasis);
+  }
+
+  /** Whether it was only concluded or guessed; then its sign is broken. */
+  boolean isWeak() {
+    return evidence.compareTo(Evidence.INFERRED) >= 0;
+  }
+
+  /** The smallest box around its point and outline, in picture units. */
+  Box bounds() {
+    List<Point> points = new ArrayList<>(outline);
+    points.add(at);
+    return Box.around(points);
   }
 
   public Mark with(Emphasis changed) {

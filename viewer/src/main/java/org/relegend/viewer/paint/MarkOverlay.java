@@ -1,31 +1,66 @@
 package org.relegend.viewer.paint;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.geom.Path2D;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.map.Box;
 import org.relegend.map.Point;
+import org.relegend.map.Subject;
 import org.relegend.viewer.view.ScreenPoint;
 import org.relegend.viewer.view.ViewState;
 
-/** Pads, bodies and net labels of one picture. */
+/**
+ * Pads, bodies and net labels of one picture. Emphasised ones lie over the others and always have
+ * their names beside them; the others only where there is room at that scale.
+ */
 public final class MarkOverlay implements Overlay {
+  /** Component pixels that marks must be apart for plain ones to be labelled. */
+  private static final double ROOM_FOR_BODY_LABELS = 30;
+
+  private static final double ROOM_FOR_PAD_LABELS = 34;
+
+  /** Bodies smaller than that on the screen are drawn as a sign, in component pixels. */
+  private static final double SMALLEST_OUTLINE = 10;
+
+  /** How far a sign and its label reach beyond the mark's bounds, in component pixels. */
+  private static final double REACH = 320;
+
+  private static final double SIGN_REACH = 24;
+
+  private static final List<Mark.Emphasis> UPWARDS =
+      List.of(
+          Mark.Emphasis.PLAIN,
+          Mark.Emphasis.TWIN,
+          Mark.Emphasis.SUSPECT,
+          Mark.Emphasis.JOINED,
+          Mark.Emphasis.SELECTED);
+
   private final List<Mark> marks;
+  private final MarkIndex index;
+  private final MarkIndex labelled;
+  private final Sprites sprites = new Sprites();
 
   public MarkOverlay(List<Mark> marks) {
-    this.marks = List.copyOf(marks);
+    this.marks = marks.stream().sorted(Comparator.comparing(MarkOverlay::layer)).toList();
+    this.index = new MarkIndex(this.marks);
+    this.labelled =
+        new MarkIndex(
+            this.marks.stream().filter(mark -> mark.emphasis() != Mark.Emphasis.PLAIN).toList());
   }
 
+  /** Those that are painted last come last. */
   public List<Mark> marks() {
     return marks;
   }
 
   /** The marks that touch a box of the picture. */
   public List<Mark> in(Box box) {
-    return marks.stream().filter(mark -> box.contains(mark.at())).toList();
+    return index.in(box);
   }
 
   /**
@@ -35,23 +70,97 @@ public final class MarkOverlay implements Overlay {
    * @param reach in picture units
    */
   public Optional<Mark> pointedAt(Point point, double reach) {
-    return marks.stream()
-        .filter(mark -> mark.at().distance(point) <= reach)
-        .min(Comparator.comparingDouble(mark -> mark.at().distance(point)));
+    Box near = new Box(point.x(), point.y(), point.x(), point.y()).grown(reach);
+    List<Mark> candidates = index.in(near);
+    return candidates.stream()
+        .filter(mark -> mark.outline().isEmpty() && mark.at().distance(point) <= reach)
+        .min(Comparator.comparingDouble(mark -> mark.at().distance(point)))
+        .or(
+            () ->
+                candidates.stream()
+                    .filter(
+                        mark ->
+                            !mark.outline().isEmpty() && path(mark).contains(point.x(), point.y()))
+                    .min(Comparator.comparingDouble(MarkOverlay::size)));
   }
 
   @Override
   public void paint(Graphics2D g, ViewState painted) {
-    for (Mark mark : marks) {
-      ScreenPoint at = painted.toScreen(mark.at());
-      int x = (int) Math.round(at.x());
-      int y = (int) Math.round(at.y());
-      g.setStroke(new BasicStroke(4));
-      g.setColor(Color.WHITE);
-      g.drawOval(x - 5, y - 5, 10, 10);
-      g.setStroke(new BasicStroke(2));
-      g.setColor(Palette.BLUE);
-      g.drawOval(x - 5, y - 5, 10, 10);
+    Rectangle clip = g.getClipBounds();
+    if (clip == null) {
+      clip = new Rectangle(painted.width(), painted.height());
     }
+    Box seen = painted.seenIn(clip.x, clip.y, clip.width, clip.height);
+    int[] shown = index.touching(seen.grown(SIGN_REACH / painted.scale()));
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    for (int place : shown) {
+      outline(g, painted, marks.get(place));
+    }
+    for (int place : shown) {
+      sign(g, painted, marks.get(place));
+    }
+    Box reached = seen.grown(REACH / painted.scale());
+    if (hasRoom(painted, ROOM_FOR_BODY_LABELS)) {
+      Arrays.stream(index.touching(reached))
+          .mapToObj(marks::get)
+          .filter(mark -> mark.emphasis() == Mark.Emphasis.PLAIN)
+          .filter(mark -> !isPad(mark) || hasRoom(painted, ROOM_FOR_PAD_LABELS))
+          .forEach(mark -> label(g, painted, mark));
+    }
+    labelled.in(reached).forEach(mark -> label(g, painted, mark));
+  }
+
+  private boolean hasRoom(ViewState painted, double pixels) {
+    return index.spacing() * painted.scale() >= pixels;
+  }
+
+  private void outline(Graphics2D g, ViewState painted, Mark mark) {
+    if (isDrawnAsOutline(painted, mark)) {
+      MarkStyle style = MarkStyle.of(mark.emphasis());
+      MarkStyle.Pattern pattern = mark.isWeak() ? MarkStyle.Pattern.WEAK : style.pattern();
+      Path2D there = new Path2D.Double(path(mark), painted.transform());
+      Halo.line(g, there, style.line(), style.colour(), pattern.dashes());
+    }
+  }
+
+  private void sign(Graphics2D g, ViewState painted, Mark mark) {
+    if (!isDrawnAsOutline(painted, mark)) {
+      ScreenPoint at = painted.toScreen(mark.at());
+      sprites.sign(g, mark, at.x(), at.y());
+    }
+  }
+
+  /** To the right of a pad's sign; in the middle of a body. */
+  private void label(Graphics2D g, ViewState painted, Mark mark) {
+    if (!mark.label().isEmpty()) {
+      ScreenPoint at = painted.toScreen(mark.at());
+      double aside = MarkStyle.of(mark.emphasis()).radius() + 5;
+      String text = mark.isWeak() ? mark.label() + " ?" : mark.label();
+      sprites.label(g, text, mark.emphasis(), at.x() + aside, at.y());
+    }
+  }
+
+  private static boolean isDrawnAsOutline(ViewState painted, Mark mark) {
+    return !mark.outline().isEmpty()
+        && Math.max(mark.bounds().width(), mark.bounds().height()) * painted.scale()
+            >= SMALLEST_OUTLINE;
+  }
+
+  private static boolean isPad(Mark mark) {
+    return mark.subject() instanceof Subject.OfPin;
+  }
+
+  /** Bodies beneath pads; emphasis over all. */
+  private static int layer(Mark mark) {
+    return 2 * UPWARDS.indexOf(mark.emphasis()) + (isPad(mark) ? 1 : 0);
+  }
+
+  private static double size(Mark mark) {
+    Box bounds = mark.bounds();
+    return bounds.width() * bounds.height();
+  }
+
+  private static Path2D path(Mark mark) {
+    return Outlines.closed(mark.outline());
   }
 }

@@ -20,5 +20,10 @@ public final class Palette {
   public static final Color WARNING_YELLOW = new Color(0xF9A800);
   public static final Color WARNING_BLACK = new Color(0x000000);
 
+  /** Behind labels, and what is written on it. */
+  public static final Color PLATE = new Color(0xFFFFFF);
+
+  public static final Color PLATE_TEXT = new Color(0x000000);
+
   private Palette() {}
 }

@@ -1,14 +1,17 @@
 package org.relegend.viewer.tile;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.CopyOnWriteArrayList;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import javax.imageio.ImageIO;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import org.relegend.map.Page;
 import org.relegend.map.Picture;
 
 /**
@@ -16,123 +19,145 @@ import org.relegend.map.Picture;
  * that tiles may take, and the folder on disk where reduced copies are kept.
  */
 public final class PictureLibrary implements AutoCloseable {
-  private final Executor handOver;
-  private final ExecutorService readers;
+  /** What kept copies may take on disk, in bytes. */
+  private static final long DISK_BYTES = 4L << 30;
 
   /**
-   * Starts the reading threads.
+   * What sources work with.
+   *
+   * @param first reads the first picture of photos, one after the other
+   * @param builder makes levels, one photo at a time
+   * @param tilers code and read tiles
+   */
+  record Workshop(
+      TileCache cache,
+      LevelFolder folder,
+      ExecutorService first,
+      ExecutorService builder,
+      ExecutorService tilers,
+      Executor handOver) {}
+
+  private final Workshop workshop;
+  private final Map<Path, OpenDocument> documents = new HashMap<>();
+  private final Map<Name, PictureSource> sources = new HashMap<>();
+
+  /** One picture is one source, however often it is opened. */
+  private record Name(Path file, int page, String sha256) {}
+
+  /**
+   * Starts no thread yet.
    *
    * @param cacheFolder where reduced copies are kept between runs; made when first needed
-   * @param memoryBytes what all tiles together may take
+   * @param memoryBytes what all tiles together may take; a full screen takes some 30 MB
    * @param handOver where listeners are called: {@code SwingUtilities::invokeLater}
    */
   public PictureLibrary(Path cacheFolder, long memoryBytes, Executor handOver) {
-    this.handOver = handOver;
-    this.readers =
-        Executors.newFixedThreadPool(
-            2,
-            work -> {
-              Thread thread = new Thread(work, "tiles");
-              thread.setDaemon(true);
-              return thread;
+    int tilers = Math.max(2, Runtime.getRuntime().availableProcessors() - 1);
+    this.workshop =
+        new Workshop(
+            new TileCache(memoryBytes),
+            new LevelFolder(cacheFolder.resolve("levels"), DISK_BYTES, Clock.systemUTC()),
+            threads("first-picture", 1),
+            threads("picture-levels", 1),
+            threads("tiles", tilers),
+            handOver);
+    workshop
+        .builder()
+        .execute(
+            () -> {
+              try {
+                workshop.folder().tidy();
+              } catch (IOException inUse) {
+                return; // kept copies that can't be deleted now are deleted another time
+              }
             });
   }
 
+  /** Where this system keeps what programs can make anew, for the user who runs it. */
+  public static Path userCacheFolder() {
+    String home = System.getProperty("user.home", ".");
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    if (system.startsWith("windows")) {
+      return folder("LOCALAPPDATA", Path.of(home, "AppData", "Local")).resolve("Relegend");
+    }
+    if (system.startsWith("mac")) {
+      return Path.of(home, "Library", "Caches", "Relegend");
+    }
+    return folder("XDG_CACHE_HOME", Path.of(home, ".cache")).resolve("relegend");
+  }
+
+  private static Path folder(String variable, Path otherwise) {
+    String value = System.getenv(variable);
+    return value == null || value.isBlank() ? otherwise : Path.of(value);
+  }
+
   /**
-   * A picture of a map. Never waits: what can't be read shows in its {@link PictureSource#status}.
+   * A picture of a map; the same source each time, unless it failed or was stopped, when it is
+   * tried again. Never waits: what can't be read shows in its {@link PictureSource#status}.
    *
    * @param folder the map's or job's folder
    */
-  public PictureSource open(Picture picture, Path folder) {
-    Whole source = new Whole(picture.width(), picture.height());
-    Path file = folder.resolve(picture.file());
-    readers.execute(() -> source.read(file));
+  public synchronized PictureSource open(Picture picture, Path folder) {
+    Path file = folder.resolve(picture.file()).toAbsolutePath();
+    int number = picture instanceof Page page ? page.number() : 0;
+    Name name = new Name(file, number, picture.sha256());
+    PictureSource known = sources.get(name);
+    if (known == null || known.status().isOver()) {
+      known = opened(picture, file, number);
+      sources.put(name, known);
+    }
+    return known;
+  }
+
+  private PictureSource opened(Picture picture, Path file, int number) {
+    if (number > 0 && picture.file().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+      return new PageSource(
+          document(file), number, picture.sha256(), picture.width(), picture.height(), workshop);
+    }
+    PhotoSource source =
+        new PhotoSource(file, picture.sha256(), picture.width(), picture.height(), workshop);
+    source.start();
     return source;
+  }
+
+  private OpenDocument document(Path file) {
+    return documents.computeIfAbsent(file, path -> new OpenDocument(path, threads("pages", 1)));
+  }
+
+  /** Gives back memory and open files, once a map was closed and none of its pictures is shown. */
+  public synchronized void release() {
+    for (PictureSource source : sources.values()) {
+      if (source instanceof PhotoSource photo) {
+        photo.close();
+      }
+      workshop.cache().forget(source);
+    }
+    sources.clear();
+    documents.values().forEach(OpenDocument::close);
+    documents.clear();
   }
 
   @Override
   public void close() {
-    readers.shutdownNow();
+    workshop.first().shutdownNow();
+    workshop.builder().shutdownNow();
+    workshop.tilers().shutdownNow();
+    release();
   }
 
-  /** A picture that is read whole. */
-  private final class Whole implements PictureSource {
-    private final double width;
-    private final double height;
-    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-    private volatile PictureStatus status = new PictureStatus.Loading(0);
-    private volatile PictureSource inner;
-
-    Whole(double width, double height) {
-      this.width = width;
-      this.height = height;
-      this.inner = new MemorySource(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB));
-    }
-
-    void read(Path file) {
-      try {
-        BufferedImage image = ImageIO.read(file.toFile());
-        if (image == null) {
-          status = new PictureStatus.Failed(file + " holds no picture.");
-        } else {
-          inner = new MemorySource(image);
-          status = new PictureStatus.Ready();
-        }
-      } catch (IOException problem) {
-        status = new PictureStatus.Failed(file + " can't be read: " + problem.getMessage());
-      }
-      handOver.execute(() -> listeners.forEach(Runnable::run));
-    }
-
-    @Override
-    public double width() {
-      return width;
-    }
-
-    @Override
-    public double height() {
-      return height;
-    }
-
-    @Override
-    public int finestLevel() {
-      return 0;
-    }
-
-    @Override
-    public int coarsestLevel() {
-      return 0;
-    }
-
-    @Override
-    public double actualScale() {
-      return 1;
-    }
-
-    @Override
-    public PictureStatus status() {
-      return status;
-    }
-
-    @Override
-    public TileAnswer tile(TileKey key) {
-      return status instanceof PictureStatus.Ready ? inner.tile(key) : new TileAnswer.Pending();
-    }
-
-    @Override
-    public void want(Object viewer, List<TileKey> tiles) {}
-
-    @Override
-    public void addListener(Runnable listener) {
-      listeners.add(listener);
-    }
-
-    @Override
-    public void removeListener(Runnable listener) {
-      listeners.remove(listener);
-    }
-
-    @Override
-    public void stop() {}
+  private static ExecutorService threads(String name, int count) {
+    // work handed over while the program closes is of no use to anyone
+    return new ThreadPoolExecutor(
+        count,
+        count,
+        1,
+        TimeUnit.MINUTES,
+        new LinkedBlockingQueue<>(),
+        work -> {
+          Thread thread = new Thread(work, name);
+          thread.setDaemon(true);
+          return thread;
+        },
+        new ThreadPoolExecutor.DiscardPolicy());
   }
 }

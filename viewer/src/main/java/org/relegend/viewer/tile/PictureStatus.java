@@ -2,6 +2,11 @@ package org.relegend.viewer.tile;
 
 /** How far a picture is. */
 public sealed interface PictureStatus {
+  /** Whether nothing more comes of it, though not all is there. */
+  default boolean isOver() {
+    return this instanceof Failed || this instanceof Stopped;
+  }
+
   /** It is being read; what is there already can be seen. From 0 to 1. */
   record Loading(double fraction) implements PictureStatus {}
 

@@ -4,28 +4,29 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.event.MouseAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
-import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javax.accessibility.Accessible;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
 import org.relegend.viewer.paint.HazardOverlay;
+import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.tile.CleanUp;
 import org.relegend.viewer.tile.PictureSource;
-import org.relegend.viewer.tile.TileAnswer;
-import org.relegend.viewer.tile.TileKey;
 import org.relegend.viewer.view.Orientation;
 import org.relegend.viewer.view.ScreenPoint;
 import org.relegend.viewer.view.ViewState;
@@ -34,25 +35,32 @@ import org.relegend.viewer.view.ViewState;
  * Shows one picture with marks over it; zooms with the wheel at the pointer, pans by dragging. All
  * on the event thread.
  */
-public final class PictureCanvas extends JComponent {
+public final class PictureCanvas extends JComponent implements Accessible {
+  /** How far something may lie from the pointer and still be meant, in component pixels. */
   private static final double REACH = 8;
-  private static final double CLICK_SLOP = 4;
+
+  private static final double REVEAL_MARGIN = 40;
+  private static final double ZOOM_MARGIN = 8;
+  private static final Color GROUND = new Color(0x303030);
 
   private final List<Consumer<ViewState>> viewListeners = new ArrayList<>();
-  private final Runnable repaint = this::repaint;
+  private final Canvassing canvassing = new Canvassing(this);
+  private final CanvasMouse mouse = new CanvasMouse(this);
+  private final Runnable heard = this::repaint;
   private @Nullable PictureSource source;
   private Orientation orientation = Orientation.UPRIGHT;
   private @Nullable ViewState view;
+
+  /** What to do to the view as soon as there is one. */
+  private UnaryOperator<ViewState> wish = UnaryOperator.identity();
+
   private List<Overlay> overlays = List.of();
-  private HazardOverlay hazards = new HazardOverlay(List.of());
   private PictureTool tool = PictureTool.LOOK;
   private boolean interactive = true;
-  private CleanUp cleanUp = CleanUp.NONE;
-  private boolean loupe;
 
   public PictureCanvas() {
     setOpaque(true);
-    setBackground(new Color(0x303030));
+    setBackground(GROUND);
     setPreferredSize(new Dimension(640, 480));
     setFocusable(true);
     addComponentListener(
@@ -62,10 +70,11 @@ public final class PictureCanvas extends JComponent {
             resized();
           }
         });
-    Hand hand = new Hand();
-    addMouseListener(hand);
-    addMouseMotionListener(hand);
-    addMouseWheelListener(hand);
+    addMouseListener(mouse);
+    addMouseMotionListener(mouse);
+    addMouseWheelListener(mouse);
+    addFocusListener(new FocusWatch());
+    CanvasKeys.install(this);
   }
 
   /** Shows another picture, whole. Its marks and zones are to be set anew by the caller. */
@@ -73,21 +82,23 @@ public final class PictureCanvas extends JComponent {
     clear();
     source = picture;
     orientation = as;
-    picture.addListener(repaint);
+    canvassing.show(picture);
+    picture.addListener(heard);
     resized();
-    repaint();
   }
 
   /** Shows no picture, no marks and no zones. */
   public void clear() {
+    mouse.cancel();
     if (source != null) {
-      source.removeListener(repaint);
+      source.removeListener(heard);
+      source.want(this, List.of());
     }
     source = null;
     view = null;
+    wish = UnaryOperator.identity();
     overlays = List.of();
-    hazards = new HazardOverlay(List.of());
-    repaint();
+    canvassing.clear();
   }
 
   public Optional<PictureSource> source() {
@@ -101,66 +112,103 @@ public final class PictureCanvas extends JComponent {
 
   /** Shows the picture so; the state's component size is replaced by this component's. */
   public void setView(ViewState changed) {
-    if (source == null || getWidth() < 1 || getHeight() < 1) {
-      return;
-    }
-    ViewState sized = changed.resizedTo(getWidth(), getHeight());
-    if (!sized.equals(view)) {
-      view = sized;
-      orientation = sized.orientation();
-      repaint();
-      List.copyOf(viewListeners).forEach(listener -> listener.accept(sized));
-    }
+    change(now -> changed.resizedTo(now.width(), now.height()));
   }
 
   /** Brings a region of the picture into view, with as little change as possible. */
   public void reveal(Box region) {
-    view().ifPresent(now -> setView(now.revealing(region, 40)));
+    change(now -> now.revealing(region, REVEAL_MARGIN));
   }
 
   /** Shows a region as large as fits. */
   public void zoomTo(Box region) {
-    view().ifPresent(now -> setView(now.showing(region, 8)));
+    change(now -> now.showing(region, ZOOM_MARGIN));
   }
 
   public void setOrientation(Orientation changed) {
     orientation = changed;
-    view().ifPresent(now -> setView(now.withOrientation(changed)));
+    change(now -> now.withOrientation(changed));
+  }
+
+  /** Changes the view at once, or, where the canvas has no size yet, as soon as it has. */
+  private void change(UnaryOperator<ViewState> how) {
+    if (source == null) {
+      return;
+    }
+    ViewState now = view;
+    if (now == null) {
+      UnaryOperator<ViewState> earlier = wish;
+      wish = state -> how.apply(earlier.apply(state));
+      return;
+    }
+    ViewState changed = how.apply(now);
+    if (!changed.equals(now)) {
+      view = changed;
+      orientation = changed.orientation();
+      canvassing.viewChanged(now, changed);
+      List.copyOf(viewListeners).forEach(listener -> listener.accept(changed));
+    }
+  }
+
+  private void resized() {
+    if (source == null || getWidth() < 1 || getHeight() < 1) {
+      return;
+    }
+    if (view == null) {
+      UnaryOperator<ViewState> wished = wish;
+      wish = UnaryOperator.identity();
+      view = ViewState.fit(source.width(), source.height(), getWidth(), getHeight(), orientation);
+      change(wished);
+      repaint();
+    } else {
+      change(now -> now.resizedTo(getWidth(), getHeight()));
+    }
   }
 
   /** Painted in this order, all beneath the hazard zones. */
   public void setOverlays(List<? extends Overlay> inOrder) {
     overlays = List.copyOf(inOrder);
-    repaint();
+    canvassing.setOverlays(overlays);
   }
 
   /** The zones of the picture shown; always painted, over everything else. */
   public void setHazards(List<HazardZone> zones) {
-    hazards = new HazardOverlay(zones);
-    repaint();
+    canvassing.setHazards(new HazardOverlay(zones));
+  }
+
+  /** As {@link #setHazards(List)}, with words for the kinds of hazards in the user's language. */
+  public void setHazards(HazardOverlay zones) {
+    canvassing.setHazards(zones);
   }
 
   public void setTool(PictureTool changed) {
+    mouse.cancel();
     tool = changed;
   }
 
+  PictureTool tool() {
+    return tool;
+  }
+
   public void setCleanUp(CleanUp changed) {
-    cleanUp = changed;
-    repaint();
+    canvassing.setCleanUp(changed);
   }
 
   public CleanUp cleanUp() {
-    return cleanUp;
+    return canvassing.cleanUp();
   }
 
   /** A magnified inset that follows the pointer. */
   public void setLoupe(boolean shown) {
-    loupe = shown;
-    repaint();
+    canvassing.setLoupe(shown);
   }
 
   public boolean loupe() {
-    return loupe;
+    return canvassing.loupe();
+  }
+
+  void moveLoupe(Optional<ScreenPoint> pointer) {
+    canvassing.moveLoupe(pointer);
   }
 
   /** False for thumbnails and cards: neither pans nor zooms, takes no focus and asks no tool. */
@@ -169,168 +217,143 @@ public final class PictureCanvas extends JComponent {
     setFocusable(changed);
   }
 
+  boolean interactive() {
+    return interactive;
+  }
+
   /** Hears of every change of view. */
   public void onView(Consumer<ViewState> listener) {
     viewListeners.add(listener);
   }
 
-  private void resized() {
-    if (source == null || getWidth() < 1 || getHeight() < 1) {
-      return;
+  @Override
+  public void setBackground(Color changed) {
+    super.setBackground(changed);
+    if (canvassing != null) { // the superclass sets it before this class is ready
+      canvassing.setGround(changed);
     }
-    setView(
-        view == null
-            ? ViewState.fit(source.width(), source.height(), getWidth(), getHeight(), orientation)
-            : view);
   }
 
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
     try {
-      g.setColor(getBackground());
-      g.fillRect(0, 0, getWidth(), getHeight());
-      if (source != null && view != null) {
-        paintPicture(g, source, view);
-        paintOverlays(g, view);
-      }
+      canvassing.paint(g, view);
     } finally {
       g.dispose();
     }
   }
 
-  private void paintPicture(Graphics2D g, PictureSource picture, ViewState now) {
-    Box seen = now.visible();
-    double side = TileKey.SIZE;
-    for (int row = 0; row * side < picture.height(); row++) {
-      for (int column = 0; column * side < picture.width(); column++) {
-        TileKey key = new TileKey(0, column, row);
-        if (key.area().touches(seen) && picture.tile(key) instanceof TileAnswer.Ready ready) {
-          AffineTransform there = now.transform();
-          there.translate(column * side, row * side);
-          g.drawImage(ready.image(), there, null);
-        }
-      }
-    }
+  @Override
+  public void addNotify() {
+    super.addNotify();
+    canvassing.appeared();
   }
 
-  private void paintOverlays(Graphics2D g, ViewState now) {
-    List<Overlay> all = new ArrayList<>(overlays);
-    all.add(hazards);
-    for (Overlay overlay : all) {
-      Graphics2D own = (Graphics2D) g.create();
-      try {
-        own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        overlay.paint(own, now);
-      } finally {
-        own.dispose();
-      }
+  @Override
+  public void removeNotify() {
+    if (source != null) {
+      source.want(this, List.of());
     }
+    canvassing.disappeared();
+    super.removeNotify();
   }
 
-  private Optional<Pointer> pointer(MouseEvent event) {
-    ScreenPoint screen = new ScreenPoint(event.getX(), event.getY());
+  /** A view moved along with the pointer, by whole pixels of the screen. */
+  ViewState moved(ViewState from, double dx, double dy) {
+    double fine = canvassing.deviceScale();
+    return from.pannedBy(Math.round(dx * fine) / fine, Math.round(dy * fine) / fine);
+  }
+
+  /** Component pixels per picture unit at 1:1, on this screen. */
+  double actualScale() {
+    return source == null ? 1 : source.actualScale() / canvassing.deviceScale();
+  }
+
+  Optional<Pointer> pointer(MouseEvent event) {
+    return pointer(
+        new ScreenPoint(event.getX(), event.getY()),
+        Math.max(1, event.getClickCount()),
+        event.getModifiersEx());
+  }
+
+  private Optional<Pointer> pointer(ScreenPoint screen, int clicks, int modifiers) {
     return view()
         .map(
             now ->
-                new Pointer(
-                    now.toPicture(screen),
-                    screen,
-                    REACH / now.scale(),
-                    event.getClickCount(),
-                    event.getModifiersEx()));
+                new Pointer(now.toPicture(screen), screen, REACH / now.scale(), clicks, modifiers));
   }
 
-  /** The mouse. */
-  private final class Hand extends MouseAdapter {
-    private @Nullable MouseEvent pressed;
-    private boolean dragging;
-    private boolean taken;
-    private int lastX;
-    private int lastY;
+  /** For those who can't use a mouse: the picture moves beneath a cross in the middle. */
+  void clickMiddle() {
+    ScreenPoint middle = new ScreenPoint(getWidth() / 2.0, getHeight() / 2.0);
+    if (canvassing.middleShown()) {
+      pointer(middle, 1, InputEvent.BUTTON1_DOWN_MASK).ifPresent(tool::click);
+    } else {
+      showMiddle();
+    }
+  }
 
+  void showMiddle() {
+    canvassing.setMiddleShown(true);
+  }
+
+  void cancelDrag() {
+    if (!mouse.cancel()) {
+      canvassing.setMiddleShown(false);
+    }
+  }
+
+  /** Lost focus ends what was begun with it. */
+  private final class FocusWatch implements FocusListener {
     @Override
-    public void mousePressed(MouseEvent event) {
-      if (!interactive) {
-        return;
-      }
-      requestFocusInWindow();
-      if (event.isPopupTrigger()) {
-        pointer(event).ifPresent(tool::menu);
-      } else if (SwingUtilities.isLeftMouseButton(event)
-          || SwingUtilities.isMiddleMouseButton(event)) {
-        pressed = event;
-        dragging = false;
-        lastX = event.getX();
-        lastY = event.getY();
-      }
+    public void focusGained(FocusEvent event) {
+      repaint();
     }
 
     @Override
-    public void mouseDragged(MouseEvent event) {
-      if (pressed == null) {
-        return;
-      }
-      if (!dragging) {
-        if (Math.hypot(event.getX() - lastX, event.getY() - lastY) < CLICK_SLOP) {
-          return;
-        }
-        dragging = true;
-        taken =
-            SwingUtilities.isLeftMouseButton(pressed)
-                && pointer(pressed).map(tool::dragBegins).orElse(false);
-      }
-      if (taken) {
-        pointer(event).ifPresent(tool::dragged);
-      } else {
-        double dx = event.getX() - lastX;
-        double dy = event.getY() - lastY;
-        view().ifPresent(now -> setView(now.pannedBy(dx, dy)));
-      }
-      lastX = event.getX();
-      lastY = event.getY();
+    public void focusLost(FocusEvent event) {
+      mouse.cancel();
+      canvassing.setMiddleShown(false);
+      repaint();
+    }
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext = new CanvasContext();
+    }
+    return accessibleContext;
+  }
+
+  /** A canvas whose parts are the marks in view. */
+  private final class CanvasContext extends AccessibleJComponent {
+    @Override
+    public AccessibleRole getAccessibleRole() {
+      return AccessibleRole.CANVAS;
     }
 
     @Override
-    public void mouseReleased(MouseEvent event) {
-      if (interactive && event.isPopupTrigger()) {
-        pointer(event).ifPresent(tool::menu);
-      }
-      if (pressed == null) {
-        return;
-      }
-      if (dragging && taken) {
-        pointer(event).ifPresent(tool::dropped);
-      } else if (!dragging && SwingUtilities.isLeftMouseButton(pressed)) {
-        pointer(event).ifPresent(tool::click);
-      }
-      pressed = null;
-      dragging = false;
+    public int getAccessibleChildrenCount() {
+      return children().size();
     }
 
     @Override
-    public void mouseMoved(MouseEvent event) {
-      if (interactive) {
-        pointer(event).ifPresent(tool::moved);
-      }
+    public @Nullable Accessible getAccessibleChild(int index) {
+      List<Accessible> children = children();
+      return index < 0 || index >= children.size() ? null : children.get(index);
     }
 
-    @Override
-    public void mouseExited(MouseEvent event) {
-      tool.left();
-    }
-
-    @Override
-    public void mouseWheelMoved(MouseWheelEvent event) {
-      if (interactive) {
-        ScreenPoint at = new ScreenPoint(event.getX(), event.getY());
-        double factor = Math.pow(1.2, -event.getPreciseWheelRotation());
-        view().ifPresent(now -> setView(now.zoomedBy(factor, at)));
-      } else if (getParent() != null) {
-        getParent()
-            .dispatchEvent(
-                SwingUtilities.convertMouseEvent(event.getComponent(), event, getParent()));
-      }
+    private List<Accessible> children() {
+      List<MarkOverlay> marks =
+          overlays.stream()
+              .filter(MarkOverlay.class::isInstance)
+              .map(MarkOverlay.class::cast)
+              .toList();
+      return view()
+          .map(now -> CanvasAccess.children(PictureCanvas.this, now, marks))
+          .orElse(List.of());
     }
   }
 }

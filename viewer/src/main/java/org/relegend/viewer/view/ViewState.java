@@ -129,7 +129,12 @@ public record ViewState(
 
   /** The picture moves along with the pointer by so many component pixels. */
   public ViewState pannedBy(double dx, double dy) {
-    return withCorner(toPicture(new ScreenPoint(-dx, -dy))).heldInside();
+    return movedBy(dx, dy).heldInside();
+  }
+
+  /** As {@link #pannedBy}, but wherever that leads, also away from the picture. */
+  public ViewState movedBy(double dx, double dy) {
+    return withCorner(toPicture(new ScreenPoint(-dx, -dy)));
   }
 
   /** At the same scale, with that point in the middle. */
