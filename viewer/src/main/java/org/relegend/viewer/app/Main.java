@@ -1,15 +1,19 @@
 package org.relegend.viewer.app;
 
+import java.awt.GraphicsEnvironment;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.relegend.viewer.command.Commands;
 import org.relegend.viewer.command.Opener;
+import org.relegend.viewer.ui.Program;
+import org.relegend.viewer.ui.Settings;
 
 /** The one entry point of the runnable jar: the viewer, or one command. */
 public final class Main {
@@ -36,9 +40,28 @@ public final class Main {
   }
 
   private static int open(Optional<Path> folder) {
-    System.err.println(
-        "relegend: this build has no viewer yet, so it can't open "
-            + folder.map(Path::toString).orElse("a window"));
-    return Commands.REFUSED;
+    if (GraphicsEnvironment.isHeadless()) {
+      System.err.println(
+          "relegend: there is no display to open a window on; the commands work without one"
+              + " (relegend --help)");
+      return Commands.REFUSED;
+    }
+    Program program =
+        new Program(Settings.ofUser(), cacheFolder(), DemoFolder.find(), Clock.systemUTC());
+    program.start(folder);
+    try {
+      program.join();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+    return Commands.OK;
+  }
+
+  /** Where the system wants what can be made again at any time. */
+  private static Path cacheFolder() {
+    Path home = Path.of(System.getProperty("user.home"));
+    String given = System.getenv("XDG_CACHE_HOME");
+    Path caches = given == null || given.isEmpty() ? home.resolve(".cache") : Path.of(given);
+    return caches.resolve("relegend");
   }
 }

@@ -8,10 +8,14 @@ import org.relegend.map.Subject;
 
 /** Which hazard zones come into view when something is chosen. */
 record Exposure(MapIndex index, Desk desk) {
-  /** Those around the thing itself, and around the place of each card that lies beside it. */
+  /** Those around the thing itself, and around what each card beside it shows, twins included. */
   Set<HazardZone> of(Subject subject) {
-    Set<HazardZone> zones = new LinkedHashSet<>(new Dangers(index).around(subject));
-    new StripMaker(index, desk).of(subject).cards().forEach(card -> zones.addAll(card.zones()));
+    Dangers dangers = new Dangers(index);
+    Set<HazardZone> zones = new LinkedHashSet<>(dangers.around(subject));
+    for (Card card : new StripMaker(index, desk).of(subject).cards()) {
+      zones.addAll(card.zones());
+      card.twin().ifPresent(twin -> zones.addAll(dangers.around(twin)));
+    }
     return zones;
   }
 }

@@ -2,9 +2,14 @@ package org.relegend.viewer.session;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.MapIndex;
@@ -12,6 +17,9 @@ import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.ComponentValues;
+import org.relegend.marking.ValueReading;
 
 /**
  * Finds parts, pins and nets by anything that is known of them: designator, net name as built or as
@@ -42,6 +50,9 @@ public final class Finder {
 
   private final MapIndex index;
 
+  /** Amounts by the text they were read from. */
+  private final Map<String, List<Amount>> known = new ConcurrentHashMap<>();
+
   public Finder(BoardMap map) {
     index = new MapIndex(map);
   }
@@ -54,8 +65,9 @@ public final class Finder {
     }
     List<Found> found = new ArrayList<>();
     exact(typed).ifPresent(found::add);
+    List<Amount> amounts = amountsIn(typed);
     for (Part part : index.map().parts()) {
-      fitOf(part, text).ifPresent(found::add);
+      fitOf(part, text, amounts).ifPresent(found::add);
     }
     for (Net net : index.map().nets()) {
       fitOf(net, text).ifPresent(found::add);
@@ -64,8 +76,8 @@ public final class Finder {
     return found.stream().sorted(ORDER).filter(distinctSubjects()).limit(limit).toList();
   }
 
-  private static java.util.function.Predicate<Found> distinctSubjects() {
-    java.util.Set<Subject> seen = new java.util.HashSet<>();
+  private static Predicate<Found> distinctSubjects() {
+    Set<Subject> seen = new HashSet<>();
     return found -> seen.add(found.subject());
   }
 
@@ -74,13 +86,13 @@ public final class Finder {
     return new Naming(index).known(typed).map(subject -> new Found(subject, Fit.NAME, ""));
   }
 
-  private static Optional<Found> fitOf(Part part, String text) {
+  private Optional<Found> fitOf(Part part, String text, List<Amount> amounts) {
     Subject subject = Subject.of(part.id());
     String name = fold(part.designator().text());
     if (name.startsWith(text)) {
       return Optional.of(new Found(subject, Fit.NAME_BEGINS, ""));
     }
-    if (fold(part.value()).startsWith(text)) {
+    if (fold(part.value()).startsWith(text) || isOf(part, amounts)) {
       return Optional.of(new Found(subject, Fit.VALUE, part.value()));
     }
     if (fold(part.kind()).contains(text)) {
@@ -89,6 +101,23 @@ public final class Finder {
     return name.contains(text)
         ? Optional.of(new Found(subject, Fit.NAME_HAS, ""))
         : fitOfNote(subject, part.note(), text);
+  }
+
+  /** 4k7 is 4.7k, and 0.1u is 100n: values are the same where their amounts are. */
+  private boolean isOf(Part part, List<Amount> amounts) {
+    return !amounts.isEmpty()
+        && !part.value().isEmpty()
+        && known.computeIfAbsent(part.value(), Finder::amountsIn).stream()
+            .anyMatch(own -> amounts.stream().anyMatch(typed -> isSame(own, typed)));
+  }
+
+  private static boolean isSame(Amount a, Amount b) {
+    return a.quantity() == b.quantity()
+        && Math.abs(a.value() - b.value()) <= 1e-9 * Math.abs(a.value());
+  }
+
+  private static List<Amount> amountsIn(String value) {
+    return ComponentValues.read(value).readings().stream().map(ValueReading::amount).toList();
   }
 
   private static Optional<Found> fitOf(Net net, String text) {

@@ -6,6 +6,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
+import org.relegend.map.Point;
 
 /** Brings places into view: lays their pictures on the desk, then asks that they be looked at. */
 final class Looks {
@@ -52,7 +53,12 @@ final class Looks {
     tell(Look.at(to, from));
   }
 
-  void tell(Look look) {
+  void across(Look.Spot from, PictureId picture, Point to) {
+    desk.show(picture);
+    tell(new Look(picture, to, List.of(to), Optional.of(from)));
+  }
+
+  private void tell(Look look) {
     listeners.forEach(listener -> listener.accept(look));
   }
 }

@@ -11,6 +11,7 @@ public record Notice(Kind kind, List<Object> arguments) {
   /** What is said. */
   public enum Kind {
     PLACED,
+    PLACED_NEW,
     PLACED_PINS,
     FIRST_PIN,
     MOVED,
@@ -23,6 +24,7 @@ public record Notice(Kind kind, List<Object> arguments) {
     PIN_MOVED,
     PIN_LEFT,
     TRACING,
+    LINE_TRACED,
     ZONE_CORNER,
     ZONE_DRAWN,
     ZONE_TOO_SMALL,

@@ -113,7 +113,8 @@ public final class Placing {
       return Optional.empty();
     }
     placed(subject, click.picture());
-    hub.say(Notice.Kind.PLACED, document.map().nameOf(subject));
+    boolean isNew = !meaning.get().additions().isEmpty();
+    hub.say(isNew ? Notice.Kind.PLACED_NEW : Notice.Kind.PLACED, document.map().nameOf(subject));
     return Optional.of(subject);
   }
 

@@ -1,17 +1,17 @@
 package org.relegend.viewer.session;
 
 import java.util.List;
-import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
+import org.relegend.table.NetClash;
 
 /** Something only the technician can say, before what they began is finished. */
 public sealed interface Question {
-  /** A pin to be joined is on another net already: join the two, move the pin, or leave it. */
-  record PinTaken(PinRef pin, NetId on, NetId tracing) implements Question {}
+  /** Pins to be joined are on another net already: join the two, move the pins, or leave them. */
+  record PinsTaken(NetClash clash) implements Question {}
 
   /** A part was pointed at, and it has several pins. */
   record WhichPin(PartId part, List<PinRef> pins) implements Question {

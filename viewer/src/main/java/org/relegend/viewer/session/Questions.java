@@ -1,29 +1,36 @@
 package org.relegend.viewer.session;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
-/** The one question that waits for the technician; asking another drops it. */
+/** The questions that wait for the technician, asked one after the other. */
 final class Questions {
   private final Hub hub;
-  private @Nullable Question asked;
+  private final Deque<Question> waiting = new ArrayDeque<>();
 
   Questions(Hub hub) {
     this.hub = hub;
   }
 
   Optional<Question> asked() {
-    return Optional.ofNullable(asked);
+    return Optional.ofNullable(waiting.peek());
   }
 
   void ask(Question question) {
-    asked = question;
+    waiting.add(question);
     hub.fire(Change.QUESTION);
   }
 
-  void drop() {
-    if (asked != null) {
-      asked = null;
+  /** The one asked was answered, or is given up. */
+  void done() {
+    waiting.poll();
+    hub.fire(Change.QUESTION);
+  }
+
+  void dropAll() {
+    if (!waiting.isEmpty()) {
+      waiting.clear();
       hub.fire(Change.QUESTION);
     }
   }

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditHistory;
 import org.relegend.map.HazardZone;
+import org.relegend.map.Photo;
 import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
@@ -17,6 +18,7 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.map.ZoneId;
+import org.relegend.table.NetClash;
 import org.relegend.viewer.work.OwnerThread;
 
 /** One sitting at one map. Everything that a key or a click does to it begins here. */
@@ -155,7 +157,7 @@ public final class Session {
   }
 
   private void dropHalfDone() {
-    questions.drop();
+    questions.dropAll();
     pinning.reset();
     tracing.reset();
     outlining.reset();
@@ -165,7 +167,7 @@ public final class Session {
   public void back() {
     hub.check();
     if (questions.asked().isPresent()) {
-      questions.drop();
+      questions.done();
     } else if (tool == Tool.ZONE && outlining.back()) {
       return;
     } else if (tool != Tool.LOOK) {
@@ -227,34 +229,30 @@ public final class Session {
   /** A pin named by the question which one is meant. */
   public void answer(PinRef pin) {
     hub.check();
-    questions.drop();
+    questions.done();
     tracing.add(pin);
     showTraced();
   }
 
-  /** The two nets are one; or the pin is moved; or neither. */
-  public void answer(Question.PinTaken question, Answer answer) {
+  /** The two nets are one; or the pins are moved; or neither. */
+  public void answer(Question.PinsTaken question, NetClash.Choice choice) {
     hub.check();
-    questions.drop();
-    switch (answer) {
-      case JOIN -> tracing.join(question);
-      case MOVE -> tracing.move(question);
-      case LEAVE -> tracing.leave(question);
-    }
+    questions.done();
+    tracing.settle(question.clash(), choice);
     showTraced();
   }
 
-  /** What to do with a pin that is on another net. */
-  public enum Answer {
-    JOIN,
-    MOVE,
-    LEAVE
+  /** A line typed while tracing. */
+  public void traceLine(String line) {
+    hub.check();
+    tracing.typed(line);
+    showTraced();
   }
 
   /** What threatens inside the outline just closed. */
   public void answer(Question.WhichHazard question, HazardZone.Kind kind, String note) {
     hub.check();
-    questions.drop();
+    questions.done();
     outlining.draw(question, kind, note);
   }
 
@@ -267,7 +265,7 @@ public final class Session {
   /** The zone is to go. */
   public void answer(Question.RemoveZone question) {
     hub.check();
-    questions.drop();
+    questions.done();
     document.apply(new PictureEdits.RemoveZone(question.zone()));
   }
 
@@ -320,6 +318,32 @@ public final class Session {
   /** Jumps to the twin of what the eye is on, at the same spot and zoom; from there, back. */
   public void twin() {
     twinJump.jump();
+  }
+
+  /**
+   * Lays the photo of the board's other side on the desk, with the same spot in view.
+   *
+   * @param centre of the view of the photo; what is chosen there goes before it
+   */
+  public void flip(Point centre) {
+    hub.check();
+    Optional<Photo> shown = desk.photo();
+    Optional<Photo> other = desk.otherSide();
+    if (shown.isEmpty() || other.isEmpty()) {
+      hub.say(Notice.Kind.NO_OTHER_SIDE);
+      return;
+    }
+    Point here =
+        selection
+            .card()
+            .flatMap(Card::photo)
+            .filter(place -> place.picture().equals(shown.get().id()))
+            .map(Placement::at)
+            .orElse(centre);
+    Point there = Flip.spot(map(), shown.get(), other.get(), here);
+    gate.through(
+        Set.copyOf(Hits.zonesAt(map(), other.get().id(), there)),
+        () -> looks.across(new Look.Spot(shown.get().id(), here), other.get().id(), there));
   }
 
   /** Marks all placements of a picture between two corners, besides or instead of those marked. */

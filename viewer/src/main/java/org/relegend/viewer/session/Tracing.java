@@ -1,10 +1,10 @@
 package org.relegend.viewer.session;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.relegend.map.BoardMap;
+import org.relegend.circuit.Kinds;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.MapIndex;
@@ -15,6 +15,10 @@ import org.relegend.map.Part;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
+import org.relegend.table.NetClash;
+import org.relegend.table.Trace;
+import org.relegend.table.TraceException;
+import org.relegend.table.TraceLine;
 
 /** Building a net, pin by pin. */
 public final class Tracing {
@@ -126,7 +130,9 @@ public final class Tracing {
       grown(on.id());
       hub.say(Notice.Kind.TRACING, on.name());
     } else {
-      questions.ask(new Question.PinTaken(pin, on.id(), net == null ? freshId() : net));
+      NetId wanted = net == null ? freshId() : net;
+      questions.ask(
+          new Question.PinsTaken(new NetClash(wanted, on.id(), List.of(pin), hand.attests())));
     }
   }
 
@@ -136,42 +142,55 @@ public final class Tracing {
       grown(other);
       hub.say(Notice.Kind.TRACING, nameOf(other));
     } else if (net != null && !other.equals(net)) {
-      joinNets(net, other);
+      questions.ask(new Question.PinsTaken(new NetClash(net, other, List.of(), hand.attests())));
     }
   }
 
-  /** The two nets are one. */
-  public void join(Question.PinTaken question) {
-    joinNets(question.tracing(), question.on());
-  }
-
-  private void joinNets(NetId kept, NetId gone) {
-    List<Edit> steps = new ArrayList<>();
-    BoardMap map = document.map();
-    if (!map.nets().has(kept)) {
-      steps.add(new NetEdits.PutNet(Net.named(kept)));
+  /** A typed line: the name of a net, which grows on or is begun, or a net and its pins. */
+  void typed(String line) {
+    if (line.strip().split("\\s+", 2).length < 2) {
+      begin(line);
+      return;
     }
-    Edit merge = new NetEdits.MergeNets(kept, gone);
-    String label = merge.label(map);
-    String names = nameOf(gone);
-    steps.add(merge);
-    if (document.apply(steps.size() == 1 ? merge : new EditGroup(label, steps))) {
-      grown(kept);
-      hub.say(Notice.Kind.NETS_JOINED, nameOf(kept), names);
+    try {
+      Trace trace = TraceLine.read(line, document.index(), Kinds.standard(), hand.attests());
+      if (document.apply(trace.edit())) {
+        trace.clashes().forEach(clash -> questions.ask(new Question.PinsTaken(clash)));
+        grown(trace.net());
+        hub.say(Notice.Kind.LINE_TRACED, nameOf(trace.net()), trace.joined().size());
+      }
+    } catch (TraceException unreadable) {
+      hub.say(Notice.Kind.REFUSED, unreadable.withPlace());
     }
   }
 
-  /** The pin belongs here and not there. */
-  public void move(Question.PinTaken question) {
-    if (document.apply(new NetEdits.MovePin(question.pin(), question.tracing(), hand.attests()))) {
-      grown(question.tracing());
-      hub.say(Notice.Kind.PIN_MOVED, nameOf(question.pin()), nameOf(question.tracing()));
+  /** Does what the technician says about pins that are on another net. */
+  void settle(NetClash clash, NetClash.Choice choice) {
+    String other = nameOf(clash.other());
+    Optional<Edit> edit = clash.edit(choice);
+    if (edit.isEmpty()) {
+      hub.say(Notice.Kind.PIN_LEFT, pins(clash), other);
+    } else if (document.apply(named(clash, choice, edit.get()))) {
+      grown(clash.wanted());
+      if (choice == NetClash.Choice.JOIN) {
+        hub.say(Notice.Kind.NETS_JOINED, nameOf(clash.wanted()), other);
+      } else {
+        hub.say(Notice.Kind.PIN_MOVED, pins(clash), nameOf(clash.wanted()));
+      }
     }
   }
 
-  /** The pin stays where it is. */
-  public void leave(Question.PinTaken question) {
-    hub.say(Notice.Kind.PIN_LEFT, nameOf(question.pin()), nameOf(question.on()));
+  /** With the names in its label. */
+  private Edit named(NetClash clash, NetClash.Choice choice, Edit edit) {
+    Edit core =
+        choice == NetClash.Choice.JOIN || clash.pins().isEmpty()
+            ? new NetEdits.MergeNets(clash.wanted(), clash.other())
+            : new NetEdits.MovePin(clash.pins().get(0), clash.wanted(), clash.evidence());
+    return new EditGroup(core.label(document.map()), List.of(edit));
+  }
+
+  private String pins(NetClash clash) {
+    return clash.pins().stream().map(this::nameOf).collect(Collectors.joining(", "));
   }
 
   private void grown(NetId to) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.relegend.map.BoardMapSamples.TOP;
 import static org.relegend.map.BoardMapSamples.says;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Named;
@@ -43,8 +44,7 @@ class GateTest {
         Named.of(
             "the twin key",
             b -> {
-              b.session.choose(Subject.parse("C102"));
-              b.looks.clear();
+              b.session.selection().choose(Subject.parse("C102"), List.of());
               b.session.twin();
             }),
         Named.of(
@@ -52,6 +52,7 @@ class GateTest {
             b -> {
               b.session.choose(Subject.parse("U101.4"));
             }),
+        Named.of("the cut-out of its twin", b -> b.session.choose(Subject.parse("C102"))),
         Named.of(
             "placing there",
             b -> {
@@ -120,9 +121,9 @@ class GateTest {
 
   @Test
   void elsewhere_nothingIsAsked() {
-    bench.click(TOP, 995, 800);
+    session.choose(Subject.parse("R102"));
     assertThat(session.gate().caution()).isEmpty();
-    assertThat(session.selection().subject()).contains(Subject.parse("C102"));
+    assertThat(session.selection().subject()).contains(Subject.parse("R102"));
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
+import org.relegend.table.NetClash;
 
 class TracingTest {
   private Bench bench;
@@ -68,10 +69,10 @@ class TracingTest {
     session.tracing().begin("X1");
     bench.click(PAGE, 100, 100);
     bench.click(PAGE, 300, 100);
-    Question.PinTaken asked = (Question.PinTaken) session.question().orElseThrow();
-    assertThat(asked.on()).isEqualTo(new NetId("A_ATT"));
+    Question.PinsTaken asked = (Question.PinsTaken) session.question().orElseThrow();
+    assertThat(asked.clash().other()).isEqualTo(new NetId("A_ATT"));
 
-    session.answer(asked, Session.Answer.JOIN);
+    session.answer(asked, NetClash.Choice.JOIN);
 
     assertThat(pinsOf("X1")).containsExactlyInAnyOrder("R301.1", "C102.-", "U101.2");
     assertThat(pinsOf("A_ATT")).isEmpty();
@@ -82,7 +83,7 @@ class TracingTest {
   void pinOfAnotherNet_moveTakesThePinAlone() {
     session.tracing().begin("X1");
     bench.click(PAGE, 300, 100);
-    session.answer((Question.PinTaken) session.question().orElseThrow(), Session.Answer.MOVE);
+    session.answer((Question.PinsTaken) session.question().orElseThrow(), NetClash.Choice.MOVE);
     assertThat(pinsOf("X1")).containsExactly("C102.-");
     assertThat(pinsOf("A_ATT")).containsExactly("U101.2");
   }
@@ -92,7 +93,7 @@ class TracingTest {
     BoardMap before = session.map();
     session.tracing().begin("X1");
     bench.click(PAGE, 300, 100);
-    session.answer((Question.PinTaken) session.question().orElseThrow(), Session.Answer.LEAVE);
+    session.answer((Question.PinsTaken) session.question().orElseThrow(), NetClash.Choice.LEAVE);
     assertThat(session.map()).isEqualTo(before);
   }
 
@@ -101,7 +102,7 @@ class TracingTest {
     BoardMap before = session.map();
     session.tracing().begin("X1");
     bench.click(PAGE, 300, 100);
-    session.answer((Question.PinTaken) session.question().orElseThrow(), Session.Answer.JOIN);
+    session.answer((Question.PinsTaken) session.question().orElseThrow(), NetClash.Choice.JOIN);
     assertThat(pinsOf("X1")).containsExactlyInAnyOrder("C102.-", "U101.2");
     session.undo();
     assertThat(session.map()).isEqualTo(before);
@@ -126,10 +127,11 @@ class TracingTest {
   }
 
   @Test
-  void netLabel_joinsTheTwoNets() {
+  void netLabel_asks_andJoinMakesOneNet() {
     session.tracing().begin("X1");
     bench.click(PAGE, 100, 100);
     bench.click(PAGE, 400, 100);
+    session.answer((Question.PinsTaken) session.question().orElseThrow(), NetClash.Choice.JOIN);
     assertThat(pinsOf("X1")).containsExactlyInAnyOrder("R301.1", "Q101.C", "C102.+");
   }
 
@@ -146,5 +148,29 @@ class TracingTest {
     bench.click(PAGE, 100, 100);
     assertThat(bench.said()).isEqualTo(Notice.Kind.ALREADY_JOINED);
     assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void typedLine_joinsItsPins_andAsksForThoseOnAnotherNet() {
+    session.traceLine("X1 R301.1 R302.2 C102.- measured");
+    assertThat(pinsOf("X1")).containsExactly("R301.1", "R302.2");
+    session.answer((Question.PinsTaken) session.question().orElseThrow(), NetClash.Choice.MOVE);
+    assertThat(pinsOf("X1")).containsExactly("C102.-", "R301.1", "R302.2");
+    assertThat(session.document().undoLabel()).contains("Move C102.- to X1");
+  }
+
+  @Test
+  void typedLineThatCantBeRead_saysWhere_andChangesNothing() {
+    BoardMap before = session.map();
+    session.traceLine("X1 R301..");
+    assertThat(bench.said()).isEqualTo(Notice.Kind.REFUSED);
+    assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void typedName_growsTheNetOfThatName() {
+    session.traceLine("a_att");
+    bench.click(PAGE, 100, 100);
+    assertThat(pinsOf("A_ATT")).contains("R301.1");
   }
 }

@@ -1,0 +1,103 @@
+package org.relegend.viewer.ui;
+
+import java.util.Optional;
+import javax.swing.KeyStroke;
+
+/**
+ * Everything the window can be told to do, each with its menu and its key; the menus and the sheet
+ * of keys are made from this list. A key without Ctrl or Alt does nothing while text is typed.
+ */
+enum Act {
+  NEW(Group.FILE, "ctrl N"),
+  OPEN(Group.FILE, "ctrl O"),
+  DEMO(Group.FILE, ""),
+  NEW_WINDOW(Group.FILE, "ctrl shift N"),
+  ADD_PAGE(Group.FILE, "ctrl shift P"),
+  ADD_PHOTO(Group.FILE, "ctrl shift F"),
+  SAVE(Group.FILE, "ctrl S"),
+  CLOSE(Group.FILE, "ctrl W"),
+  QUIT(Group.FILE, "ctrl Q"),
+  UNDO(Group.EDIT, "ctrl Z"),
+  REDO(Group.EDIT, "ctrl Y"),
+  CONFIRM(Group.EDIT, "C"),
+  TAKE_AWAY(Group.EDIT, "DELETE"),
+  NUDGE_LEFT(Group.EDIT, "ctrl LEFT"),
+  NUDGE_RIGHT(Group.EDIT, "ctrl RIGHT"),
+  NUDGE_UP(Group.EDIT, "ctrl UP"),
+  NUDGE_DOWN(Group.EDIT, "ctrl DOWN"),
+  REMOVE_ZONE(Group.EDIT, ""),
+  AUTHOR(Group.EDIT, ""),
+  BACK(Group.MARK, "ESCAPE"),
+  PLACE(Group.MARK, "P"),
+  PINS(Group.MARK, "shift P"),
+  TRACE(Group.MARK, "N"),
+  ZONE(Group.MARK, "Z"),
+  MEASURED(Group.EVIDENCE, "1"),
+  BEEPED(Group.EVIDENCE, "2"),
+  SEEN(Group.EVIDENCE, "3"),
+  MATCHED(Group.EVIDENCE, "4"),
+  INFERRED(Group.EVIDENCE, "5"),
+  GUESSED(Group.EVIDENCE, "6"),
+  FIND(Group.GO, "ctrl F"),
+  NEXT_CARD(Group.GO, "RIGHT"),
+  PREVIOUS_CARD(Group.GO, "LEFT"),
+  FIRST_CARD(Group.GO, "HOME"),
+  LAST_CARD(Group.GO, "END"),
+  OPEN_CARD(Group.GO, "ENTER"),
+  TWIN(Group.GO, "T"),
+  FLIP(Group.GO, "F"),
+  NEXT_PHOTO(Group.GO, "PAGE_DOWN"),
+  PREVIOUS_PHOTO(Group.GO, "PAGE_UP"),
+  NEXT_PAGE(Group.GO, "shift PAGE_DOWN"),
+  PREVIOUS_PAGE(Group.GO, "shift PAGE_UP"),
+  FINDINGS(Group.GO, "G"),
+  NEXT_AREA(Group.GO, "F6"),
+  PREVIOUS_AREA(Group.GO, "shift F6"),
+  LINK(Group.VIEW, "K"),
+  ZOOM_IN(Group.VIEW, "PLUS"),
+  ZOOM_OUT(Group.VIEW, "MINUS"),
+  FIT(Group.VIEW, "0"),
+  ACTUAL(Group.VIEW, "9"),
+  LOUPE(Group.VIEW, "L"),
+  TURN(Group.VIEW, "R"),
+  THROUGH(Group.VIEW, "B"),
+  CLEAN(Group.VIEW, ""),
+  SYSTEM(Group.THEME, ""),
+  LIGHT(Group.THEME, ""),
+  DARK(Group.THEME, ""),
+  SHORTCUTS(Group.HELP, "F1"),
+  CAUTIONS(Group.HELP, "");
+
+  /** The menu that an act stands in. */
+  enum Group {
+    FILE,
+    EDIT,
+    MARK,
+    EVIDENCE,
+    GO,
+    VIEW,
+    THEME,
+    HELP
+  }
+
+  private final Group group;
+  private final String key;
+
+  Act(Group group, String key) {
+    this.group = group;
+    this.key = key;
+  }
+
+  Group group() {
+    return group;
+  }
+
+  /** Its text in menus. */
+  String text() {
+    return Texts.of("act." + Texts.word(this));
+  }
+
+  Optional<KeyStroke> key() {
+    return key.isEmpty() ? Optional.empty() : Optional.of(KeyStroke.getKeyStroke(key));
+  }
+}

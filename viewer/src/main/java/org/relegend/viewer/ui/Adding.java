@@ -1,0 +1,151 @@
+package org.relegend.viewer.ui;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JFileChooser;
+import org.relegend.map.BoardMap;
+import org.relegend.map.EditGroup;
+import org.relegend.map.PictureEdits;
+import org.relegend.scan.Intake;
+
+/** Adding pages and photos to the open map: asked for, dropped or chosen, one after the other. */
+final class Adding {
+  private final ViewerWindow window;
+  private final Program program;
+
+  /** What is still to be asked about; one dialog at a time. */
+  private final Deque<Runnable> waiting = new ArrayDeque<>();
+
+  Adding(ViewerWindow window, Program program) {
+    this.window = window;
+    this.program = program;
+  }
+
+  void choosePages() {
+    choose().forEach(this::addPages);
+  }
+
+  void choosePhotos() {
+    choose().forEach(this::addPhoto);
+  }
+
+  private List<Path> choose() {
+    JFileChooser chooser = new JFileChooser(program.settings().lastFolder().toFile());
+    chooser.setMultiSelectionEnabled(true);
+    if (chooser.showOpenDialog(window) != JFileChooser.APPROVE_OPTION) {
+      return List.of();
+    }
+    List<Path> files =
+        List.of(chooser.getSelectedFiles()).stream().map(file -> file.toPath()).toList();
+    files.stream()
+        .findFirst()
+        .map(Path::toAbsolutePath)
+        .map(Path::getParent)
+        .ifPresent(program.settings()::setLastFolder);
+    return files;
+  }
+
+  void addPages(Path file) {
+    queue(
+        () ->
+            program
+                .jobs()
+                .run(
+                    Texts.of("file.adding", nameOf(file)),
+                    watch -> Intake.pagesIn(file),
+                    count -> askPages(file, count),
+                    this::failed));
+  }
+
+  private void askPages(Path file, int count) {
+    AddDialogs.askPages(window, stem(file), count)
+        .ifPresentOrElse(
+            asked ->
+                run(
+                    file,
+                    (intake, watch) ->
+                        intake.pages(file, asked.title(), asked.numbers(), watch::at)),
+            this::next);
+  }
+
+  void addPhoto(Path file) {
+    queue(
+        () -> {
+          Optional<BoardMap> map = window.sitting().map(sitting -> sitting.session().map());
+          map.flatMap(open -> AddDialogs.askPhoto(window, open, stem(file)))
+              .ifPresentOrElse(
+                  shown -> run(file, (intake, watch) -> intake.photo(file, shown, watch::at)),
+                  this::next);
+        });
+  }
+
+  private interface Work {
+    EditGroup run(Intake intake, org.relegend.viewer.work.Watch watch) throws Exception;
+  }
+
+  private void run(Path file, Work work) {
+    Optional<Sitting> open = window.sitting();
+    if (open.isEmpty()) {
+      next();
+      return;
+    }
+    Sitting sitting = open.get();
+    Intake intake = new Intake(sitting.folder().path(), sitting.session().map());
+    sitting
+        .panel()
+        .status()
+        .watch(
+            program
+                .jobs()
+                .run(
+                    Texts.of("file.adding", nameOf(file)),
+                    watch -> work.run(intake, watch),
+                    (Consumer<EditGroup>) edit -> added(sitting, edit),
+                    this::failed));
+  }
+
+  private void added(Sitting sitting, EditGroup edit) {
+    if (sitting.session().document().apply(edit)) {
+      edit.steps().stream()
+          .filter(PictureEdits.PutPicture.class::isInstance)
+          .map(step -> ((PictureEdits.PutPicture) step).picture().id())
+          .findFirst()
+          .ifPresent(sitting.session().desk()::show);
+    }
+    next();
+  }
+
+  private void failed(Throwable problem) {
+    window.files().fail(problem);
+    next();
+  }
+
+  private void queue(Runnable ask) {
+    waiting.add(ask);
+    if (waiting.size() == 1) {
+      ask.run();
+    }
+  }
+
+  private void next() {
+    waiting.poll();
+    Runnable ask = waiting.peek();
+    if (ask != null) {
+      ask.run();
+    }
+  }
+
+  private static String nameOf(Path file) {
+    return String.valueOf(file.getFileName());
+  }
+
+  private static String stem(Path file) {
+    String name = nameOf(file);
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,244 @@
+package org.relegend.viewer.ui;
+
+import java.awt.BorderLayout;
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.GridLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.Box;
+import javax.swing.BoxLayout;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
+import org.relegend.map.HazardZone;
+import org.relegend.map.Net;
+import org.relegend.map.Part;
+import org.relegend.map.Pin;
+import org.relegend.map.Placement;
+import org.relegend.map.Subject;
+import org.relegend.viewer.paint.Mark;
+import org.relegend.viewer.paint.Palette;
+import org.relegend.viewer.session.Card;
+import org.relegend.viewer.session.Subjects;
+
+/** One card of the node strip. */
+final class CardView extends JPanel {
+  private static final int CUT = 84;
+  private static final int GAP = 6;
+
+  private final Scene scene;
+  private final Card card;
+  private final JPanel cuts = new JPanel(new GridLayout(1, 3, GAP, 0));
+  private boolean filled;
+  private boolean current;
+
+  CardView(Scene scene, Card card) {
+    super(new BorderLayout(0, 4));
+    this.scene = scene;
+    this.card = card;
+    add(head(), BorderLayout.NORTH);
+    cuts.setOpaque(false);
+    cuts.setPreferredSize(new Dimension(3 * CUT + 2 * GAP, CUT + 18));
+    add(cuts, BorderLayout.CENTER);
+    add(foot(), BorderLayout.SOUTH);
+    setCurrent(false);
+    getAccessibleContext().setAccessibleName(spoken());
+  }
+
+  Card card() {
+    return card;
+  }
+
+  /** Whether it is the one walked to: told by a thick frame and by the ground. */
+  void setCurrent(boolean current) {
+    this.current = current;
+    dress();
+  }
+
+  private void dress() {
+    Color frame = UIManager.getColor(current ? "Component.focusColor" : "Component.borderColor");
+    int thick = current ? 3 : 1;
+    setBorder(
+        BorderFactory.createCompoundBorder(
+            BorderFactory.createLineBorder(frame, thick, true),
+            BorderFactory.createEmptyBorder(8 - thick, 10 - thick, 8 - thick, 10 - thick)));
+    setBackground(UIManager.getColor(current ? "TextField.background" : "Panel.background"));
+    repaint();
+  }
+
+  /** As wide as its pictures need, however much room there is. */
+  @Override
+  public Dimension getMaximumSize() {
+    return new Dimension(getPreferredSize().width, Integer.MAX_VALUE);
+  }
+
+  /** Takes up a new look-and-feel's colours. */
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (card != null) {
+      dress();
+    }
+  }
+
+  /** Opens the pictures of the card; done when it first comes into view, as there may be many. */
+  void fill() {
+    if (filled) {
+      return;
+    }
+    filled = true;
+    String notHere = Texts.of("card.nothere");
+    cuts.add(cut(card.page(), Texts.of("card.page"), notHere, Mark.Emphasis.SELECTED));
+    cuts.add(cut(card.photo(), Texts.of("card.photo"), notHere, Mark.Emphasis.SELECTED));
+    String twin = card.twin().map(other -> Texts.of("card.twin", name(other))).orElse(" ");
+    String none = card.twin().isPresent() ? notHere : Texts.of("card.notwin");
+    cuts.add(cut(card.twinPhoto(), twin, none, Mark.Emphasis.TWIN));
+    cuts.revalidate();
+  }
+
+  private JComponent cut(
+      Optional<Placement> place, String word, String none, Mark.Emphasis emphasis) {
+    return place
+        .map(found -> CutOut.of(scene, found, word, emphasis, CUT))
+        .orElseGet(() -> CutOut.empty(none, word, CUT));
+  }
+
+  private JComponent head() {
+    JPanel head = new JPanel(new BorderLayout(8, 0));
+    head.setOpaque(false);
+    Badge badge = new Badge(22);
+    String channel = channel();
+    badge.show(channel, placeOf(channel));
+    if (!channel.isEmpty()) {
+      head.add(badge, BorderLayout.WEST);
+    }
+    JLabel name = new JLabel(title());
+    name.putClientProperty("FlatLaf.styleClass", "h3");
+    head.add(name, BorderLayout.CENTER);
+    JLabel value = new JLabel(value());
+    value.putClientProperty("FlatLaf.styleClass", "h4");
+    head.add(value, BorderLayout.EAST);
+    return head;
+  }
+
+  private JComponent foot() {
+    JPanel foot = new JPanel();
+    foot.setOpaque(false);
+    foot.setLayout(new BoxLayout(foot, BoxLayout.Y_AXIS));
+    for (String line : lines()) {
+      JLabel label = new JLabel(line);
+      label.setAlignmentX(Component.LEFT_ALIGNMENT);
+      foot.add(label);
+    }
+    if (!card.zones().isEmpty()) {
+      foot.add(Box.createVerticalStrut(4));
+      foot.add(new HazardTag(hazards()));
+    }
+    return foot;
+  }
+
+  private String name(Subject subject) {
+    return map().nameOf(subject);
+  }
+
+  private BoardMap map() {
+    return scene.map();
+  }
+
+  private Optional<Part> part() {
+    return Subjects.partOf(card.subject()).flatMap(map()::part);
+  }
+
+  private String title() {
+    if (card.subject() instanceof Subject.OfPin ref) {
+      String role = part().flatMap(found -> found.pin(ref.pin().pin())).map(Pin::role).orElse("");
+      return name(card.subject()) + (role.isEmpty() ? "" : "  " + role);
+    }
+    return name(card.subject());
+  }
+
+  private String value() {
+    if (card.subject() instanceof Subject.OfNet net) {
+      int pins = map().net(net.net()).map(found -> found.members().size()).orElse(0);
+      return Texts.of("card.net", pins);
+    }
+    String value = part().map(Part::value).orElse("");
+    String kind = part().map(Part::kind).orElse("");
+    return value.isEmpty() ? (kind.isEmpty() ? Texts.of("card.value.unknown") : kind) : value;
+  }
+
+  private String channel() {
+    return part().map(Part::channel).or(() -> net().map(Net::channel)).orElse("");
+  }
+
+  private Optional<Net> net() {
+    return card.subject() instanceof Subject.OfNet net ? map().net(net.net()) : Optional.empty();
+  }
+
+  private int placeOf(String channel) {
+    return Channels.of(map()).indexOf(channel);
+  }
+
+  private List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    String joined = card.joined().map(found -> Texts.of("card.joined", word(found))).orElse("");
+    String placed =
+        card.photo()
+            .or(card::page)
+            .map(place -> Texts.of("card.placed", word(place.best())))
+            .orElse("");
+    lines.add(
+        List.of(joined, placed).stream()
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(" \u00b7 ")));
+    if (!(card.subject() instanceof Subject.OfNet)) {
+      lines.add(Texts.of("card.condition.unknown"));
+    }
+    lines.removeIf(String::isEmpty);
+    return lines;
+  }
+
+  private static String word(Evidence evidence) {
+    return Texts.of("act." + Texts.word(evidence)).toLowerCase(java.util.Locale.getDefault());
+  }
+
+  private String hazards() {
+    return card.zones().stream()
+        .map(HazardZone::kind)
+        .distinct()
+        .map(kind -> Texts.of("hazard." + Texts.word(kind)))
+        .collect(Collectors.joining(", "));
+  }
+
+  private String spoken() {
+    return Texts.of(
+        "card.accessible",
+        title(),
+        value(),
+        String.join(". ", lines()) + (card.zones().isEmpty() ? "" : ". " + hazards()));
+  }
+
+  /** Yellow with black writing and stripes, and a word: never colour alone. */
+  private static final class HazardTag extends JLabel {
+    HazardTag(String text) {
+      super("\u26a0 " + text.toUpperCase(java.util.Locale.getDefault()));
+      setOpaque(true);
+      setBackground(Palette.WARNING_YELLOW);
+      setForeground(Palette.WARNING_BLACK);
+      setBorder(
+          BorderFactory.createCompoundBorder(
+              BorderFactory.createLineBorder(Palette.WARNING_BLACK, 2),
+              BorderFactory.createEmptyBorder(1, 6, 1, 6)));
+      setAlignmentX(Component.LEFT_ALIGNMENT);
+      putClientProperty("FlatLaf.styleClass", "h4");
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package org.relegend.viewer.ui;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
+import javax.swing.Timer;
+import org.jspecify.annotations.Nullable;
+import org.relegend.check.CheckContext;
+import org.relegend.check.Checks;
+import org.relegend.check.Finding;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Picture;
+import org.relegend.store.Digests;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.work.Job;
+import org.relegend.viewer.work.Jobs;
+
+/** Runs the checks anew soon after the map changed; results of an older map are dropped. */
+final class Checking {
+  private static final int MILLIS = 600;
+
+  private record Digest(FileTime changed, String sha256) {}
+
+  private final Session session;
+  private final MapFolder folder;
+  private final Jobs jobs;
+  private final Consumer<List<Finding>> shown;
+  private final Timer timer = new Timer(MILLIS, fired -> run());
+
+  /** Reading a photo whole takes long, so its digest is kept as long as the file stays as it is. */
+  private final Map<Path, Digest> digests = new ConcurrentHashMap<>();
+
+  private @Nullable Job running;
+
+  Checking(Session session, MapFolder folder, Jobs jobs, Consumer<List<Finding>> shown) {
+    this.session = session;
+    this.folder = folder;
+    this.jobs = jobs;
+    this.shown = shown;
+    timer.setRepeats(false);
+  }
+
+  /** The map changed. */
+  void soon() {
+    timer.restart();
+  }
+
+  /** The map is closed: what still runs is of no interest. */
+  void stop() {
+    timer.stop();
+    if (running != null) {
+      running.cancel();
+    }
+  }
+
+  private void run() {
+    if (running != null) {
+      running.cancel();
+    }
+    BoardMap map = session.map();
+    running =
+        jobs.run(
+            Texts.of("findings.checking"),
+            watch -> Checks.inspect(CheckContext.of(map, this::digest)),
+            found -> {
+              if (session.map().equals(map)) {
+                shown.accept(found);
+              }
+            },
+            problem -> {});
+  }
+
+  private Optional<String> digest(Picture picture) {
+    Path file = folder.fileOf(picture);
+    try {
+      FileTime changed = Files.getLastModifiedTime(file);
+      Digest known = digests.get(file);
+      if (known == null || !known.changed().equals(changed)) {
+        known = new Digest(changed, Digests.sha256(file));
+        digests.put(file, known);
+      }
+      return Optional.of(known.sha256());
+    } catch (IOException | StoreException unreadable) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,233 @@
+package org.relegend.viewer.ui;
+
+import java.awt.event.ActionEvent;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JOptionPane;
+import javax.swing.KeyStroke;
+import org.relegend.map.Evidence;
+import org.relegend.map.HazardZone;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.ZoneId;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.Tool;
+import org.relegend.viewer.view.ViewState;
+
+/** What each act does in one window. */
+final class Deeds {
+  private static final Set<Act> WITHOUT_MAP =
+      EnumSet.of(
+          Act.NEW,
+          Act.OPEN,
+          Act.DEMO,
+          Act.QUIT,
+          Act.NEW_WINDOW,
+          Act.SYSTEM,
+          Act.LIGHT,
+          Act.DARK,
+          Act.SHORTCUTS,
+          Act.CAUTIONS);
+
+  private final ViewerWindow window;
+  private final Program program;
+  private final Acts acts;
+
+  Deeds(ViewerWindow window, Program program, Acts acts) {
+    this.window = window;
+    this.program = program;
+    this.acts = acts;
+  }
+
+  /** Whether the act makes sense while no map is open. */
+  static boolean needsNoMap(Act act) {
+    return WITHOUT_MAP.contains(act);
+  }
+
+  void bind() {
+    bindFile();
+    bindEdit();
+    bindMark();
+    bindGo();
+    bindView();
+    secondKey("ctrl shift Z", Act.REDO);
+    secondKey("typed /", Act.FIND);
+    secondKey("typed ?", Act.SHORTCUTS);
+  }
+
+  private void bindFile() {
+    MapFiles files = window.files();
+    acts.on(Act.NEW, files::makeNew);
+    acts.on(Act.OPEN, files::chooseAndOpen);
+    acts.on(Act.DEMO, () -> program.demo().ifPresent(files::openDemo));
+    acts.on(Act.NEW_WINDOW, () -> program.openWindow(Optional.empty()));
+    acts.on(Act.ADD_PAGE, window.adding()::choosePages);
+    acts.on(Act.ADD_PHOTO, window.adding()::choosePhotos);
+    acts.on(Act.SAVE, () -> window.sitting().ifPresent(sitting -> sitting.keeping().save()));
+    acts.on(Act.CLOSE, () -> window.leave(window::showStart));
+    acts.on(Act.QUIT, () -> program.windows().forEach(ViewerWindow::close));
+    onSession(Act.AUTHOR, this::askAuthor);
+  }
+
+  private void askAuthor(Session session) {
+    String name =
+        (String)
+            JOptionPane.showInputDialog(
+                window,
+                Texts.of("author.text"),
+                Texts.of("author.title"),
+                JOptionPane.PLAIN_MESSAGE,
+                null,
+                null,
+                session.hand().author());
+    if (name != null) {
+      session.hand().setAuthor(name.strip());
+      program.settings().setAuthor(name.strip());
+    }
+  }
+
+  private void bindEdit() {
+    onSession(Act.UNDO, Session::undo);
+    onSession(Act.REDO, Session::redo);
+    onSession(Act.CONFIRM, session -> session.corrections().confirm());
+    onSession(Act.TAKE_AWAY, session -> session.corrections().takeAway());
+    onSession(Act.REMOVE_ZONE, this::removeZone);
+    nudge(Act.NUDGE_LEFT, -1, 0);
+    nudge(Act.NUDGE_RIGHT, 1, 0);
+    nudge(Act.NUDGE_UP, 0, -1);
+    nudge(Act.NUDGE_DOWN, 0, 1);
+  }
+
+  /** Asks before the one hazard zone of the picture goes, or which of them. */
+  private void removeZone(Session session) {
+    List<ZoneId> zones =
+        panel().stream()
+            .flatMap(open -> open.active().zones().stream())
+            .map(HazardZone::id)
+            .toList();
+    if (zones.size() == 1) {
+      session.removeZone(zones.get(0));
+    } else if (!zones.isEmpty()) {
+      Object chosen =
+          JOptionPane.showInputDialog(
+              window,
+              Texts.of("removezone.which"),
+              Texts.of("act.remove_zone"),
+              JOptionPane.PLAIN_MESSAGE,
+              null,
+              zones.toArray(),
+              zones.get(0));
+      if (chosen instanceof ZoneId zone) {
+        session.removeZone(zone);
+      }
+    }
+  }
+
+  /** One pixel of the screen, on the picture where the marked places are. */
+  private void nudge(Act act, int dx, int dy) {
+    onSession(
+        act,
+        session -> {
+          Optional<PictureId> picture =
+              session.selection().marked().stream().map(Placement.Key::picture).findFirst();
+          Optional<ViewState> view = panel().flatMap(p -> p.active().canvas().view());
+          double unit = view.map(seen -> 1 / seen.scale()).orElse(1.0);
+          picture.ifPresent(on -> session.corrections().move(on, dx * unit, dy * unit));
+        });
+  }
+
+  private void bindMark() {
+    onSession(Act.BACK, Session::back);
+    take(Act.PLACE, Tool.PLACE);
+    take(Act.PINS, Tool.PINS);
+    take(Act.TRACE, Tool.TRACE);
+    take(Act.ZONE, Tool.ZONE);
+    for (Evidence evidence : Evidence.values()) {
+      onSession(TopBar.actOf(evidence), session -> session.hand().setEvidence(evidence));
+    }
+  }
+
+  private void take(Act act, Tool tool) {
+    onSession(
+        act,
+        session -> {
+          session.take(tool);
+          if (tool.takesName() || tool == Tool.TRACE) {
+            panel().ifPresent(WorkPanel::typeName);
+          }
+        });
+  }
+
+  private void bindGo() {
+    acts.on(Act.FIND, () -> panel().ifPresent(WorkPanel::typeName));
+    onSession(Act.NEXT_CARD, session -> session.walk(1));
+    onSession(Act.PREVIOUS_CARD, session -> session.walk(-1));
+    onSession(Act.FIRST_CARD, session -> session.walkTo(0));
+    onSession(Act.LAST_CARD, session -> session.walkTo(Integer.MAX_VALUE));
+    acts.on(Act.OPEN_CARD, () -> panel().ifPresent(WorkPanel::enter));
+    onSession(Act.TWIN, Session::twin);
+    acts.on(Act.NEXT_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(1)));
+    acts.on(Act.PREVIOUS_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(-1)));
+    acts.on(Act.NEXT_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(1)));
+    acts.on(Act.PREVIOUS_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(-1)));
+    acts.on(Act.NEXT_AREA, () -> panel().ifPresent(p -> p.nextArea(1)));
+    acts.on(Act.PREVIOUS_AREA, () -> panel().ifPresent(p -> p.nextArea(-1)));
+    acts.on(Act.FINDINGS, () -> panel().ifPresent(WorkPanel::toggleFindings));
+    onSession(
+        Act.FLIP,
+        session ->
+            panel()
+                .flatMap(open -> open.photo().canvas().view())
+                .ifPresent(view -> session.flip(view.centre())));
+    acts.on(Act.CAUTIONS, () -> CautionDialog.showAll(window));
+    acts.on(Act.SHORTCUTS, () -> ShortcutSheet.show(window));
+  }
+
+  private void bindView() {
+    onSession(Act.LINK, session -> session.desk().setLinked(!session.desk().isLinked()));
+    canvas(Act.ZOOM_IN, "zoom-in");
+    canvas(Act.ZOOM_OUT, "zoom-out");
+    canvas(Act.FIT, "fit");
+    canvas(Act.ACTUAL, "actual-size");
+    canvas(Act.LOUPE, "loupe");
+    acts.on(Act.THROUGH, () -> panel().ifPresent(p -> p.photo().seeThrough()));
+    acts.on(Act.TURN, () -> panel().ifPresent(p -> p.active().turn()));
+    acts.on(
+        Act.CLEAN, () -> panel().ifPresent(p -> CleanUpDialog.show(window, p.active().canvas())));
+    acts.on(Act.SYSTEM, () -> program.setTheme(Theme.SYSTEM));
+    acts.on(Act.LIGHT, () -> program.setTheme(Theme.LIGHT));
+    acts.on(Act.DARK, () -> program.setTheme(Theme.DARK));
+    acts.select(Act.valueOf(program.settings().theme().name()), true);
+  }
+
+  private void canvas(Act act, String action) {
+    acts.on(act, () -> panel().ifPresent(p -> p.active().act(action)));
+  }
+
+  private Optional<WorkPanel> panel() {
+    return window.sitting().map(Sitting::panel);
+  }
+
+  private void onSession(Act act, Consumer<Session> deed) {
+    acts.on(act, () -> window.sitting().ifPresent(sitting -> deed.accept(sitting.session())));
+  }
+
+  private void secondKey(String key, Act act) {
+    JComponent root = window.getRootPane();
+    root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(key), key);
+    root.getActionMap()
+        .put(
+            key,
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                acts.run(act);
+              }
+            });
+  }
+}

@@ -1,0 +1,80 @@
+package org.relegend.viewer.ui;
+
+import java.awt.Point;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.SwingUtilities;
+import javax.swing.TransferHandler;
+import org.relegend.store.MapFolder;
+
+/**
+ * Takes what is dropped on the window: a map's folder is opened; a PDF becomes a page; an image a
+ * page where it is dropped on the page, else a photo.
+ */
+final class DropTarget extends TransferHandler {
+  private final transient ViewerWindow window;
+
+  DropTarget(ViewerWindow window) {
+    this.window = window;
+  }
+
+  @Override
+  public boolean canImport(TransferSupport support) {
+    return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
+  }
+
+  @Override
+  public boolean importData(TransferSupport support) {
+    try {
+      Object dropped = support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
+      List<Path> files = new ArrayList<>();
+      for (Object file : (List<?>) dropped) {
+        files.add(((File) file).toPath());
+      }
+      boolean onPage = support.isDrop() && isOnPage(support.getDropLocation().getDropPoint());
+      SwingUtilities.invokeLater(() -> take(files, onPage));
+      return true;
+    } catch (UnsupportedFlavorException | IOException problem) {
+      window.files().fail(problem);
+      return false;
+    }
+  }
+
+  private boolean isOnPage(Point inWindow) {
+    return window
+        .sitting()
+        .map(sitting -> sitting.panel().page())
+        .filter(page -> page.contains(SwingUtilities.convertPoint(window, inWindow, page)))
+        .isPresent();
+  }
+
+  /** Opens or adds what was dropped. */
+  void take(List<Path> files, boolean onPage) {
+    for (Path file : files) {
+      boolean folder = file.toFile().isDirectory();
+      Path parent = file.toAbsolutePath().getParent();
+      if (folder || file.endsWith(MapFolder.MAP_FILE) && parent != null) {
+        window.open(folder || parent == null ? file : parent);
+        return;
+      }
+    }
+    if (window.sitting().isEmpty()) {
+      window.files().say(Texts.of("drop.nomap"));
+      return;
+    }
+    for (Path file : files) {
+      String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+      if (onPage || name.endsWith(".pdf")) {
+        window.adding().addPages(file);
+      } else {
+        window.adding().addPhoto(file);
+      }
+    }
+  }
+}

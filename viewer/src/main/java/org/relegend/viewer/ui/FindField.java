@@ -1,0 +1,77 @@
+package org.relegend.viewer.ui;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+
+/** The one field on top: finds, names what is placed, takes the typed line of a trace. */
+final class FindField extends JTextField {
+  private boolean telling = true;
+
+  FindField() {
+    setName("find");
+    putClientProperty("FlatLaf.styleClass", "large");
+    putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
+    getAccessibleContext().setAccessibleName(Texts.of("find.name"));
+    getAccessibleContext().setAccessibleDescription(Texts.of("find.description"));
+  }
+
+  void setHint(String hint) {
+    putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, hint);
+  }
+
+  /** Calls back with the text after each change by the technician. */
+  void onTyped(Consumer<String> listener) {
+    getDocument().addDocumentListener(new TextListener(() -> tell(listener)));
+  }
+
+  private void tell(Consumer<String> listener) {
+    if (telling) {
+      listener.accept(getText());
+    }
+  }
+
+  /** Puts a text there, all of it selected, so that typing replaces it; nobody is told. */
+  void offer(String text) {
+    if (!text.equals(getText())) {
+      telling = false;
+      setText(text);
+      telling = true;
+    }
+    selectAll();
+  }
+
+  /** Binds a key that is pressed in the field. */
+  void onKey(String key, Runnable deed) {
+    KeyStroke stroke = KeyStroke.getKeyStroke(key);
+    getInputMap().put(stroke, key);
+    getActionMap()
+        .put(
+            key,
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                deed.run();
+              }
+            });
+  }
+
+  /** What is typed here is text: keys that are commands elsewhere don't leave the field. */
+  @Override
+  protected boolean processKeyBinding(
+      KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
+    boolean done = super.processKeyBinding(stroke, event, condition, pressed);
+    boolean typing =
+        condition == WHEN_FOCUSED
+            && !event.isControlDown()
+            && !event.isAltDown()
+            && !event.isMetaDown()
+            && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
+            && !Character.isISOControl(event.getKeyChar());
+    return done || typing;
+  }
+}

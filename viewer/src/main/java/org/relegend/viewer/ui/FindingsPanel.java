@@ -1,0 +1,137 @@
+package org.relegend.viewer.ui;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.UIManager;
+import org.relegend.check.Finding;
+import org.relegend.check.Severity;
+
+/** What the checks found, the graver ones first; choosing one leads to its place. */
+final class FindingsPanel extends JPanel {
+  private final DefaultListModel<Finding> findings = new DefaultListModel<>();
+  private final JList<Finding> list = new JList<>(findings);
+  private final JLabel heading = new JLabel();
+  private final Consumer<Finding> go;
+
+  /**
+   * @param go leads to a finding's place
+   * @param back shows the node strip again
+   */
+  FindingsPanel(Consumer<Finding> go, Runnable back) {
+    super(new BorderLayout(0, 4));
+    this.go = go;
+    setName("findings-area");
+    setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 10));
+    heading.putClientProperty("FlatLaf.styleClass", "h2");
+    JPanel head = new JPanel(new BorderLayout());
+    head.add(heading, BorderLayout.CENTER);
+    JButton close = new JButton(Texts.of("findings.back"));
+    close.addActionListener(pressed -> back.run());
+    head.add(close, BorderLayout.EAST);
+    add(head, BorderLayout.NORTH);
+    list.setName("findings");
+    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    list.setCellRenderer(
+        (JList<? extends Finding> of,
+            Finding finding,
+            int index,
+            boolean chosen,
+            boolean focused) -> render(finding, chosen));
+    list.getAccessibleContext().setAccessibleName(Texts.of("findings.area"));
+    list.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "go");
+    list.getActionMap()
+        .put(
+            "go",
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                goToChosen();
+              }
+            });
+    list.addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent event) {
+            goToChosen();
+          }
+        });
+    add(new JScrollPane(list), BorderLayout.CENTER);
+  }
+
+  private void goToChosen() {
+    Finding chosen = list.getSelectedValue();
+    if (chosen != null) {
+      go.accept(chosen);
+    }
+  }
+
+  /** Says that the checks run. */
+  void showChecking() {
+    heading.setText(Texts.of("findings.checking"));
+  }
+
+  void show(List<Finding> found) {
+    heading.setText(
+        found.isEmpty() ? Texts.of("findings.none") : Texts.of("status.findings", found.size()));
+    int kept = list.getSelectedIndex();
+    findings.clear();
+    findings.addAll(found);
+    list.setSelectedIndex(Math.max(0, Math.min(found.size() - 1, kept)));
+  }
+
+  void takeFocus() {
+    list.requestFocusInWindow();
+  }
+
+  private static Component render(Finding finding, boolean chosen) {
+    JPanel row = new JPanel(new BorderLayout(12, 0));
+    row.setBorder(BorderFactory.createEmptyBorder(5, 8, 5, 8));
+    JLabel grave = new JLabel(sign(finding.severity()) + "  " + word(finding.severity()));
+    grave.setPreferredSize(new java.awt.Dimension(110, grave.getPreferredSize().height));
+    JLabel message = new JLabel(finding.message());
+    JLabel remedy = new JLabel(finding.remedy());
+    remedy.putClientProperty("FlatLaf.styleClass", "medium");
+    JPanel words = new JPanel(new BorderLayout());
+    words.setOpaque(false);
+    words.add(message, BorderLayout.NORTH);
+    words.add(remedy, BorderLayout.SOUTH);
+    row.add(grave, BorderLayout.WEST);
+    row.add(words, BorderLayout.CENTER);
+    String part = chosen ? "selectionForeground" : "foreground";
+    row.setBackground(UIManager.getColor(chosen ? "List.selectionBackground" : "List.background"));
+    List.of(grave, message, remedy)
+        .forEach(label -> label.setForeground(UIManager.getColor("List." + part)));
+    row.getAccessibleContext()
+        .setAccessibleName(
+            word(finding.severity()) + ": " + finding.message() + " " + finding.remedy());
+    return row;
+  }
+
+  private static String word(Severity severity) {
+    return Texts.of("severity." + Texts.word(severity));
+  }
+
+  /** A shape for each, so that colour isn't needed. */
+  private static String sign(Severity severity) {
+    return switch (severity) {
+      case ERROR -> "\u2716";
+      case WARNING -> "\u25b2";
+      case INFORMATION -> "\u2022";
+    };
+  }
+}

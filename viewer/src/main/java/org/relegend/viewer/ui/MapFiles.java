@@ -1,0 +1,258 @@
+package org.relegend.viewer.ui;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+import javax.swing.JFileChooser;
+import javax.swing.JLabel;
+import javax.swing.JOptionPane;
+import org.relegend.map.BoardMap;
+import org.relegend.map.MapInfo;
+import org.relegend.map.Picture;
+import org.relegend.scan.PictureException;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+
+/** Opening, making and keeping maps on disk, from one window; what takes time runs elsewhere. */
+final class MapFiles {
+  private final ViewerWindow window;
+  private final Program program;
+
+  MapFiles(ViewerWindow window, Program program) {
+    this.window = window;
+    this.program = program;
+  }
+
+  /** Opens a map's folder; where that can't be, says why and leaves the window as it is. */
+  void open(Path folder) {
+    program
+        .jobs()
+        .run(
+            Texts.of("file.opening", folder),
+            watch -> MapFolder.open(folder),
+            window::sit,
+            problem -> {
+              window.showStart();
+              fail(problem);
+            });
+  }
+
+  /** Asks for a folder, then opens it. */
+  void chooseAndOpen() {
+    JFileChooser chooser = new JFileChooser(program.settings().lastFolder().toFile());
+    chooser.setDialogTitle(Texts.of("open.title"));
+    chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
+    if (chooser.showOpenDialog(window) == JFileChooser.APPROVE_OPTION) {
+      Path chosen = chooser.getSelectedFile().toPath();
+      Path parent = chosen.toAbsolutePath().getParent();
+      Path folder = chosen.endsWith(MapFolder.MAP_FILE) && parent != null ? parent : chosen;
+      remember(folder);
+      window.open(folder);
+    }
+  }
+
+  private void remember(Path folder) {
+    Path parent = folder.toAbsolutePath().getParent();
+    program.settings().setLastFolder(parent == null ? folder : parent);
+  }
+
+  /**
+   * Opens the demo: a copy of one's own, so that the one that came with the program stays whole.
+   */
+  void openDemo(Path demo) {
+    Path copy = Path.of(System.getProperty("user.home")).resolve("Relegend").resolve("demo");
+    program
+        .jobs()
+        .run(
+            Texts.of("file.opening", copy),
+            watch -> {
+              if (!Files.exists(copy.resolve(MapFolder.MAP_FILE))) {
+                copyTree(demo, copy);
+              }
+              return copy;
+            },
+            window::open,
+            this::fail);
+  }
+
+  private static void copyTree(Path from, Path to) throws IOException {
+    List<Path> all;
+    try (Stream<Path> walk = Files.walk(from)) {
+      all = walk.filter(Files::isRegularFile).toList();
+    }
+    for (Path file : all) {
+      Path copy = to.resolve(from.relativize(file).toString());
+      Files.createDirectories(copy.getParent());
+      Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** Asks for a title and a folder, then makes an empty map there. */
+  void makeNew() {
+    NewMapDialog.ask(window, program.settings().lastFolder())
+        .ifPresent(asked -> window.leave(() -> make(asked)));
+  }
+
+  private void make(NewMapDialog.Asked asked) {
+    remember(asked.folder());
+    BoardMap empty = BoardMap.empty(UUID.randomUUID().toString(), MapInfo.titled(asked.title()));
+    program
+        .jobs()
+        .run(
+            asked.title(),
+            watch -> MapFolder.create(asked.folder(), empty),
+            window::sit,
+            problem -> {
+              window.showStart();
+              fail(problem);
+            });
+  }
+
+  /** Lets go of an open map. */
+  void release(Sitting open, Runnable then) {
+    program
+        .jobs()
+        .run(
+            open.folder().path().toString(),
+            watch -> {
+              open.folder().close();
+              return open;
+            },
+            closed -> then.run(),
+            problem -> {
+              fail(problem);
+              then.run();
+            });
+  }
+
+  /** Shows how the open map stands to the one on disk. */
+  void showState(WorkPanel panel, Keeping.State state) {
+    if (state instanceof Keeping.State.Saved) {
+      panel.status().showSaved(Texts.of("save.saved"));
+    } else if (state instanceof Keeping.State.Saving) {
+      panel.status().showSaved(Texts.of("save.saving"));
+    } else if (state instanceof Keeping.State.Waiting) {
+      panel.status().showSaved(Texts.of("save.waiting"));
+    } else if (state instanceof Keeping.State.ReadOnly) {
+      panel.status().showSaved(Texts.of("save.readonly"));
+    } else if (state instanceof Keeping.State.Failed failed) {
+      panel.status().showSaved("");
+      window
+          .banner()
+          .say(
+              Texts.of("banner.failed", failed.reason()),
+              List.of(
+                  new Banner.Choice(
+                      Texts.of("banner.failed.again"), () -> window.acts().run(Act.SAVE))));
+    } else {
+      panel.status().showSaved("");
+      sayChangedOnDisk();
+    }
+  }
+
+  private void sayChangedOnDisk() {
+    window
+        .banner()
+        .say(
+            Texts.of("banner.changed"),
+            List.of(
+                new Banner.Choice(Texts.of("banner.changed.save"), this::saveElsewhere),
+                new Banner.Choice(Texts.of("banner.changed.reload"), this::takeFromDisk)));
+  }
+
+  /** The map as it is here goes into another folder; the one on disk stays as it is there. */
+  private void saveElsewhere() {
+    window
+        .sitting()
+        .ifPresent(
+            sitting ->
+                NewMapDialog.ask(window, program.settings().lastFolder())
+                    .ifPresentOrElse(
+                        asked -> copyTo(sitting, asked.folder()), this::sayChangedOnDisk));
+  }
+
+  private void copyTo(Sitting sitting, Path folder) {
+    BoardMap mine = sitting.session().map();
+    program
+        .jobs()
+        .run(
+            folder.toString(),
+            watch -> {
+              MapFolder copy = MapFolder.create(folder, mine);
+              copy.close();
+              copyPictures(mine, sitting.folder(), folder);
+              sitting.folder().discardUnsaved();
+              sitting.folder().close();
+              return folder;
+            },
+            this::open,
+            problem -> {
+              fail(problem);
+              sayChangedOnDisk();
+            });
+  }
+
+  private static void copyPictures(BoardMap map, MapFolder from, Path to) throws IOException {
+    for (Picture picture : map.pictures()) {
+      Path copy = to.resolve(picture.file());
+      Path parent = copy.getParent();
+      if (parent != null) {
+        Files.createDirectories(parent);
+      }
+      if (Files.exists(from.fileOf(picture)) && !Files.exists(copy)) {
+        Files.copy(from.fileOf(picture), copy);
+      }
+    }
+  }
+
+  private void takeFromDisk() {
+    window
+        .sitting()
+        .ifPresent(
+            sitting ->
+                program
+                    .jobs()
+                    .run(
+                        sitting.folder().path().toString(),
+                        watch -> {
+                          sitting.folder().discardUnsaved();
+                          sitting.folder().close();
+                          return sitting.folder().path();
+                        },
+                        this::open,
+                        this::fail));
+  }
+
+  /** Says what one should know of how a map was opened. */
+  void tell(List<String> notices) {
+    if (!notices.isEmpty()) {
+      window
+          .banner()
+          .say(
+              String.join("  ", notices),
+              List.of(new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
+    }
+  }
+
+  /** One clear message; nothing else has happened. */
+  void fail(Throwable problem) {
+    boolean told = problem instanceof StoreException || problem instanceof PictureException;
+    say(
+        told
+            ? String.valueOf(problem.getMessage())
+            : Texts.of("error.unexpected", problem.toString()));
+  }
+
+  void say(String message) {
+    JLabel text = new JLabel("<html><body style='width:420px'>" + escape(message));
+    JOptionPane.showMessageDialog(window, text, Texts.of("error.title"), JOptionPane.ERROR_MESSAGE);
+  }
+
+  private static String escape(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;");
+  }
+}

@@ -1,0 +1,288 @@
+package org.relegend.viewer.ui;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.InputMap;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.Box;
+import org.relegend.map.HazardZone;
+import org.relegend.map.Photo;
+import org.relegend.map.Picture;
+import org.relegend.map.PictureId;
+import org.relegend.map.Side;
+import org.relegend.viewer.paint.MarkOverlay;
+import org.relegend.viewer.paint.Overlay;
+import org.relegend.viewer.session.Look;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.tile.PictureSource;
+import org.relegend.viewer.tile.PictureStatus;
+import org.relegend.viewer.view.Orientation;
+import org.relegend.viewer.view.ScreenPoint;
+import org.relegend.viewer.view.ViewState;
+
+/** One of the two pictures on the desk, with its name, its marks and the others to choose from. */
+final class PicturePane extends JPanel {
+  private static final String PICTURE = "picture";
+  private static final String NOTHING = "nothing";
+
+  private final Session session;
+  private final Scene scene;
+  private final Supplier<Optional<? extends Picture>> shown;
+  private final PictureCanvas canvas = new PictureCanvas();
+  private final JPanel middle = new JPanel(new CardLayout());
+  private final JLabel title = new JLabel();
+  private final JLabel state = new JLabel();
+  private final Filmstrip filmstrip;
+  private final Map<PictureId, ViewState> views = new HashMap<>();
+  private final Runnable heard = this::showState;
+  private @Nullable Picture picture;
+  private @Nullable PictureHand hand;
+  private MarkOverlay marks = new MarkOverlay(List.of());
+
+  /**
+   * @param kind "page" or "photo", for its texts
+   * @param shown what lies on the desk there
+   * @param filmstripAt {@link BorderLayout#WEST} or {@link BorderLayout#EAST}
+   */
+  PicturePane(
+      Session session,
+      Scene scene,
+      String kind,
+      Supplier<Optional<? extends Picture>> shown,
+      Supplier<List<Picture>> all,
+      String filmstripAt) {
+    super(new BorderLayout());
+    this.session = session;
+    this.scene = scene;
+    this.shown = shown;
+    filmstrip = new Filmstrip(session, scene, Texts.of(kind + ".list"), all);
+    add(head(), BorderLayout.NORTH);
+    add(filmstrip, filmstripAt);
+    middle.add(canvas, PICTURE);
+    middle.add(nothing(kind), NOTHING);
+    add(middle, BorderLayout.CENTER);
+    middle.getAccessibleContext().setAccessibleName(Texts.of(kind + ".area"));
+    canvas.setName(kind);
+    canvas.onView(this::viewChanged);
+    giveArrowsAway();
+    settle();
+  }
+
+  private JComponent head() {
+    JPanel head = new JPanel(new BorderLayout(8, 0));
+    head.setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 10));
+    title.putClientProperty("FlatLaf.styleClass", "h4");
+    head.add(title, BorderLayout.CENTER);
+    head.add(state, BorderLayout.EAST);
+    return head;
+  }
+
+  private static JComponent nothing(String kind) {
+    JLabel text =
+        new JLabel(
+            "<html><center><b>%s</b><br><br>%s</center></html>"
+                .formatted(Texts.of(kind + ".none.title"), Texts.of(kind + ".none.text")),
+            SwingConstants.CENTER);
+    text.putClientProperty("FlatLaf.styleClass", "large");
+    return text;
+  }
+
+  /** Plain arrows and Enter belong to the strip, digits to the evidence; Shift and arrows pan. */
+  private void giveArrowsAway() {
+    InputMap keys = canvas.getInputMap(JComponent.WHEN_FOCUSED);
+    for (String direction : List.of("left", "right", "up", "down")) {
+      String key = direction.toUpperCase(java.util.Locale.ROOT);
+      keys.put(KeyStroke.getKeyStroke(key), "none");
+      keys.put(KeyStroke.getKeyStroke("shift " + key), "pan-" + direction);
+    }
+    for (String key : List.of("ENTER", "0", "1", "L", "ESCAPE")) {
+      keys.put(KeyStroke.getKeyStroke(key), "none");
+    }
+    for (char typed = '0'; typed <= '9'; typed++) {
+      keys.put(KeyStroke.getKeyStroke(typed), "none");
+    }
+  }
+
+  PictureCanvas canvas() {
+    return canvas;
+  }
+
+  Filmstrip filmstrip() {
+    return filmstrip;
+  }
+
+  /** Calls back when the canvas gets the keyboard. */
+  void onFocus(Runnable listener) {
+    canvas.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusGained(FocusEvent event) {
+            listener.run();
+          }
+        });
+  }
+
+  /** Does what a canvas key does, by the name of its action. */
+  void act(String action) {
+    javax.swing.Action found = canvas.getActionMap().get(action);
+    if (found != null) {
+      found.actionPerformed(
+          new java.awt.event.ActionEvent(
+              canvas, java.awt.event.ActionEvent.ACTION_PERFORMED, action));
+    }
+  }
+
+  /** Turns the view by a quarter, clockwise. */
+  void turn() {
+    canvas.view().ifPresent(view -> canvas.setOrientation(view.orientation().turned(1)));
+  }
+
+  /** Shows the solder side as through the board, lying as the component side does; and back. */
+  void seeThrough() {
+    if (picture instanceof Photo photo && photo.side() == Side.SOLDER) {
+      boolean through = canvas.view().filter(view -> view.orientation().mirrored()).isPresent();
+      canvas.setOrientation(through ? Orientation.UPRIGHT : Orientation.throughBoard(photo.turn()));
+    }
+  }
+
+  /** Shows what lies on the desk now. */
+  void settle() {
+    Optional<? extends Picture> now = shown.get();
+    filmstrip.settle();
+    ((CardLayout) middle.getLayout()).show(middle, now.isPresent() ? PICTURE : NOTHING);
+    Picture before = picture;
+    if (now.isEmpty()) {
+      picture = null;
+      canvas.clear();
+    } else if (before == null || !before.equals(now.get())) {
+      lay(now.get());
+    }
+    showState();
+    remark();
+  }
+
+  private void lay(Picture laid) {
+    canvas.source().ifPresent(old -> old.removeListener(heard));
+    picture = laid;
+    PictureSource source = scene.shelf().of(laid);
+    ViewState remembered = views.get(laid.id());
+    canvas.show(source, remembered == null ? Orientation.UPRIGHT : remembered.orientation());
+    if (remembered != null) {
+      canvas.setView(remembered);
+    }
+    source.addListener(heard);
+    PictureHand own = new PictureHand(session, laid.id(), this::preview);
+    hand = own;
+    canvas.setTool(own);
+  }
+
+  /** Paints the marks and zones as they are now. */
+  void remark() {
+    Picture laid = picture;
+    if (laid != null) {
+      marks = scene.marksOn(laid.id());
+      canvas.setHazards(scene.zonesOn(laid.id()));
+      preview(List.of());
+    }
+  }
+
+  /** Lays what is half done over the marks. */
+  private void preview(List<Overlay> changed) {
+    Picture laid = picture;
+    if (laid != null) {
+      List<Overlay> overlays = new ArrayList<>();
+      overlays.add(marks);
+      overlays.addAll(
+          scene.halfDone(laid.id(), Optional.ofNullable(hand).flatMap(PictureHand::pointer)));
+      overlays.addAll(changed);
+      canvas.setOverlays(overlays);
+    }
+  }
+
+  private void viewChanged(ViewState view) {
+    if (picture != null) {
+      views.put(picture.id(), view);
+    }
+    showState();
+  }
+
+  private void showState() {
+    Picture laid = picture;
+    if (laid == null) {
+      title.setText(" ");
+      state.setText("");
+      return;
+    }
+    boolean through = canvas.view().filter(view -> view.orientation().mirrored()).isPresent();
+    String caption = Strings.caption(session.map(), laid);
+    title.setText(through ? caption + " \u00b7 " + Texts.of("photo.mirrored") : caption);
+    state.setText(stateOf(laid));
+  }
+
+  private String stateOf(Picture laid) {
+    PictureStatus status = scene.shelf().of(laid).status();
+    if (status instanceof PictureStatus.Loading loading) {
+      return Texts.of("picture.loading", laid.caption(), loading.fraction());
+    }
+    if (status instanceof PictureStatus.Failed failed) {
+      return failed.reason();
+    }
+    List<String> words = new ArrayList<>();
+    if (laid instanceof Photo) {
+      int zones = scene.zonesOn(laid.id()).size();
+      words.add(zones == 0 ? Texts.of("zones.none") : Texts.of("zones.some", zones));
+    }
+    canvas
+        .view()
+        .ifPresent(
+            view ->
+                words.add(
+                    Texts.of("picture.zoom", view.scale() / scene.shelf().of(laid).actualScale())));
+    return String.join("   ", words);
+  }
+
+  /** The hazard zones of the picture shown. */
+  List<HazardZone> zones() {
+    return picture == null ? List.of() : scene.zonesOn(picture.id());
+  }
+
+  /** Brings a place into view, if its picture is the one shown here. */
+  void look(Look look) {
+    Picture laid = picture;
+    if (laid == null || !laid.id().equals(look.picture())) {
+      return;
+    }
+    Optional<Look.Spot> from = look.comeFrom();
+    Optional<ViewState> was = from.map(Look.Spot::picture).map(views::get);
+    if (from.isPresent() && was.isPresent()) {
+      canvas.view().ifPresent(now -> canvas.setView(at(now, look, was.get(), from.get())));
+    } else {
+      canvas.reveal(Box.around(look.extent()));
+    }
+  }
+
+  /** The place at the same spot of the screen where the other was, as large as that was. */
+  private static ViewState at(ViewState now, Look look, ViewState was, Look.Spot from) {
+    ScreenPoint eye = was.toScreen(from.at());
+    ViewState there = now.centredOn(look.at(), was.scale());
+    if (eye.x() < 0 || eye.y() < 0 || eye.x() > was.width() || eye.y() > was.height()) {
+      return there;
+    }
+    ScreenPoint place = there.toScreen(look.at());
+    return there.pannedBy(eye.x() - place.x(), eye.y() - place.y());
+  }
+}

@@ -1,0 +1,124 @@
+package org.relegend.viewer.ui;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import javax.swing.SwingUtilities;
+import org.relegend.viewer.tile.PictureLibrary;
+import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.OwnerThread;
+
+/** What all windows share: pictures, background jobs, settings, colours; ends with the last one. */
+public final class Program {
+  /** Share of the memory that Java may take which pictures may fill. */
+  private static final double FOR_PICTURES = 0.4;
+
+  private final Settings settings;
+  private final Clock clock;
+  private final Optional<Path> demo;
+  private final PictureLibrary library;
+  private final Jobs jobs = new Jobs("work", 2, SwingUtilities::invokeLater);
+  private final OwnerThread owner =
+      OwnerThread.of("the event thread", SwingUtilities::isEventDispatchThread);
+  private final List<ViewerWindow> windows = new ArrayList<>();
+  private final CountDownLatch ended = new CountDownLatch(1);
+  private boolean systemIsDark;
+
+  /**
+   * Shows nothing yet.
+   *
+   * @param cacheFolder where reduced copies of pictures are kept between runs
+   * @param demo the folder of the demo map, if there is one beside the program
+   */
+  public Program(Settings settings, Path cacheFolder, Optional<Path> demo, Clock clock) {
+    this.settings = settings;
+    this.clock = clock;
+    this.demo = demo;
+    long bytes = (long) (Runtime.getRuntime().maxMemory() * FOR_PICTURES);
+    library = new PictureLibrary(cacheFolder, bytes, SwingUtilities::invokeLater);
+  }
+
+  /** Opens a first window, on any thread; returns at once. */
+  public void start(Optional<Path> folder) {
+    boolean dark = SystemTheme.isDark();
+    SwingUtilities.invokeLater(
+        () -> {
+          systemIsDark = dark;
+          settings.theme().apply(dark);
+          openWindow(folder);
+        });
+  }
+
+  /** Waits until the last window is closed. */
+  public void join() throws InterruptedException {
+    ended.await();
+  }
+
+  /** One more window, on the event thread. */
+  void openWindow(Optional<Path> folder) {
+    ViewerWindow window = new ViewerWindow(this);
+    windows.add(window);
+    window.setVisible(true);
+    folder.ifPresent(window::open);
+  }
+
+  void closed(ViewerWindow window) {
+    windows.remove(window);
+    if (windows.isEmpty()) {
+      library.close();
+      jobs.close();
+      ended.countDown();
+    }
+  }
+
+  /** All windows that are open. */
+  List<ViewerWindow> windows() {
+    return List.copyOf(windows);
+  }
+
+  Settings settings() {
+    return settings;
+  }
+
+  Clock clock() {
+    return clock;
+  }
+
+  Optional<Path> demo() {
+    return demo;
+  }
+
+  PictureLibrary library() {
+    return library;
+  }
+
+  Jobs jobs() {
+    return jobs;
+  }
+
+  OwnerThread owner() {
+    return owner;
+  }
+
+  void setTheme(Theme theme) {
+    settings.setTheme(theme);
+    theme.apply(systemIsDark);
+  }
+
+  /** Asks the system again whether it is dark, as windows do when they come to the front. */
+  void followSystem() {
+    if (settings.theme() == Theme.SYSTEM) {
+      jobs.run(
+          "theme",
+          watch -> SystemTheme.isDark(),
+          dark -> {
+            systemIsDark = dark;
+            settings.theme().apply(dark);
+          },
+          problem -> {});
+    }
+  }
+}

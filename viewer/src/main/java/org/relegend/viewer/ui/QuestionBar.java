@@ -1,0 +1,174 @@
+package org.relegend.viewer.ui;
+
+import java.awt.Component;
+import java.awt.FlowLayout;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.HazardZone;
+import org.relegend.map.NetId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Subject;
+import org.relegend.table.NetClash;
+import org.relegend.viewer.session.Question;
+import org.relegend.viewer.session.Session;
+
+/** A question that waits for an answer, with a button and a key for each. */
+final class QuestionBar extends JPanel {
+  private final Session session;
+  private final List<String> boundKeys = new ArrayList<>();
+  private @Nullable Component returnTo;
+
+  QuestionBar(Session session) {
+    super(new FlowLayout(FlowLayout.LEADING, 8, 0));
+    this.session = session;
+    setName("question");
+  }
+
+  /** Shows the question that is open, or nothing; then the keyboard is back where it was. */
+  void settle() {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    if (owner != null && !isAncestorOf(owner)) {
+      returnTo = owner;
+    }
+    removeAll();
+    boundKeys.forEach(key -> getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).remove(stroke(key)));
+    boundKeys.clear();
+    Optional<Question> asked = session.question();
+    asked.ifPresent(this::ask);
+    if (asked.isEmpty() && returnTo != null) {
+      returnTo.requestFocusInWindow();
+    }
+    revalidate();
+    repaint();
+  }
+
+  private void ask(Question question) {
+    if (question instanceof Question.PinsTaken taken) {
+      ask(taken);
+    } else if (question instanceof Question.WhichPin which) {
+      ask(which);
+    } else if (question instanceof Question.WhichHazard hazard) {
+      ask(hazard);
+    } else if (question instanceof Question.RemoveZone remove) {
+      say(Texts.of("question.removezone", remove.zone()));
+      offer("question.removezone.no", "K", session::back).requestFocusInWindow();
+      offer("question.removezone.yes", "R", () -> session.answer(remove));
+    }
+  }
+
+  private void ask(Question.PinsTaken taken) {
+    NetClash clash = taken.clash();
+    String on = name(clash.other());
+    String pins =
+        clash.pins().stream()
+            .map(pin -> session.map().nameOf(Subject.of(pin)))
+            .collect(Collectors.joining(", "));
+    say(
+        clash.pins().isEmpty()
+            ? Texts.of("question.meet", name(clash.wanted()), on)
+            : Texts.of("question.taken", pins, on));
+    offerText(
+            Texts.of("question.taken.join", name(clash.wanted()), on),
+            "J",
+            () -> session.answer(taken, NetClash.Choice.JOIN))
+        .requestFocusInWindow();
+    if (!clash.pins().isEmpty()) {
+      offer("question.taken.move", "M", () -> session.answer(taken, NetClash.Choice.MOVE));
+    }
+    offer("question.taken.leave", "V", () -> session.answer(taken, NetClash.Choice.LEAVE));
+  }
+
+  private String name(NetId net) {
+    return session.map().nameOf(Subject.of(net));
+  }
+
+  private void ask(Question.WhichPin which) {
+    say(Texts.of("question.whichpin", session.map().nameOf(which.part())));
+    JButton first = null;
+    for (PinRef pin : which.pins()) {
+      String key = pin.pin().length() == 1 ? pin.pin().toUpperCase(Locale.ROOT) : "";
+      JButton button = offerText(pin.pin(), key, () -> session.answer(pin));
+      first = first == null ? button : first;
+    }
+    if (first != null) {
+      first.requestFocusInWindow();
+    }
+  }
+
+  private void ask(Question.WhichHazard outline) {
+    say(Texts.of("question.hazard"));
+    JTextField note = new JTextField(18);
+    JButton first = null;
+    int key = 0;
+    for (HazardZone.Kind kind : HazardZone.Kind.values()) {
+      key++;
+      JButton button =
+          offer(
+              "hazard." + Texts.word(kind),
+              Integer.toString(key),
+              () -> session.answer(outline, kind, note.getText().strip()));
+      first = first == null ? button : first;
+    }
+    JLabel label = new JLabel(Texts.of("question.hazard.note"));
+    label.setLabelFor(note);
+    add(label);
+    add(note);
+    if (first != null) {
+      first.requestFocusInWindow();
+    }
+  }
+
+  private void say(String text) {
+    JLabel label = new JLabel(text);
+    label.putClientProperty("FlatLaf.styleClass", "h4");
+    add(label);
+    getAccessibleContext().setAccessibleName(text);
+  }
+
+  private JButton offer(String key, String letter, Runnable answer) {
+    return offerText(Texts.of(key), letter, answer);
+  }
+
+  private JButton offerText(String text, String key, Runnable answer) {
+    JButton button = new JButton(key.isEmpty() || key.equals(text) ? text : text + "  " + key);
+    button.getAccessibleContext().setAccessibleName(text);
+    button.addActionListener(pressed -> answer.run());
+    bind(button, "ENTER", answer, WHEN_FOCUSED);
+    if (!key.isEmpty() && stroke(key) != null) {
+      bind(this, key, answer, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+      boundKeys.add(key);
+    }
+    add(button);
+    return button;
+  }
+
+  private static void bind(JComponent on, String key, Runnable answer, int condition) {
+    on.getInputMap(condition).put(stroke(key), key);
+    on.getActionMap()
+        .put(
+            key,
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                answer.run();
+              }
+            });
+  }
+
+  private static KeyStroke stroke(String key) {
+    return KeyStroke.getKeyStroke(key);
+  }
+}

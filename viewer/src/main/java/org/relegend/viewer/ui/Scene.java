@@ -1,0 +1,121 @@
+package org.relegend.viewer.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.lineup.Outline;
+import org.relegend.map.BoardMap;
+import org.relegend.map.HazardZone;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+import org.relegend.viewer.paint.GhostOverlay;
+import org.relegend.viewer.paint.Mark;
+import org.relegend.viewer.paint.MarkOverlay;
+import org.relegend.viewer.paint.Overlay;
+import org.relegend.viewer.session.Card;
+import org.relegend.viewer.session.Session;
+
+/** What is to be painted over each picture, as the session stands now. */
+final class Scene {
+  private final Session session;
+  private final Shelf shelf;
+
+  Scene(Session session, Shelf shelf) {
+    this.session = session;
+    this.shelf = shelf;
+  }
+
+  BoardMap map() {
+    return session.map();
+  }
+
+  Shelf shelf() {
+    return shelf;
+  }
+
+  List<HazardZone> zonesOn(PictureId picture) {
+    return map().zones().stream().filter(zone -> zone.picture().equals(picture)).toList();
+  }
+
+  /** A placement as it is painted, under the name that people know. */
+  Mark mark(Placement placement, Mark.Emphasis emphasis) {
+    return new Mark(
+        placement.subject(),
+        placement.at(),
+        placement.outline(),
+        label(placement.subject(), emphasis),
+        placement.best(),
+        emphasis);
+  }
+
+  /** A plain pad bears its number alone: there are many, and its part's name is near. */
+  private String label(Subject subject, Mark.Emphasis emphasis) {
+    boolean plainPin = emphasis == Mark.Emphasis.PLAIN && subject instanceof Subject.OfPin;
+    return plainPin ? ((Subject.OfPin) subject).pin().pin() : map().nameOf(subject);
+  }
+
+  /** All marks of a picture; what stands out last, so that it lies on top. */
+  MarkOverlay marksOn(PictureId picture) {
+    Optional<Subject> focus = session.selection().focus();
+    Optional<Subject> twin = session.selection().card().flatMap(Card::twin);
+    List<Mark> plain = new ArrayList<>();
+    List<Mark> standingOut = new ArrayList<>();
+    for (Placement placement : map().placements()) {
+      if (placement.picture().equals(picture)) {
+        Mark mark = mark(placement, emphasis(placement, focus, twin));
+        (mark.emphasis() == Mark.Emphasis.PLAIN ? plain : standingOut).add(mark);
+      }
+    }
+    plain.addAll(standingOut);
+    return new MarkOverlay(plain);
+  }
+
+  private Mark.Emphasis emphasis(
+      Placement placement, Optional<Subject> focus, Optional<Subject> twin) {
+    Subject subject = placement.subject();
+    boolean marked = session.selection().marked().contains(placement.key());
+    if (marked || focus.filter(subject::equals).isPresent()) {
+      return Mark.Emphasis.SELECTED;
+    }
+    Set<Subject> joined = session.selection().joined();
+    if (joined.contains(subject)) {
+      return Mark.Emphasis.JOINED;
+    }
+    return twin.filter(subject::equals).isPresent() ? Mark.Emphasis.TWIN : Mark.Emphasis.PLAIN;
+  }
+
+  /** The preview of a package whose first pin is set, or the outline of a zone being drawn. */
+  List<Overlay> halfDone(PictureId picture, Optional<Point> pointer) {
+    List<GhostOverlay.Ghost> ghosts = new ArrayList<>();
+    session
+        .pinning()
+        .first(picture)
+        .ifPresent(first -> ghosts.add(new GhostOverlay.Ghost(first, 0, List.of(), "1")));
+    pointer
+        .flatMap(at -> session.pinning().preview(picture, at))
+        .ifPresent(outline -> addPackage(outline, ghosts));
+    List<Overlay> overlays = new ArrayList<>();
+    if (!ghosts.isEmpty()) {
+      overlays.add(new GhostOverlay(ghosts));
+    }
+    List<Point> corners = session.outlining().corners(picture);
+    if (!corners.isEmpty()) {
+      overlays.add(new DraftOverlay(corners, pointer));
+    }
+    return overlays;
+  }
+
+  private static void addPackage(Outline outline, List<GhostOverlay.Ghost> ghosts) {
+    for (int i = 0; i < outline.pins().size(); i++) {
+      ghosts.add(
+          new GhostOverlay.Ghost(
+              outline.pins().get(i),
+              0,
+              i == 0 ? outline.body() : List.of(),
+              Integer.toString(i + 1)));
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package org.relegend.viewer.ui;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+import java.util.prefs.Preferences;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.Evidence;
+
+/** What the window remembers from one sitting to the next; nothing of it is in any map. */
+public final class Settings {
+  private static final int RECENT = 8;
+
+  private final Function<String, @Nullable String> get;
+  private final BiConsumer<String, String> put;
+
+  private Settings(Function<String, @Nullable String> get, BiConsumer<String, String> put) {
+    this.get = get;
+    this.put = put;
+  }
+
+  /** Those of the person who is logged in. */
+  public static Settings ofUser() {
+    Preferences node = Preferences.userRoot().node("org/relegend/viewer");
+    return new Settings(key -> node.get(key, null), node::put);
+  }
+
+  /** Forgotten with the program. */
+  public static Settings inMemory() {
+    Map<String, String> all = new HashMap<>();
+    return new Settings(all::get, all::put);
+  }
+
+  private Optional<String> text(String key) {
+    return Optional.ofNullable(get.apply(key)).filter(text -> !text.isEmpty());
+  }
+
+  /** Folders opened lately that are still there, the last one first. */
+  List<Path> recent() {
+    List<Path> folders = new ArrayList<>();
+    for (int i = 0; i < RECENT; i++) {
+      text("recent." + i).map(Path::of).filter(Files::isDirectory).ifPresent(folders::add);
+    }
+    return folders;
+  }
+
+  void opened(Path folder) {
+    Path whole = folder.toAbsolutePath().normalize();
+    List<Path> folders = recent();
+    folders.remove(whole);
+    folders.add(0, whole);
+    for (int i = 0; i < RECENT; i++) {
+      put.accept("recent." + i, i < folders.size() ? folders.get(i).toString() : "");
+    }
+  }
+
+  Theme theme() {
+    return text("theme").map(Theme::valueOf).orElse(Theme.SYSTEM);
+  }
+
+  void setTheme(Theme theme) {
+    put.accept("theme", theme.name());
+  }
+
+  String author() {
+    return text("author").orElse("");
+  }
+
+  void setAuthor(String author) {
+    put.accept("author", author);
+  }
+
+  Evidence evidence() {
+    return text("evidence").map(Evidence::of).orElse(Evidence.SEEN);
+  }
+
+  void setEvidence(Evidence evidence) {
+    put.accept("evidence", evidence.word());
+  }
+
+  /** Where file dialogs begin. */
+  Path lastFolder() {
+    return text("folder").map(Path::of).orElse(Path.of(System.getProperty("user.home")));
+  }
+
+  void setLastFolder(Path folder) {
+    put.accept("folder", folder.toAbsolutePath().toString());
+  }
+}

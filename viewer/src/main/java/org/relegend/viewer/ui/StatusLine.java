@@ -1,0 +1,129 @@
+package org.relegend.viewer.ui;
+
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.Timer;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.BoardId;
+import org.relegend.map.Photo;
+import org.relegend.map.Placement;
+import org.relegend.map.Subject;
+import org.relegend.viewer.paint.Palette;
+import org.relegend.viewer.session.Notice;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.work.Job;
+
+/** What was done last, how much of the board is placed, and whether all is saved. */
+final class StatusLine extends JPanel {
+  private final Session session;
+  private final JLabel said = new JLabel(" ");
+  private final JLabel coverage = new JLabel();
+  private final JButton findings;
+  private final JLabel saved = new JLabel();
+  private final JLabel working = new JLabel();
+  private final JProgressBar progress = new JProgressBar(0, 1000);
+  private final JButton stop = new JButton(Texts.of("file.stop"));
+  private final Timer pulse = new Timer(120, fired -> showProgress());
+  private @Nullable Job watched;
+  private int pulses;
+
+  StatusLine(Session session, Acts acts) {
+    super(new BorderLayout(12, 0));
+    this.session = session;
+    setBorder(BorderFactory.createEmptyBorder(4, 12, 6, 12));
+    said.setName("said");
+    said.setOpaque(false);
+    saved.setName("saved");
+    findings = new JButton(acts.action(Act.FINDINGS));
+    findings.setFocusable(false);
+    add(said, BorderLayout.CENTER);
+    JPanel right = new JPanel(new FlowLayout(FlowLayout.TRAILING, 14, 0));
+    stop.setFocusable(false);
+    stop.addActionListener(pressed -> stopWatched());
+    right.add(working);
+    right.add(progress);
+    right.add(stop);
+    right.add(coverage);
+    right.add(findings);
+    right.add(saved);
+    add(right, BorderLayout.EAST);
+    count();
+    showProgress();
+  }
+
+  /** Shows how far a job is, with a way to stop it, once it takes longer than half a second. */
+  void watch(Job job) {
+    watched = job;
+    pulses = 0;
+    pulse.start();
+  }
+
+  private void showProgress() {
+    Job job = watched;
+    pulses++;
+    boolean shown = job != null && !job.over() && pulses > 4;
+    working.setVisible(shown);
+    progress.setVisible(shown);
+    stop.setVisible(shown);
+    if (shown && job != null) {
+      working.setText(job.label());
+      progress.setValue((int) (1000 * job.fraction()));
+    }
+    if (job == null || job.over()) {
+      watched = null;
+      pulse.stop();
+    }
+  }
+
+  private void stopWatched() {
+    if (watched != null) {
+      watched.cancel();
+    }
+  }
+
+  /** Says the last notice; what did not happen stands out by a mark and by its ground. */
+  void say() {
+    Optional<Notice> notice = session.notice();
+    boolean refusal = notice.filter(last -> last.kind().isRefusal()).isPresent();
+    String text = notice.map(Texts::of).orElse(" ");
+    said.setText(refusal ? "\u2717 " + text : text);
+    said.setOpaque(refusal);
+    said.setBackground(refusal ? Palette.YELLOW : null);
+    said.setForeground(refusal ? Palette.BLACK : null);
+    said.getAccessibleContext().setAccessibleName(text);
+    repaint();
+  }
+
+  /** Counts how many parts of the board shown are placed on the photo shown. */
+  void count() {
+    Optional<Photo> photo = session.desk().photo();
+    if (photo.isEmpty()) {
+      coverage.setText("");
+      return;
+    }
+    BoardId board = photo.get().board();
+    long parts = session.map().parts().stream().filter(part -> part.board().equals(board)).count();
+    long placed =
+        session.map().placements().stream()
+            .filter(place -> place.picture().equals(photo.get().id()))
+            .map(Placement::subject)
+            .filter(Subject.OfPart.class::isInstance)
+            .distinct()
+            .count();
+    coverage.setText(Texts.of("status.coverage", placed, parts));
+  }
+
+  void showSaved(String text) {
+    saved.setText(text);
+  }
+
+  void showFindings(int count) {
+    findings.setText(Texts.of("status.findings", count));
+  }
+}

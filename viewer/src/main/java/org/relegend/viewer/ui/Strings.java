@@ -1,0 +1,23 @@
+package org.relegend.viewer.ui;
+
+import org.relegend.map.BoardMap;
+import org.relegend.map.Photo;
+import org.relegend.map.Picture;
+
+/** Names of things as the window shows them. */
+final class Strings {
+  private Strings() {}
+
+  /** A picture's title; of a photo also which side of which board it shows. */
+  static String caption(BoardMap map, Picture picture) {
+    if (!(picture instanceof Photo photo)) {
+      return picture.caption();
+    }
+    String side = Texts.of("photo.side." + Texts.word(photo.side()));
+    boolean named = photo.caption().equalsIgnoreCase(side);
+    if (map.boards().size() > 1) {
+      return Texts.of("photo.caption", photo.caption(), side, photo.board());
+    }
+    return named ? photo.caption() : photo.caption() + " \u00b7 " + side;
+  }
+}

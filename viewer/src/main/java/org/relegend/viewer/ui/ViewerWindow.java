@@ -1,0 +1,202 @@
+package org.relegend.viewer.ui;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JFrame;
+import javax.swing.JMenuItem;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+import org.relegend.store.MapFolder;
+import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.work.Jobs;
+
+/** One window of the program: the start page, or an open map. */
+final class ViewerWindow extends JFrame {
+  private static final int STEP = 28;
+
+  private final Program program;
+  private final Acts acts = new Acts();
+  private final Menus menus = new Menus(acts);
+  private final JPanel content = new JPanel(new BorderLayout());
+  private final Banner banner = new Banner();
+  private final StartPanel start;
+  private final MapFiles files;
+  private final Adding adding;
+  private final Jobs keep = new Jobs("keep", 1, SwingUtilities::invokeLater);
+  private final Jobs search = new Jobs("search", 1, SwingUtilities::invokeLater);
+  private @Nullable Sitting sitting;
+
+  ViewerWindow(Program program) {
+    super(Texts.of("app.name"));
+    this.program = program;
+    files = new MapFiles(this, program);
+    adding = new Adding(this, program);
+    start = new StartPanel(acts, this::open);
+    setJMenuBar(menus.bar());
+    content.add(banner, BorderLayout.NORTH);
+    setContentPane(content);
+    setMinimumSize(new Dimension(760, 560));
+    setSize(1280, 860);
+    place();
+    setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
+    addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent event) {
+            close();
+          }
+
+          @Override
+          public void windowActivated(WindowEvent event) {
+            program.followSystem();
+          }
+        });
+    new Deeds(this, program, acts).bind();
+    setTransferHandler(new DropTarget(this));
+    showStart();
+  }
+
+  /** In the middle of the screen, each further window a little lower than the one before. */
+  private void place() {
+    setLocationRelativeTo(null);
+    int step = STEP * program.windows().size();
+    setLocation(getX() + step, getY() + step);
+  }
+
+  Optional<Sitting> sitting() {
+    return Optional.ofNullable(sitting);
+  }
+
+  Acts acts() {
+    return acts;
+  }
+
+  MapFiles files() {
+    return files;
+  }
+
+  Adding adding() {
+    return adding;
+  }
+
+  Banner banner() {
+    return banner;
+  }
+
+  /** Opens a map in the place of what the window shows now, which is saved first. */
+  void open(Path folder) {
+    leave(() -> files.open(folder));
+  }
+
+  /** Saves what is open, then goes on. */
+  void leave(Runnable then) {
+    Sitting open = sitting;
+    if (open == null) {
+      then.run();
+    } else {
+      open.checking().stop();
+      open.keeping().flush(() -> files.release(open, then));
+    }
+  }
+
+  /** Lays an opened map into the window. */
+  void sit(MapFolder folder) {
+    Session session = new Session(folder.history(), program.owner(), program.clock());
+    session.hand().setAuthor(program.settings().author());
+    session.hand().setEvidence(program.settings().evidence());
+    session.document().setReadOnly(folder.readOnly());
+    Shelf shelf = new Shelf(program.library(), folder.path());
+    WorkPanel panel = new WorkPanel(session, shelf, acts, search);
+    Keeping keeping = new Keeping(folder, keep, state -> files.showState(panel, state));
+    session.document().add(keeping);
+    Checking checking = new Checking(session, folder, program.jobs(), panel::showFindings);
+    sitting = new Sitting(folder, session, keeping, checking, panel);
+    program.settings().opened(folder.path());
+    session.listen(change -> follow(session, change));
+    session.listen(
+        change -> {
+          if (change == Change.MAP) {
+            checking.soon();
+          }
+        });
+    checking.soon();
+    show(panel);
+    setTitle(Texts.of("app.title", session.map().info().title()));
+    files.showState(panel, keeping.state());
+    files.tell(folder.notices());
+    settle(session);
+    SwingUtilities.invokeLater(panel::typeName);
+  }
+
+  private void follow(Session session, Change change) {
+    switch (change) {
+      case EVIDENCE -> program.settings().setEvidence(session.hand().evidence());
+      case MAP, PICTURES, RIGHTS -> settle(session);
+      default -> {}
+    }
+  }
+
+  /** Which acts make sense now, and what undo and redo would do. */
+  private void settle(Session session) {
+    Optional<String> undo = session.document().undoLabel();
+    Optional<String> redo = session.document().redoLabel();
+    acts.rename(Act.UNDO, undo.map(l -> Texts.of("act.undo.named", l)).orElse(Act.UNDO.text()));
+    acts.rename(Act.REDO, redo.map(l -> Texts.of("act.redo.named", l)).orElse(Act.REDO.text()));
+    acts.enable(Act.UNDO, undo.isPresent());
+    acts.enable(Act.REDO, redo.isPresent());
+    acts.select(Act.LINK, session.desk().isLinked());
+  }
+
+  /** Shows the page that says what to do next. */
+  void showStart() {
+    sitting = null;
+    banner.close();
+    setTitle(Texts.of("app.name"));
+    List<Path> recent = program.settings().recent();
+    start.settle(recent, program.demo().isPresent());
+    show(start);
+  }
+
+  private void show(JPanel middle) {
+    content.removeAll();
+    content.add(banner, BorderLayout.NORTH);
+    content.add(middle, BorderLayout.CENTER);
+    boolean open = sitting != null;
+    for (Act act : Act.values()) {
+      acts.enable(act, open || Deeds.needsNoMap(act));
+    }
+    showRecent();
+    content.revalidate();
+    content.repaint();
+  }
+
+  private void showRecent() {
+    menus.recent().removeAll();
+    for (Path folder : program.settings().recent()) {
+      JMenuItem item = new JMenuItem(folder.toString());
+      item.addActionListener(pressed -> open(folder));
+      menus.recent().add(item);
+    }
+    menus.recent().setEnabled(menus.recent().getItemCount() > 0);
+    acts.enable(Act.DEMO, program.demo().isPresent());
+  }
+
+  /** Saves, closes, and ends the program with the last window. */
+  void close() {
+    leave(
+        () -> {
+          sitting = null;
+          dispose();
+          keep.close();
+          search.close();
+          program.closed(this);
+        });
+  }
+}

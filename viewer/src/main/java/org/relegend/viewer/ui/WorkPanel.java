@@ -1,0 +1,263 @@
+package org.relegend.viewer.ui;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.EventQueue;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.SwingUtilities;
+import org.relegend.check.Finding;
+import org.relegend.check.Severity;
+import org.relegend.map.HazardZone;
+import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.Tool;
+import org.relegend.viewer.work.Jobs;
+
+/** An open map: the find field, the two pictures, the node strip and the status line. */
+final class WorkPanel extends JPanel {
+  private static final String STRIP = "strip";
+  private static final String FINDINGS = "findings";
+
+  /** Height of the strip at first: its cards whole, and a scroll bar. */
+  private static final int BOTTOM = 268;
+
+  private final Session session;
+  private static final double PAGE_SHARE = 0.45;
+
+  private final JSplitPane pictures = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
+  private final JPanel bottom = new JPanel(new CardLayout());
+  private final FindingsPanel findings;
+  private final FindField field = new FindField();
+  private final TopBar top;
+  private final FindBar find;
+  private final PicturePane page;
+  private final PicturePane photo;
+  private final NodeStrip strip;
+  private final QuestionBar question;
+  private final StatusLine status;
+  private PicturePane active;
+  private boolean laidOut;
+
+  WorkPanel(Session session, Shelf shelf, Acts acts, Jobs jobs) {
+    super(new BorderLayout());
+    this.session = session;
+    Scene scene = new Scene(session, shelf);
+    top = new TopBar(session, acts, field);
+    page =
+        new PicturePane(
+            session, scene, "page", session.desk()::page, session.desk()::pages, BorderLayout.WEST);
+    photo =
+        new PicturePane(
+            session,
+            scene,
+            "photo",
+            session.desk()::photo,
+            session.desk()::photos,
+            BorderLayout.EAST);
+    active = photo;
+    page.onFocus(() -> active = page);
+    photo.onFocus(() -> active = photo);
+    question = new QuestionBar(session);
+    strip = new NodeStrip(session, scene, question);
+    status = new StatusLine(session, acts);
+    findings = new FindingsPanel(this::goTo, () -> showBelow(STRIP));
+    find = new FindBar(session, jobs, field, this::goToStrip);
+    add(top, BorderLayout.NORTH);
+    add(middle(), BorderLayout.CENTER);
+    add(status, BorderLayout.SOUTH);
+    evidenceKeys(acts);
+    session.listen(this::follow);
+    session.onLook(
+        look -> {
+          page.look(look);
+          photo.look(look);
+        });
+  }
+
+  private JComponent middle() {
+    pictures.setLeftComponent(page);
+    pictures.setRightComponent(photo);
+    pictures.setResizeWeight(PAGE_SHARE);
+    pictures.setContinuousLayout(true);
+    pictures.setPreferredSize(new Dimension(900, 300));
+    bottom.add(strip, STRIP);
+    bottom.add(findings, FINDINGS);
+    bottom.setPreferredSize(new Dimension(900, BOTTOM));
+    bottom.setMinimumSize(new Dimension(200, 120));
+    JSplitPane all = new JSplitPane(JSplitPane.VERTICAL_SPLIT, pictures, bottom);
+    all.setResizeWeight(1);
+    all.setContinuousLayout(true);
+    Keys.freeIn(pictures);
+    Keys.freeIn(all);
+    return all;
+  }
+
+  /** Lays the panes out once, by shares of the room there is, when it is first known. */
+  @Override
+  public void doLayout() {
+    super.doLayout();
+    if (!laidOut && getWidth() > 0) {
+      laidOut = true;
+      pictures.setDividerLocation((int) (getWidth() * PAGE_SHARE));
+    }
+  }
+
+  /** While a name is typed, plain digits belong to it: Alt and a digit choose the evidence. */
+  private void evidenceKeys(Acts acts) {
+    for (Act act : Act.values()) {
+      if (act.group() == Act.Group.EVIDENCE) {
+        act.key().ifPresent(key -> field.onKey("alt " + Keys.text(key), () -> acts.run(act)));
+      }
+    }
+  }
+
+  private void follow(Change change) {
+    switch (change) {
+      case MAP -> {
+        remark();
+        status.count();
+      }
+      case PICTURES -> {
+        page.settle();
+        photo.settle();
+        status.count();
+      }
+      case CHOICE -> {
+        strip.lay();
+        remark();
+      }
+      case CURSOR -> {
+        strip.showCursor();
+        remark();
+      }
+      case TOOL -> {
+        top.settle();
+        find.settle();
+        remark();
+        keepTyping();
+      }
+      case EVIDENCE -> top.settle();
+      case QUESTION -> ask();
+      case CAUTION -> SwingUtilities.invokeLater(this::caution);
+      case NOTICE -> status.say();
+      case RIGHTS -> {}
+    }
+  }
+
+  private void ask() {
+    boolean asked = session.question().isPresent();
+    if (asked) {
+      showBelow(STRIP);
+    }
+    strip.showQuestion(asked);
+    question.settle();
+  }
+
+  private void remark() {
+    page.remark();
+    photo.remark();
+  }
+
+  /** After a click that placed a name, the keyboard is back where the next name is typed. */
+  private void keepTyping() {
+    if (session.tool().takesName() && EventQueue.getCurrentEvent() instanceof MouseEvent) {
+      field.requestFocusInWindow();
+    }
+  }
+
+  private void caution() {
+    Optional<List<HazardZone>> zones = session.gate().caution();
+    if (zones.isEmpty()) {
+      return;
+    }
+    if (CautionDialog.show(SwingUtilities.getWindowAncestor(this), zones.get())) {
+      session.gate().acknowledge();
+    } else {
+      session.gate().turnBack();
+    }
+  }
+
+  /** Leads to what a finding is about. */
+  private void goTo(Finding finding) {
+    finding.picture().ifPresent(session.desk()::show);
+    finding.subjects().stream().findFirst().ifPresent(session::choose);
+  }
+
+  /** Shows what the checks found; the button counts what should be mended. */
+  void showFindings(List<Finding> found) {
+    findings.show(found);
+    long grave =
+        found.stream().filter(finding -> finding.severity() != Severity.INFORMATION).count();
+    status.showFindings((int) grave);
+  }
+
+  /** The findings in the place of the node strip, or the strip again. */
+  void toggleFindings() {
+    if (findings.isVisible()) {
+      goToStrip();
+    } else {
+      showBelow(FINDINGS);
+      findings.takeFocus();
+    }
+  }
+
+  private void goToStrip() {
+    showBelow(STRIP);
+    strip.requestFocusInWindow();
+  }
+
+  private void showBelow(String what) {
+    ((CardLayout) bottom.getLayout()).show(bottom, what);
+  }
+
+  StatusLine status() {
+    return status;
+  }
+
+  /** The picture that had the keyboard last. */
+  PicturePane active() {
+    return active;
+  }
+
+  PicturePane page() {
+    return page;
+  }
+
+  PicturePane photo() {
+    return photo;
+  }
+
+  void typeName() {
+    field.requestFocusInWindow();
+    field.selectAll();
+  }
+
+  /** Enter: opens a card, sets a place in the middle of the picture, or closes an outline. */
+  void enter() {
+    if (session.tool() == Tool.ZONE) {
+      session.outlining().close();
+    } else if (session.tool() != Tool.LOOK && active.canvas().isFocusOwner()) {
+      active.act("click-middle");
+    } else {
+      session.open();
+    }
+  }
+
+  /** Gives the keyboard to the next area: field, page, photo, strip. */
+  void nextArea(int by) {
+    List<JComponent> areas = List.of(field, page.canvas(), photo.canvas(), strip);
+    int now = 0;
+    for (int i = 0; i < areas.size(); i++) {
+      if (areas.get(i).isFocusOwner()) {
+        now = i;
+      }
+    }
+    areas.get(Math.floorMod(now + by, areas.size())).requestFocusInWindow();
+  }
+}
