@@ -1,0 +1,28 @@
+package org.relegend.hazard;
+
+import java.util.List;
+import org.relegend.circuit.Node;
+import org.relegend.map.HazardZone;
+import org.relegend.map.PartId;
+import org.relegend.map.PinRef;
+
+/**
+ * A node at which someone can be hurt.
+ *
+ * @param kind mains or high voltage
+ * @param volts nominal, root mean square for mains and AC; 0 where not given
+ * @param source the net whose declaration it follows from; the node itself where it is declared
+ * @param through the parts between there and here, nearest to the source first
+ */
+public record Reached(
+    Node node,
+    List<PinRef> pins,
+    HazardZone.Kind kind,
+    double volts,
+    Node source,
+    List<PartId> through) {
+  public Reached {
+    pins = List.copyOf(pins);
+    through = List.copyOf(through);
+  }
+}

@@ -1,0 +1,43 @@
+package org.relegend.hazard;
+
+import java.util.OptionalDouble;
+import org.relegend.map.Part;
+import org.relegend.marking.ComponentValues;
+import org.relegend.marking.Quantity;
+import org.relegend.marking.Readings;
+import org.relegend.marking.ValueReading;
+
+/**
+ * What a part's value says, where a marking allows several readings the greatest: more charge, a
+ * slower discharge.
+ */
+final class Values {
+  private Values() {}
+
+  static OptionalDouble farads(Part part) {
+    return greatest(part, Quantity.CAPACITANCE);
+  }
+
+  static OptionalDouble ohms(Part part) {
+    return greatest(part, Quantity.RESISTANCE);
+  }
+
+  /** The rated voltage told beside a capacitor's value. */
+  static OptionalDouble ratedVolts(Part part) {
+    return ComponentValues.read(part.value(), Quantity.CAPACITANCE).readings().stream()
+        .map(reading -> reading.rated(Quantity.VOLTAGE))
+        .filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble)
+        .max();
+  }
+
+  private static OptionalDouble greatest(Part part, Quantity quantity) {
+    Readings<ValueReading> readings = ComponentValues.read(part.value(), quantity);
+    return readings.outcome() == Readings.Outcome.READ
+        ? readings.readings().stream()
+            .mapToDouble(reading -> reading.amount().value())
+            .filter(value -> value > 0)
+            .max()
+        : OptionalDouble.empty();
+  }
+}
