@@ -5,8 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Kind;
 import org.relegend.circuit.Kinds;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Part;
@@ -24,6 +28,7 @@ public final class CheckContext {
   private final Kinds kinds;
   private final PictureFiles files;
   private final Map<PictureId, Optional<String>> digests = new HashMap<>();
+  private @Nullable Hazards hazards;
 
   public CheckContext(MapIndex index, Kinds kinds, PictureFiles files) {
     this.index = index;
@@ -46,6 +51,16 @@ public final class CheckContext {
 
   Optional<Kind> kind(Part part) {
     return kinds.of(part);
+  }
+
+  /** Where it can hurt by the usual limits, found out once however many checks ask. */
+  Hazards hazards() {
+    Hazards found = hazards;
+    if (found == null) {
+      found = Hazards.of(Circuit.of(map(), kinds), LimitSet.INSTRUMENTS);
+      hazards = found;
+    }
+    return found;
   }
 
   /** The digest of the picture's file, computed once however many checks ask. */

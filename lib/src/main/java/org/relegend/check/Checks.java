@@ -8,6 +8,11 @@ public final class Checks {
   /** In the order in which their findings are told, within one severity. */
   public static final List<Check> ALL =
       List.of(
+          new UnmarkedDanger(),
+          new LiveChassis(),
+          new ShortedBarrier(),
+          new BridgedBarrier(),
+          new MainsContradicted(),
           new PinOnTwoNets(),
           new NetPinOfNothing(),
           new DesignatorTwice(),
@@ -29,12 +34,15 @@ public final class Checks {
           new DiscrepancyOfNothing(),
           new BoardUnknown(),
           new ChannelUnknown(),
+          new UnmarkedCharge(),
           new ZoneOutsidePicture(),
+          new ZoneCrossingItself(),
           new DrawnOtherwise(),
           new ChannelPartWithoutTwin(),
           new DesignatorClassUnknown(),
           new KindUnknown(),
           new ValueOutsideSeries(),
+          new VoltageUnknown(),
           new PartWithoutPins(),
           new OnePinNet(),
           new EmptyNet(),

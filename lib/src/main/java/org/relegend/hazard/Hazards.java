@@ -7,12 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
 import org.relegend.circuit.Step;
-import org.relegend.map.Attestation;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -21,7 +21,6 @@ import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Point;
-import org.relegend.map.ZoneId;
 
 /**
  * All that a map tells of where it can hurt. What isn't in here is not known to be harmless: a map
@@ -104,7 +103,7 @@ public record Hazards(
   }
 
   private static Reached high(Walk walk, HighVoltage high, Node node) {
-    HighVoltage.Origin origin = java.util.Objects.requireNonNull(high.found().get(node));
+    HighVoltage.Origin origin = Objects.requireNonNull(high.found().get(node));
     Deque<PartId> way = new ArrayDeque<>();
     Optional<Step> step = origin.step();
     while (step.isPresent()) {
@@ -128,11 +127,15 @@ public record Hazards(
     return !mains.nodes().isEmpty();
   }
 
-  /**
-   * A zone for what lies outside on each picture, one for each kind: the hull of it with a margin.
-   * Zones that are there stay as they are.
-   */
-  public List<HazardZone> proposals(Circuit circuit, Attestation attestation) {
+  /** A zone that could be drawn: the hull of what lies outside on one picture, with a margin. */
+  public record Proposal(PictureId picture, HazardZone.Kind kind, List<Point> outline) {
+    public Proposal {
+      outline = List.copyOf(outline);
+    }
+  }
+
+  /** A zone for what lies outside on each picture, one for each kind. Zones that are there stay. */
+  public List<Proposal> proposals(Circuit circuit) {
     record Place(PictureId picture, HazardZone.Kind kind) {}
     Map<Place, List<Point>> points = new LinkedHashMap<>();
     for (Unmarked danger : unmarked) {
@@ -142,34 +145,19 @@ public record Hazards(
       around.add(danger.at());
       around.addAll(danger.outline());
     }
-    List<HazardZone> zones = new ArrayList<>();
+    List<Proposal> zones = new ArrayList<>();
     points.forEach(
-        (place, around) ->
-            circuit
-                .map()
-                .picture(place.picture())
-                .ifPresent(
-                    picture ->
-                        zones.add(
-                            new HazardZone(
-                                freshId(circuit, place.kind(), zones.size()),
-                                place.picture(),
-                                place.kind(),
-                                Outline.around(around, margin(picture), picture),
-                                "",
-                                List.of(attestation)))));
+        (place, around) -> {
+          Optional<Picture> picture = circuit.map().picture(place.picture());
+          picture
+              .map(shown -> Outline.around(around, margin(shown), shown))
+              .ifPresent(
+                  outline -> zones.add(new Proposal(place.picture(), place.kind(), outline)));
+        });
     return zones;
   }
 
   private static double margin(Picture picture) {
     return MARGIN * Math.max(picture.width(), picture.height());
-  }
-
-  private static ZoneId freshId(Circuit circuit, HazardZone.Kind kind, int before) {
-    int number = before + 1;
-    while (circuit.map().zones().has(new ZoneId(kind.word() + "-" + number))) {
-      number++;
-    }
-    return new ZoneId(kind.word() + "-" + number);
   }
 }

@@ -82,7 +82,7 @@ class ArchitectureTest {
     onlyIn("com.fasterxml.jackson..", "store");
     onlyIn("org.jgrapht..", "circuit", "twin");
     onlyIn("org.apache.pdfbox..", "scan", "sheet");
-    onlyIn("org.ejml..", "lineup");
+    onlyIn("org.ejml..", "lineup", "hazard");
     onlyIn("boofcv..", "lineup");
     onlyIn("org.apache.commons.csv..", "table", "circuit", "lineup");
     onlyIn("com.drew..", "scan");

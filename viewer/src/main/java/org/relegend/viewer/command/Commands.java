@@ -29,7 +29,8 @@ import picocli.CommandLine.Spec;
       NamesCommand.class,
       JoinedCommand.class,
       TwinCommand.class,
-      CheckCommand.class
+      CheckCommand.class,
+      HazardsCommand.class
     })
 public final class Commands implements Runnable {
   /** Everything asked held. */

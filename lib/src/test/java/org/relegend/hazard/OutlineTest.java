@@ -1,0 +1,89 @@
+package org.relegend.hazard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.relegend.map.BoardMapSamples;
+import org.relegend.map.Picture;
+import org.relegend.map.Point;
+
+class OutlineTest {
+  private static final Picture PICTURE =
+      BoardMapSamples.blank().picture(BoardMapSamples.TOP).orElseThrow();
+
+  private static List<Point> outline(double... xy) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < xy.length; i += 2) {
+      points.add(new Point(xy[i], xy[i + 1]));
+    }
+    return points;
+  }
+
+  @Test
+  void contains_concaveOutline_itsEdgesIncluded() {
+    List<Point> notch = outline(0, 0, 10, 0, 10, 10, 5, 4, 0, 10);
+    assertThat(Outline.contains(notch, new Point(5, 2))).isTrue();
+    assertThat(Outline.contains(notch, new Point(5, 7))).isFalse();
+    assertThat(Outline.contains(notch, new Point(5, 4))).isTrue();
+    assertThat(Outline.contains(notch, new Point(10, 3))).isTrue();
+    assertThat(Outline.contains(notch, new Point(10.01, 3))).isFalse();
+  }
+
+  @Test
+  void crossesItself_bowTie_retracedEdge_andNothingEnclosed() {
+    assertThat(Outline.crossesItself(outline(0, 0, 10, 10, 10, 0, 0, 10))).isTrue();
+    assertThat(Outline.crossesItself(outline(0, 0, 10, 0, 5, 0))).isTrue();
+    assertThat(Outline.crossesItself(outline(0, 0, 10, 0, 10, 10, 5, 4, 0, 10))).isFalse();
+    assertThat(Outline.crossesItself(outline(0, 0, 10, 0, 0, 10))).isFalse();
+  }
+
+  @Test
+  void overlap() {
+    List<Point> square = outline(0, 0, 10, 0, 10, 10, 0, 10);
+    assertThat(Outline.overlap(square, outline(2, 2, 3, 2, 3, 3))).isTrue();
+    assertThat(Outline.overlap(square, outline(-5, 4, 15, 4, 15, 6, -5, 6))).isTrue();
+    assertThat(Outline.overlap(square, outline(20, 20, 30, 20, 30, 30))).isFalse();
+    assertThat(Outline.overlap(square, List.of())).isFalse();
+  }
+
+  /** Whatever the points, at the picture's corners too, the proposal holds them and the margin. */
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void around_holdsEveryPointWithItsMargin(long seed) {
+    Random random = new Random(seed);
+    for (int round = 0; round < 50; round++) {
+      List<Point> points = new ArrayList<>();
+      int count = 1 + random.nextInt(6);
+      for (int i = 0; i < count; i++) {
+        points.add(new Point(random.nextInt(9) * 500, random.nextInt(7) * 500));
+      }
+      List<Point> zone = Outline.around(points, 80, PICTURE);
+      assertThat(Outline.crossesItself(zone)).isFalse();
+      assertThat(zone).allMatch(PICTURE::contains);
+      for (Point point : points) {
+        for (int k = 0; k < 16; k++) {
+          double x = point.x() + 79.9 * Math.cos(k * Math.PI / 8);
+          double y = point.y() + 79.9 * Math.sin(k * Math.PI / 8);
+          if (PICTURE.contains(new Point(x, y))) {
+            assertThat(Outline.contains(zone, new Point(x, y))).isTrue();
+          }
+        }
+        assertThat(Outline.contains(zone, point)).isTrue();
+      }
+    }
+  }
+
+  @Test
+  void around_nothing_isRefused() {
+    assertThatThrownBy(() -> Outline.around(List.of(), 5, PICTURE))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Outline.around(outline(1, 1), 0, PICTURE))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+}

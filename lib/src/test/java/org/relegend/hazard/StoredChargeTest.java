@@ -1,0 +1,98 @@
+package org.relegend.hazard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.relegend.map.BoardMapSamples.net;
+import static org.relegend.map.BoardMapSamples.twoPin;
+import static org.relegend.map.BoardMapSamples.with;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.BoardMap;
+import org.relegend.map.BoardMapSamples;
+import org.relegend.map.PartId;
+import org.relegend.map.Potential;
+
+class StoredChargeTest {
+  private static List<StoredCharge> charges(BoardMap map) {
+    return Hazards.of(Circuit.of(map), LimitSet.INSTRUMENTS).charges();
+  }
+
+  private static BoardMap declared(BoardMap map) {
+    return HazardMaps.with(
+        HazardMaps.with(map, "HT", Potential.Nature.DC, 300), "0V", Potential.Nature.REFERENCE, 0);
+  }
+
+  /** An unbalanced bridge, 1 2 3 4 kilohms with 5 across: 2.1552 kilohms (nodal, by hand). */
+  @Test
+  void bleeder_isTheWholeNetwork() {
+    BoardMap map =
+        with(
+            BoardMapSamples.blank(),
+            twoPin("C1", "cap", "47u"),
+            twoPin("R1", "resistor", "1k"),
+            twoPin("R2", "resistor", "2k"),
+            twoPin("R3", "resistor", "3k"),
+            twoPin("R4", "resistor", "4k"),
+            twoPin("R5", "resistor", "5k"),
+            twoPin("R6", "resistor", "9k"));
+    map =
+        with(
+            map,
+            net("HT", "C1.1", "R1.1", "R2.1"),
+            net("P", "R1.2", "R3.1", "R5.1", "R6.1"),
+            net("Q", "R2.2", "R4.1", "R5.2"),
+            net("0V", "C1.2", "R3.2", "R4.2"),
+            net("END", "R6.2"));
+    StoredCharge charge = charges(declared(map)).get(0);
+    double ohms = charge.bleeder().orElseThrow().ohms();
+    assertThat(ohms).isCloseTo(bridge(1e3, 2e3, 3e3, 4e3, 5e3), within(1e-6));
+    assertThat(charge.bleeder().orElseThrow().resistors()).doesNotContain(new PartId("R6"));
+  }
+
+  /** By delta-star of the upper triangle R1, R2, R5. */
+  private static double bridge(double r1, double r2, double r3, double r4, double r5) {
+    double sum = r1 + r2 + r5;
+    double top = r1 * r2 / sum;
+    double left = r1 * r5 / sum + r3;
+    double right = r2 * r5 / sum + r4;
+    return top + left * right / (left + right);
+  }
+
+  @Test
+  void capacitorsSideBySide_areOneBank_andAFuseOrASwitchIsNoBleeder() {
+    BoardMap map =
+        with(
+            BoardMapSamples.blank(),
+            twoPin("C1", "cap", "47u"),
+            twoPin("C2", "cap", "100n"),
+            twoPin("C3", "cap", ""),
+            twoPin("R1", "resistor", "100k"),
+            twoPin("F1", "fuse", "1A"));
+    map =
+        with(
+            map,
+            net("HT", "C1.1", "C2.2", "C3.1", "F1.1"),
+            net("HF", "F1.2", "R1.1"),
+            net("0V", "C1.2", "C2.1", "C3.2", "R1.2"));
+    StoredCharge charge = charges(declared(map)).get(0);
+    assertThat(charge.capacitors())
+        .containsExactly(new PartId("C1"), new PartId("C2"), new PartId("C3"));
+    assertThat(charge.farads()).isCloseTo(47.1e-6, within(1e-12));
+    assertThat(charge.unread()).containsExactly(new PartId("C3"));
+    assertThat(charge.bleeder()).isEmpty();
+    assertThat(charge.secondsTo(60)).isEmpty();
+    assertThat(charge.isNoteworthy(LimitSet.INSTRUMENTS)).isTrue();
+  }
+
+  /** 17 V AC at either end of a winding: 2 x 24.04 V between the ends. */
+  @Test
+  void betweenTwoAlternatingNets_peaksMayMeet() {
+    BoardMap map = with(BoardMapSamples.blank(), twoPin("C1", "cap", "10n"));
+    map = with(map, net("A", "C1.1"), net("B", "C1.2"));
+    map = HazardMaps.with(map, "A", Potential.Nature.AC, 17);
+    map = HazardMaps.with(map, "B", Potential.Nature.AC, 17);
+    assertThat(charges(map).get(0).volts().orElseThrow()).isCloseTo(48.08, within(0.01));
+  }
+}

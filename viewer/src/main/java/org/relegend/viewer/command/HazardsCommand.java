@@ -1,0 +1,221 @@
+package org.relegend.viewer.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.relegend.circuit.Circuit;
+import org.relegend.circuit.Node;
+import org.relegend.hazard.Cautions;
+import org.relegend.hazard.Discharge;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.MainsReach;
+import org.relegend.hazard.Reached;
+import org.relegend.hazard.StoredCharge;
+import org.relegend.hazard.Unmarked;
+import org.relegend.map.BoardMap;
+import org.relegend.map.HazardZone;
+import org.relegend.map.PartId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+import org.relegend.store.Json;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code hazards FOLDER}. */
+@Command(
+    name = "hazards",
+    description = {
+      "Tells what mains and high voltage reach, what isolates, what nobody outlined, and where",
+      "charge is stored. What isn't listed is not known to be without danger."
+    })
+final class HazardsCommand extends Answering {
+  @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--limits",
+      paramLabel = "NAME",
+      description = "what counts as high voltage; iec-61010 if not given, a wrong name lists all")
+  private String limits = LimitSet.INSTRUMENTS.name();
+
+  @Override
+  Answer answer() throws CommandFailure, StoreException {
+    LimitSet chosen = LimitSet.find(limits).orElse(null);
+    if (chosen == null) {
+      throw new CommandFailure(
+          "there are no limits called \"%s\": give one of %s"
+              .formatted(
+                  limits,
+                  LimitSet.ALL.stream().map(LimitSet::name).collect(Collectors.joining(", "))));
+    }
+    BoardMap map = MapFolder.openReadOnly(folder).map();
+    Circuit circuit = Circuit.of(map);
+    Hazards hazards = Hazards.of(circuit, chosen);
+    return new Answer(
+        holds(hazards) ? Commands.OK : Commands.DOES_NOT_HOLD,
+        () -> json(circuit, hazards),
+        out -> new HazardsText(map, hazards).print(out));
+  }
+
+  private static boolean holds(Hazards hazards) {
+    return hazards.unmarked().isEmpty()
+        && hazards.mains().chassis().isEmpty()
+        && hazards.mains().contradictions().isEmpty()
+        && hazards.mains().barriers().stream().allMatch(barrier -> barrier.failure().isEmpty());
+  }
+
+  private static Json json(Circuit circuit, Hazards hazards) {
+    BoardMap map = circuit.map();
+    MainsReach mains = hazards.mains();
+    return Json.object()
+        .put("limits", limits(hazards.limits()))
+        .put("reached", Json.array(hazards.reached(), reached -> reached(map, reached)))
+        .put("barriers", Json.array(mains.barriers(), barrier -> barrier(map, barrier)))
+        .put("bridges", Json.array(mains.bridges(), bridge -> bridge(map, bridge)))
+        .put(
+            "earth",
+            Json.array(
+                mains.earthed().stream().map(step -> step.in().part()).distinct().toList(),
+                part -> Json.of(map.nameOf(part))))
+        .put("liveReference", Json.array(mains.chassis(), net -> name(map, Subject.of(net))))
+        .put("assumedJoined", parts(map, mains.assumed()))
+        .put(
+            "contradictions",
+            Json.array(
+                mains.contradictions(),
+                found ->
+                    Json.object()
+                        .put("pin", name(map, Subject.of(found.pin())))
+                        .put("net", name(map, Subject.of(found.net())))
+                        .put("message", found.message())))
+        .put("noVoltage", Json.array(hazards.noVolts(), net -> name(map, Subject.of(net))))
+        .put("unmarked", Json.array(hazards.unmarked(), danger -> unmarked(map, danger)))
+        .put("unplaced", pins(map, hazards.unplaced()))
+        .put("proposals", Json.array(hazards.proposals(circuit), HazardsCommand::proposal))
+        .put("charge", Json.array(hazards.charges(), charge -> charge(map, hazards, charge)))
+        .put(
+            "cautions",
+            Json.array(
+                Cautions.all(),
+                caution ->
+                    Json.object().put("title", caution.title()).put("text", caution.text())));
+  }
+
+  private static Json limits(LimitSet limits) {
+    return Json.object()
+        .put("name", limits.name())
+        .put("title", limits.title())
+        .put("acVolts", limits.acVolts())
+        .put("dcVolts", limits.dcVolts())
+        .put("source", limits.source());
+  }
+
+  private static Json reached(BoardMap map, Reached reached) {
+    Json.Obj told =
+        Json.object()
+            .put("net", reached.node() instanceof Node.OfNet ? nameOf(map, reached.node()) : "")
+            .put("pins", pins(map, reached.pins()))
+            .put("kind", reached.kind().word())
+            .put("from", nameOf(map, reached.source()))
+            .put("through", parts(map, reached.through()));
+    return reached.volts() == 0 ? told : told.put("volts", reached.volts());
+  }
+
+  private static Json barrier(BoardMap map, MainsReach.Barrier barrier) {
+    return Json.object()
+        .put("part", map.nameOf(barrier.part()))
+        .put("near", pins(map, barrier.near()))
+        .put("far", pins(map, barrier.far()))
+        .put("holds", barrier.failure().isEmpty())
+        .put("bypassedThrough", parts(map, barrier.way()));
+  }
+
+  private static Json bridge(BoardMap map, MainsReach.Bridge bridge) {
+    Json.Obj told =
+        Json.object()
+            .put("part", map.nameOf(bridge.near().part()))
+            .put("near", name(map, Subject.of(bridge.near())))
+            .put("far", name(map, Subject.of(bridge.far())))
+            .put("walked", bridge.walked());
+    return bridge.amps().isEmpty() ? told : told.put("amps", bridge.amps().getAsDouble());
+  }
+
+  private static Json unmarked(BoardMap map, Unmarked danger) {
+    return Json.object()
+        .put("picture", danger.picture().text())
+        .put("of", map.nameOf(danger.subject()))
+        .put("x", danger.at().x())
+        .put("y", danger.at().y())
+        .put("kind", danger.kind().word());
+  }
+
+  private static Json proposal(Hazards.Proposal proposal) {
+    return Json.object()
+        .put("picture", proposal.picture().text())
+        .put("kind", proposal.kind().word())
+        .put("outline", Json.array(proposal.outline(), HazardsCommand::point));
+  }
+
+  private static Json point(Point point) {
+    return Json.array(List.of(Json.of(point.x()), Json.of(point.y())));
+  }
+
+  private static Json charge(BoardMap map, Hazards hazards, StoredCharge charge) {
+    Json.Obj told =
+        Json.object()
+            .put("capacitors", parts(map, charge.capacitors()))
+            .put("between", Json.array(charge.ends(), end -> Json.of(nameOf(map, end))))
+            .put("basis", charge.basis().name().toLowerCase(java.util.Locale.ROOT))
+            .put("valueUnknown", parts(map, charge.unread()))
+            .put("farads", charge.farads());
+    if (charge.volts().isPresent()) {
+      told = told.put("volts", charge.volts().getAsDouble());
+    }
+    if (charge.discharge().isPresent()) {
+      told = told.put("joules", charge.discharge().get().joules());
+      told = told.put("coulombs", charge.discharge().get().coulombs());
+      told = told.put("dischargeResistor", resistor(charge.discharge().get().proposal()));
+    }
+    if (charge.bleeder().isPresent()) {
+      told = told.put("bleedOhms", charge.bleeder().get().ohms());
+      told = told.put("bleeders", parts(map, charge.bleeder().get().resistors()));
+    }
+    told = seconds(told, "atLeastSecondsToLimit", charge.secondsTo(hazards.limits().dcVolts()));
+    told = seconds(told, "atLeastSecondsTo1V", charge.secondsTo(Discharge.LOW_VOLTS));
+    return told.put("caution", Cautions.of(HazardZone.Kind.STORED_CHARGE).text());
+  }
+
+  private static Json.Obj seconds(Json.Obj told, String name, OptionalDouble seconds) {
+    return seconds.isEmpty() ? told : told.put(name, seconds.getAsDouble());
+  }
+
+  private static Json resistor(Discharge.Resistor resistor) {
+    return Json.object()
+        .put("ohms", resistor.ohms())
+        .put("watts", resistor.watts())
+        .put("joules", resistor.joules())
+        .put("atLeastSecondsTo1V", resistor.seconds());
+  }
+
+  private static Json pins(BoardMap map, List<PinRef> pins) {
+    return Json.array(pins, pin -> name(map, Subject.of(pin)));
+  }
+
+  private static Json parts(BoardMap map, List<PartId> parts) {
+    return Json.array(parts, part -> Json.of(map.nameOf(part)));
+  }
+
+  private static Json name(BoardMap map, Subject subject) {
+    return Json.of(map.nameOf(subject));
+  }
+
+  static String nameOf(BoardMap map, Node node) {
+    return map.nameOf(node.subject());
+  }
+}

@@ -1,0 +1,241 @@
+package org.relegend.viewer.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.relegend.hazard.Caution;
+import org.relegend.hazard.Cautions;
+import org.relegend.hazard.Discharge;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.MainsReach;
+import org.relegend.hazard.Reached;
+import org.relegend.hazard.StoredCharge;
+import org.relegend.hazard.Unmarked;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Names;
+import org.relegend.map.PartId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+
+/** Hazards for people to read: cautions first, so that no figure is seen before them. */
+record HazardsText(BoardMap map, Hazards hazards) {
+  private static final int FIGURES = 3;
+
+  void print(PrintWriter out) {
+    for (Caution caution : Cautions.all()) {
+      line(out, "%s. %s", caution.title(), caution.text());
+    }
+    out.println();
+    LimitSet limits = hazards.limits();
+    line(
+        out,
+        "Counted as high: above %s AC, %s DC (%s; %s)",
+        amount(limits.acVolts(), Quantity.VOLTAGE),
+        amount(limits.dcVolts(), Quantity.VOLTAGE),
+        limits.title(),
+        limits.source());
+    reached(out);
+    barriers(out);
+    unmarked(out);
+    charges(out);
+  }
+
+  private void reached(PrintWriter out) {
+    if (hazards.reached().isEmpty()) {
+      line(out, "No net is known to carry mains or high voltage: that is not known, not absent.");
+      return;
+    }
+    line(out, "Mains and high voltage reach:");
+    TextTable table = new TextTable();
+    for (Reached reached : hazards.reached()) {
+      table.row(
+          HazardsCommand.nameOf(map, reached.node()),
+          reached.kind().word(),
+          pins(reached.pins()),
+          reached.through().isEmpty() ? "" : "through " + parts(reached.through()));
+    }
+    table.print(out, "  ");
+    hazards
+        .noVolts()
+        .forEach(
+            net ->
+                line(
+                    out,
+                    "  No voltage is given for %s: take it as high.",
+                    map.nameOf(Subject.of(net))));
+  }
+
+  private void barriers(PrintWriter out) {
+    MainsReach mains = hazards.mains();
+    for (MainsReach.Barrier barrier : mains.barriers()) {
+      String name = map.nameOf(barrier.part());
+      line(
+          out,
+          "%s: mains at %s; kept from %s",
+          name,
+          pins(barrier.near()),
+          barrier.far().isEmpty() ? "nothing" : pins(barrier.far()));
+      if (barrier.failure().isPresent()) {
+        boolean shorted = barrier.failure().get() == MainsReach.Barrier.Failure.SHORTED;
+        line(
+            out,
+            "  It does not isolate: %s.",
+            shorted || barrier.way().isEmpty()
+                ? "both sides are joined to the mains"
+                : "mains comes round through " + parts(barrier.way()));
+      }
+    }
+    for (MainsReach.Bridge bridge : mains.bridges()) {
+      line(
+          out,
+          "%s bridges the isolation%s%s.",
+          map.nameOf(bridge.near().part()),
+          passing(bridge.amps()),
+          bridge.walked() ? ": its far side is taken as mains" : "");
+    }
+    for (PartId part :
+        mains.earthed().stream().map(step -> step.in().part()).distinct().toList()) {
+      line(out, "%s leads from the mains to protective earth.", map.nameOf(part));
+    }
+    mains
+        .chassis()
+        .forEach(
+            net ->
+                line(
+                    out,
+                    "LIVE CHASSIS: mains reaches %s; clip no earthed lead to it.",
+                    map.nameOf(Subject.of(net))));
+    mains
+        .assumed()
+        .forEach(
+            part ->
+                line(
+                    out,
+                    "%s is taken to join all its pins, for too little is known of it.",
+                    map.nameOf(part)));
+    mains
+        .contradictions()
+        .forEach(
+            found ->
+                line(
+                    out,
+                    "%s on %s %s; it is taken as mains.",
+                    map.nameOf(Subject.of(found.pin())),
+                    map.nameOf(Subject.of(found.net())),
+                    found.message()));
+  }
+
+  private static String passing(OptionalDouble amps) {
+    return amps.isEmpty()
+        ? " and its value isn't known"
+        : " and passes up to " + amount(amps.getAsDouble(), Quantity.CURRENT);
+  }
+
+  private void unmarked(PrintWriter out) {
+    for (Unmarked danger : hazards.unmarked()) {
+      line(
+          out,
+          "UNMARKED: %s on %s at %.0f,%.0f lies in no %s zone.",
+          map.nameOf(danger.subject()),
+          danger.picture(),
+          danger.at().x(),
+          danger.at().y(),
+          danger.kind().word());
+    }
+    if (!hazards.unplaced().isEmpty()) {
+      line(out, "On no photo yet: %s", pins(hazards.unplaced()));
+    }
+  }
+
+  private void charges(PrintWriter out) {
+    if (hazards.charges().isEmpty()) {
+      line(out, "No capacitors are known.");
+      return;
+    }
+    line(out, "Stored charge; measure before touching, whatever stands here:");
+    hazards.charges().forEach(charge -> charge(out, charge));
+  }
+
+  private void charge(PrintWriter out, StoredCharge charge) {
+    String figures =
+        charge
+            .discharge()
+            .map(
+                full ->
+                    "%s at %s%s: %s"
+                        .formatted(
+                            amount(charge.farads(), Quantity.CAPACITANCE),
+                            amount(full.volts(), Quantity.VOLTAGE),
+                            charge.basis() == StoredCharge.Basis.RATED
+                                ? " (its rating, for no voltage is given)"
+                                : "",
+                            energy(full.joules())))
+            .orElse("value or voltage unknown: take it as charged");
+    line(
+        out,
+        "  %s between %s: %s",
+        parts(charge.capacitors()),
+        charge.ends().stream()
+            .map(end -> HazardsCommand.nameOf(map, end))
+            .collect(Collectors.joining(" and ")),
+        figures);
+    if (!charge.unread().isEmpty() && charge.discharge().isPresent()) {
+      line(out, "    not counted, for the value isn't known: %s", parts(charge.unread()));
+    }
+    charge.discharge().ifPresent(full -> times(out, charge, full));
+  }
+
+  private void times(PrintWriter out, StoredCharge charge, Discharge full) {
+    if (charge.bleeder().isEmpty()) {
+      line(out, "    no bleeder found: it may stay charged for days");
+    } else {
+      line(
+          out,
+          "    through %s (%s): %s after at least %s, 1 V after at least %s; measure before touching",
+          parts(charge.bleeder().get().resistors()),
+          amount(charge.bleeder().get().ohms(), Quantity.RESISTANCE),
+          amount(hazards.limits().dcVolts(), Quantity.VOLTAGE),
+          time(charge.secondsTo(hazards.limits().dcVolts())),
+          time(charge.secondsTo(Discharge.LOW_VOLTS)));
+    }
+    if (charge.isNoteworthy(hazards.limits())) {
+      Discharge.Resistor resistor = full.proposal();
+      line(
+          out,
+          "    a discharge resistor of %s has to bear %s at first and %s in all",
+          amount(resistor.ohms(), Quantity.RESISTANCE),
+          amount(resistor.watts(), Quantity.POWER),
+          energy(resistor.joules()));
+    }
+  }
+
+  private static String time(OptionalDouble seconds) {
+    return amount(seconds.orElse(0), Quantity.TIME);
+  }
+
+  private static String energy(double joules) {
+    return String.format(java.util.Locale.ROOT, "%.3g J", joules);
+  }
+
+  private static String amount(double value, Quantity quantity) {
+    return new Amount(quantity, value).text(FIGURES);
+  }
+
+  private String pins(List<PinRef> pins) {
+    return pins.stream()
+        .map(pin -> map.nameOf(Subject.of(pin)))
+        .collect(Collectors.joining(" "));
+  }
+
+  private String parts(List<PartId> parts) {
+    return parts.stream().map(map::nameOf).collect(Collectors.joining(", "));
+  }
+
+  private static void line(PrintWriter out, String format, Object... arguments) {
+    out.println(Names.spelledOut(String.format(java.util.Locale.ROOT, format, arguments)));
+  }
+}

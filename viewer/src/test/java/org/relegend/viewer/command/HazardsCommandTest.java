@@ -1,0 +1,117 @@
+package org.relegend.viewer.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.relegend.hazard.HazardMaps;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Potential;
+import org.relegend.map.ZoneId;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+
+class HazardsCommandTest {
+  private final Shell shell = new Shell();
+
+  @TempDir private Path temp;
+
+  private Path saved(BoardMap map) throws StoreException {
+    Path folder = temp.resolve("map");
+    assertThat(shell.run("new", folder, "--title", "Demo").code()).isZero();
+    try (MapFolder opened = MapFolder.open(folder)) {
+      opened.save(map);
+    }
+    return folder;
+  }
+
+  private static Schema schema() throws IOException {
+    try (InputStream in = HazardsCommand.class.getResourceAsStream("hazards.schema.json")) {
+      return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(new String(in.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON);
+    }
+  }
+
+  @Test
+  void demo_json_holdsToTheSchemaAndNamesTheMainsPins() throws StoreException, IOException {
+    Shell.Run run = shell.run("hazards", saved(HazardMaps.demo()), "--json");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    assertThat(schema().validate(run.out(), InputFormat.JSON)).isEmpty();
+    assertThat(run.out()).contains("\"J1.L\"", "\"T1.2\"", "\"iec-61010\"");
+    String reached = run.out().substring(0, run.out().indexOf("\"barriers\""));
+    assertThat(reached).doesNotContain("\"T1.3\"").doesNotContain("J1.E");
+  }
+
+  @Test
+  void demo_text_tellsCautionsBeforeFigures() throws StoreException {
+    Shell.Run run = shell.run("hazards", saved(HazardMaps.demo()));
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains(
+            "T1: mains at T1.1 T1.2; kept from T1.3 T1.4 T1.5 T1.6",
+            "1000 \u00b5F at 23.1 V: 0.267 J",
+            "through R2 (4.7 k\u03a9): 60 V after at least 0 s, 1 V after at least 14.8 s; measure"
+                + " before touching",
+            "a discharge resistor of 1.5 k\u03a9 has to bear 356 mW at first and 0.267 J in all");
+    assertThat(run.out().indexOf("Unplug first")).isBetween(0, run.out().indexOf("J1.L"));
+  }
+
+  @Test
+  void unmarkedDanger_isToldAndExitCode1() throws StoreException, IOException {
+    BoardMap demo = HazardMaps.demo();
+    Path folder = saved(demo.withZones(demo.zones().without(new ZoneId("mains-top"))));
+    Shell.Run run = shell.run("hazards", folder);
+    assertThat(run.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(run.out()).contains("UNMARKED: F1.1 on component at 450,180 lies in no mains zone.");
+    Shell.Run json = shell.run("hazards", folder, "--json");
+    assertThat(schema().validate(json.out(), InputFormat.JSON)).isEmpty();
+    assertThat(json.out()).contains("\"proposals\"");
+  }
+
+  /** Everything that can be wrong with a supply at once still holds to the schema. */
+  @Test
+  void muddledMap_isToldInFull() throws StoreException, IOException {
+    BoardMap map = HazardMaps.demo();
+    map = HazardMaps.joined(map, "R9", "resistor", "1M", "MAINS_N_IN", "0V");
+    map = HazardMaps.joined(map, "C9", "cap", "2n2", "MAINS_L_SW", "AC_A");
+    map = HazardMaps.joined(map, "X9", "", "", "MAINS_L_SW", "EARTH");
+    map = HazardMaps.with(map, "MAINS_L_IN", Potential.Nature.DC, 0);
+    Path folder = saved(map);
+    Shell.Run json = shell.run("hazards", folder, "--json");
+    assertThat(json.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(schema().validate(json.out(), InputFormat.JSON)).isEmpty();
+    Shell.Run text = shell.run("hazards", folder, "--limits", "osha");
+    assertThat(text.out())
+        .contains(
+            "LIVE CHASSIS: mains reaches 0V",
+            "mains comes round through",
+            "29 CFR 1910.303",
+            "No voltage is given for MAINS_L_IN",
+            "J1.L on MAINS_L_IN brings the mains in");
+  }
+
+  @Test
+  void unknownLimits_areRefusedWithTheNames() throws StoreException {
+    Shell.Run run = shell.run("hazards", saved(HazardMaps.demo()), "--limits", "nosuch");
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err().strip()).contains("iec-61010-wet", "us-navy").doesNotContain("\n");
+  }
+
+  @Test
+  void emptyMap_claimsNothing() {
+    Path folder = temp.resolve("empty");
+    shell.run("new", folder, "--title", "Empty");
+    Shell.Run run = shell.run("hazards", folder);
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("that is not known, not absent");
+  }
+}
