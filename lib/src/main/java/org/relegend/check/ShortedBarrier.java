@@ -24,7 +24,10 @@ final class ShortedBarrier implements Check {
   private Finding finding(
       CheckContext context, MainsReach.Barrier barrier, MainsReach.Barrier.Failure why) {
     List<Subject> subjects = new ArrayList<>(List.of(Subject.of(barrier.part())));
-    barrier.way().stream().map(Subject::of).filter(s -> !subjects.contains(s)).forEach(subjects::add);
+    barrier.way().stream()
+        .map(Subject::of)
+        .filter(s -> !subjects.contains(s))
+        .forEach(subjects::add);
     boolean shorted = why == MainsReach.Barrier.Failure.SHORTED;
     String name = context.map().nameOf(barrier.part());
     String message =

@@ -35,8 +35,7 @@ final class UnmarkedDanger implements Check {
     Map<Place, List<Subject>> places = new LinkedHashMap<>();
     for (Unmarked danger : unmarked) {
       places
-          .computeIfAbsent(
-              new Place(danger.picture(), danger.kind()), place -> new ArrayList<>())
+          .computeIfAbsent(new Place(danger.picture(), danger.kind()), place -> new ArrayList<>())
           .add(danger.subject());
     }
     List<Finding> findings = new ArrayList<>();

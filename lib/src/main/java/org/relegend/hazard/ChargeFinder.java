@@ -62,8 +62,7 @@ final class ChargeFinder {
         Ends turned = new Ends(ends.b(), ends.a());
         if (!ends.a().equals(ends.b())) {
           banks
-              .computeIfAbsent(
-                  banks.containsKey(turned) ? turned : ends, key -> new ArrayList<>())
+              .computeIfAbsent(banks.containsKey(turned) ? turned : ends, key -> new ArrayList<>())
               .add(part);
         }
       }

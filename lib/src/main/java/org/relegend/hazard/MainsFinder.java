@@ -67,8 +67,7 @@ final class MainsFinder {
     } while (passLarge() || passSmall());
     List<NetId> chassis = new ArrayList<>();
     for (Node node : arrivals.keySet()) {
-      if (node instanceof Node.OfNet net
-          && sources.nature(node) == Potential.Nature.REFERENCE) {
+      if (node instanceof Node.OfNet net && sources.nature(node) == Potential.Nature.REFERENCE) {
         chassis.add(net.net());
       }
     }
@@ -178,8 +177,7 @@ final class MainsFinder {
   }
 
   private Set<Node> component(Node from) {
-    return walk.from(
-        Set.of(from), step -> !walk.isCapacitor(step) && !sources.isEarth(step.to()));
+    return walk.from(Set.of(from), step -> !walk.isCapacitor(step) && !sources.isEarth(step.to()));
   }
 
   /** Whether some part keeps these nodes from what mains has reached. */

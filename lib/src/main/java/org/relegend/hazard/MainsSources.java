@@ -48,8 +48,7 @@ final class MainsSources {
     earths.removeAll(sources);
   }
 
-  private void sort(
-      Circuit circuit, Part part, Kind kind, List<PinRef> live, List<PinRef> made) {
+  private void sort(Circuit circuit, Part part, Kind kind, List<PinRef> live, List<PinRef> made) {
     if (!kind.has(Kind.Trait.INLET) && !kind.has(Kind.Trait.MAINS)) {
       return;
     }
@@ -90,8 +89,7 @@ final class MainsSources {
   }
 
   private void contradictEarth(Node node) {
-    boolean told =
-        contradictions.stream().anyMatch(known -> Node.of(known.net()).equals(node));
+    boolean told = contradictions.stream().anyMatch(known -> Node.of(known.net()).equals(node));
     if (!told && node instanceof Node.OfNet net) {
       PinRef first = nets.getOrDefault(net.net(), Net.named(net.net())).pins().get(0);
       contradictions.add(
@@ -101,7 +99,9 @@ final class MainsSources {
   }
 
   private static String word(Potential.Nature nature) {
-    return nature == Potential.Nature.EARTH ? EARTH_ROLE : nature.word().toUpperCase(java.util.Locale.ROOT);
+    return nature == Potential.Nature.EARTH
+        ? EARTH_ROLE
+        : nature.word().toUpperCase(java.util.Locale.ROOT);
   }
 
   Potential.Nature nature(Node node) {

@@ -66,10 +66,7 @@ public final class Outline {
         boolean neighbours = i == 0 && j == n - 1;
         if (!neighbours
             && touch(
-                outline.get(i),
-                outline.get(i + 1),
-                outline.get(j),
-                outline.get((j + 1) % n))) {
+                outline.get(i), outline.get(i + 1), outline.get(j), outline.get((j + 1) % n))) {
           return true;
         }
       }
@@ -78,8 +75,7 @@ public final class Outline {
   }
 
   private static boolean touch(Point a, Point b, Point c, Point d) {
-    boolean cross =
-        turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
+    boolean cross = turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
     return cross || isOn(a, b, c) || isOn(a, b, d) || isOn(c, d, a) || isOn(c, d, b);
   }
 

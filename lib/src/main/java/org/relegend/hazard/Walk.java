@@ -60,8 +60,7 @@ final class Walk {
         PinRef out = part.ref(other);
         for (Node to : circuit.nodesOf(out)) {
           if (!to.equals(node)) {
-            steps.add(
-                new Step(node, in, out, to, Conduction.UNKNOWN, true, "", Optional.empty()));
+            steps.add(new Step(node, in, out, to, Conduction.UNKNOWN, true, "", Optional.empty()));
           }
         }
       }

@@ -40,7 +40,6 @@ final class Wires {
   }
 
   private static boolean lasts(Step step) {
-    return step.in().equals(step.out())
-        || step.passage().filter(LASTING::contains).isPresent();
+    return step.in().equals(step.out()) || step.passage().filter(LASTING::contains).isPresent();
   }
 }

@@ -52,7 +52,8 @@ class WordingTest {
 
   @Test
   void theSearch_findsWhatItLooksFor() {
-    assertThat(literals("/* safe */ a = \"it is safe\"; // \"safe\"\n c = '\"'; d = \"\"\"\nb\"\"\";"))
+    assertThat(
+            literals("/* safe */ a = \"it is safe\"; // \"safe\"\n c = '\"'; d = \"\"\"\nb\"\"\";"))
         .containsExactly("it is safe", "\nb");
     for (String text :
         List.of("This is SAFE now", "safely", "Unsafe", "harmless", "no danger", "not live")) {

@@ -14,7 +14,9 @@ class LiveChassisTest {
   @Test
   void fires_whereMainsReachesTheReference() {
     Finding finding =
-        only(CHECK, HazardMaps.joined(HazardMaps.demo(), "R9", "resistor", "1M", "MAINS_N_IN", "0V"));
+        only(
+            CHECK,
+            HazardMaps.joined(HazardMaps.demo(), "R9", "resistor", "1M", "MAINS_N_IN", "0V"));
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(subjects(finding)).containsExactly("net:0V", "R9");
     assertThat(finding.message()).contains("Mains reaches 0V").contains("through R9");

@@ -18,8 +18,7 @@ class MainsContradictedTest {
         only(CHECK, HazardMaps.with(HazardMaps.demo(), "MAINS_L_IN", Potential.Nature.DC, 24));
     assertThat(subjects(finding)).containsExactly("J1.L", "net:MAINS_L_IN");
     assertThat(finding.message())
-        .isEqualTo(
-            "J1.L on MAINS_L_IN brings the mains in, but its net is declared to be DC");
+        .isEqualTo("J1.L on MAINS_L_IN brings the mains in, but its net is declared to be DC");
   }
 
   @Test

@@ -18,7 +18,9 @@ class ShortedBarrierTest {
   @Test
   void fires_whereMainsComesRoundIt() {
     Finding finding =
-        only(CHECK, HazardMaps.joined(HazardMaps.demo(), "R9", "resistor", "1M", "MAINS_N_IN", "0V"));
+        only(
+            CHECK,
+            HazardMaps.joined(HazardMaps.demo(), "R9", "resistor", "1M", "MAINS_N_IN", "0V"));
     assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(subjects(finding)).startsWith("T1").contains("R9");
   }

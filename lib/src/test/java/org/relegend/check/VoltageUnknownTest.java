@@ -14,8 +14,7 @@ class VoltageUnknownTest {
 
   @Test
   void fires_forANetThatCarriesSomeVoltage() {
-    Finding finding =
-        only(CHECK, HazardMaps.with(HazardMaps.demo(), "VP", Potential.Nature.DC, 0));
+    Finding finding = only(CHECK, HazardMaps.with(HazardMaps.demo(), "VP", Potential.Nature.DC, 0));
     assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(subjects(finding)).containsExactly("net:VP");
   }

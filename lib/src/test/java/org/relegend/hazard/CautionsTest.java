@@ -21,8 +21,15 @@ class CautionsTest {
             .toLowerCase(Locale.ROOT);
     assertThat(text)
         .contains(
-            "pull the plug", "then measure", "one hand", "isolation transformer", "in series",
-            "rings", "never alone", "licensed", "rules of your country");
+            "pull the plug",
+            "then measure",
+            "one hand",
+            "isolation transformer",
+            "in series",
+            "rings",
+            "never alone",
+            "licensed",
+            "rules of your country");
   }
 
   /** Where sources conflict, both views stand there. */

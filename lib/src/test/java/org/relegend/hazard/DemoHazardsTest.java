@@ -11,9 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
+import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
-import org.relegend.map.BoardMapSamples;
 import org.relegend.map.PartId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -65,9 +65,7 @@ class DemoHazardsTest {
     MainsReach.Barrier barrier = HAZARDS.mains().barriers().get(0);
     assertThat(barrier.part()).isEqualTo(new PartId("T1"));
     assertThat(barrier.near()).map(Object::toString).containsExactly("T1.1", "T1.2");
-    assertThat(barrier.far())
-        .map(Object::toString)
-        .containsExactly("T1.3", "T1.4", "T1.5", "T1.6");
+    assertThat(barrier.far()).map(Object::toString).containsExactly("T1.3", "T1.4", "T1.5", "T1.6");
     assertThat(barrier.failure()).isEmpty();
   }
 
@@ -150,8 +148,7 @@ class DemoHazardsTest {
   void shiftingAnyZoneAway_isFound(HazardZone zone) {
     List<Point> away = zone.outline().stream().map(point -> point.plus(0, 1500)).toList();
     HazardZone shifted =
-        new HazardZone(
-            zone.id(), zone.picture(), zone.kind(), away, zone.note(), zone.evidence());
+        new HazardZone(zone.id(), zone.picture(), zone.kind(), away, zone.note(), zone.evidence());
     assertThat(of(DEMO.withZones(DEMO.zones().with(shifted))).unmarked()).isNotEmpty();
   }
 
@@ -162,8 +159,7 @@ class DemoHazardsTest {
   @ParameterizedTest
   @MethodSource("placements")
   void movingAnyMainsPinOrReservoirOutOfItsZone_isFound(Placement placement) {
-    Placement moved =
-        placement.movedTo(new Point(2000, 2900), BoardMapSamples.says(Evidence.SEEN));
+    Placement moved = placement.movedTo(new Point(2000, 2900), BoardMapSamples.says(Evidence.SEEN));
     Hazards hazards = of(DEMO.withPlacements(DEMO.placements().with(moved)));
     assertThat(hazards.unmarked()).map(Unmarked::subject).containsExactly(placement.subject());
   }
@@ -171,7 +167,11 @@ class DemoHazardsTest {
   /** A zone of another kind doesn't say what threatens; one with nothing in it is left alone. */
   @Test
   void zoneOfAnotherKind_isNotEnough() {
-    HazardZone zone = DEMO.zones().stream().filter(z -> z.id().text().equals("mains-top")).findFirst().orElseThrow();
+    HazardZone zone =
+        DEMO.zones().stream()
+            .filter(z -> z.id().text().equals("mains-top"))
+            .findFirst()
+            .orElseThrow();
     HazardZone hot =
         new HazardZone(
             zone.id(), zone.picture(), HazardZone.Kind.HOT, zone.outline(), "", zone.evidence());

@@ -33,9 +33,20 @@ public final class HazardMaps {
   /** The demo's mains pins and where they lie, in mm on the component side, from its tables. */
   public static final List<String> MAINS =
       List.of(
-          "J1.L 8 14", "J1.N 14 14", "F1.1 30 12", "F1.2 50 12", "SW1.1 10 31", "SW1.2 10 41",
-          "SW1.3 18 31", "SW1.4 18 41", "C1.1 35 30", "C1.2 45 30", "R1.1 33.7 42",
-          "R1.2 46.3 42", "T1.1 14 55", "T1.2 38 55");
+          "J1.L 8 14",
+          "J1.N 14 14",
+          "F1.1 30 12",
+          "F1.2 50 12",
+          "SW1.1 10 31",
+          "SW1.2 10 41",
+          "SW1.3 18 31",
+          "SW1.4 18 41",
+          "C1.1 35 30",
+          "C1.2 45 30",
+          "R1.1 33.7 42",
+          "R1.2 46.3 42",
+          "T1.1 14 55",
+          "T1.2 38 55");
 
   private static final double SCALE = 15;
   private static final double WIDTH = 250;
@@ -54,13 +65,19 @@ public final class HazardMaps {
 
   private static Photo solder() {
     return new Photo(
-        SOLDER, "Solder side", "photos/solder.jpg", MAIN, Side.SOLDER, Turn.UNKNOWN, DIGEST, 4000,
+        SOLDER,
+        "Solder side",
+        "photos/solder.jpg",
+        MAIN,
+        Side.SOLDER,
+        Turn.UNKNOWN,
+        DIGEST,
+        4000,
         3000);
   }
 
   public static BoardMap with(BoardMap map, String net, Potential.Nature nature, double volts) {
-    Net changed =
-        map.net(new NetId(net)).orElseThrow().withPotential(new Potential(nature, volts));
+    Net changed = map.net(new NetId(net)).orElseThrow().withPotential(new Potential(nature, volts));
     return map.withNets(map.nets().with(changed));
   }
 

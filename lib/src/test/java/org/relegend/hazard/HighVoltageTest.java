@@ -96,7 +96,7 @@ class HighVoltageTest {
   @Test
   void everyLimitSet_namesItsSource_andIsFoundByItsName() {
     assertThat(LimitSet.ALL).hasSize(9).allMatch(set -> !set.source().isBlank());
-    assertThat(LimitSet.ALL).allMatch(set -> LimitSet.find(set.name()).orElseThrow() == set);
+    assertThat(LimitSet.ALL).allMatch(set -> LimitSet.find(set.name()).orElseThrow().equals(set));
     assertThat(LimitSet.find("nosuch")).isEmpty();
   }
 }

@@ -30,7 +30,9 @@ class MainsReachTest {
         part("T1", "transformer", "")
             .withPins(
                 List.of(
-                    new Pin("1", "pri"), new Pin("2", "pri"), new Pin("3", "sec"),
+                    new Pin("1", "pri"),
+                    new Pin("2", "pri"),
+                    new Pin("3", "sec"),
                     new Pin("4", "sec")),
                 List.of());
     BoardMap parts =
@@ -84,8 +86,7 @@ class MainsReachTest {
     MainsReach reach = reach(HazardMaps.joined(supply(), "R9", "resistor", "1M", "L", "0V"));
     assertThat(nets(reach)).containsExactly("0V", "AC", "L", "N");
     assertThat(reach.chassis()).map(Object::toString).containsExactly("0V");
-    assertThat(reach.barriers().get(0).failure())
-        .contains(MainsReach.Barrier.Failure.BYPASSED);
+    assertThat(reach.barriers().get(0).failure()).contains(MainsReach.Barrier.Failure.BYPASSED);
     assertThat(reach.barriers().get(0).way()).containsExactly(new PartId("R9"));
   }
 
@@ -96,8 +97,7 @@ class MainsReachTest {
     assertThat(nets(small)).containsExactly("L", "N");
     assertThat(small.bridges()).hasSize(1);
     assertThat(small.bridges().get(0).walked()).isFalse();
-    assertThat(small.bridges().get(0).amps().orElseThrow() * 1e3)
-        .isCloseTo(0.1908, within(1e-3));
+    assertThat(small.bridges().get(0).amps().orElseThrow() * 1e3).isCloseTo(0.1908, within(1e-3));
     MainsReach large = reach(HazardMaps.joined(supply(), "C9", "cap", "47n", "L", "0V"));
     assertThat(nets(large)).contains("0V");
     assertThat(large.bridges().get(0).walked()).isTrue();

@@ -57,7 +57,15 @@ final class Supplies {
     on("J1.L", "M0");
     on("J1.N", "M1");
     on("J1.E", EARTH);
-    part("T0", "transformer", "", "1=primary", "2=primary", "3=secondary", "4=secondary", "5=screen");
+    part(
+        "T0",
+        "transformer",
+        "",
+        "1=primary",
+        "2=primary",
+        "3=secondary",
+        "4=secondary",
+        "5=screen");
     two("T0", "1", "M0", "2", "M1");
     two("T0", "3", "S0", "4", "S1");
     on("T0.5", EARTH);
@@ -128,7 +136,14 @@ final class Supplies {
         join(a, b);
       }
       case 11 -> {
-        part("U" + i, "optocoupler", "", "1=led anode", "2=led cathode", "3=output emitter", "4=output collector");
+        part(
+            "U" + i,
+            "optocoupler",
+            "",
+            "1=led anode",
+            "2=led cathode",
+            "3=output emitter",
+            "4=output collector");
         isolated("U" + i, a, b, net(), net());
       }
       case 12 -> {

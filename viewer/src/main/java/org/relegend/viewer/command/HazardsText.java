@@ -97,8 +97,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
           passing(bridge.amps()),
           bridge.walked() ? ": its far side is taken as mains" : "");
     }
-    for (PartId part :
-        mains.earthed().stream().map(step -> step.in().part()).distinct().toList()) {
+    for (PartId part : mains.earthed().stream().map(step -> step.in().part()).distinct().toList()) {
       line(out, "%s leads from the mains to protective earth.", map.nameOf(part));
     }
     mains
@@ -226,9 +225,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
   }
 
   private String pins(List<PinRef> pins) {
-    return pins.stream()
-        .map(pin -> map.nameOf(Subject.of(pin)))
-        .collect(Collectors.joining(" "));
+    return pins.stream().map(pin -> map.nameOf(Subject.of(pin))).collect(Collectors.joining(" "));
   }
 
   private String parts(List<PartId> parts) {
