@@ -24,7 +24,7 @@ class StoredChargeTest {
         HazardMaps.with(map, "HT", Potential.Nature.DC, 300), "0V", Potential.Nature.REFERENCE, 0);
   }
 
-  /** An unbalanced bridge, 1 2 3 4 kilohms with 5 across: 2.1552 kilohms (nodal, by hand). */
+  /** An unbalanced bridge, 1 2 3 4 kilohms with 5 across: 2.394 kilohms (delta to star). */
   @Test
   void bleeder_isTheWholeNetwork() {
     BoardMap map =
