@@ -24,7 +24,7 @@ final class HazardSign {
   static void draw(Graphics2D g, HazardZone.Kind kind, double x, double y, double side) {
     AffineTransform to = new AffineTransform(side, 0, 0, side, x, y);
     Shape triangle = to.createTransformedShape(triangle());
-    float border = (float) (side * 0.09);
+    float border = (float) (side * 0.07);
     g.setStroke(round(border + 4));
     g.setColor(Halo.LIGHT);
     g.draw(triangle);
@@ -48,7 +48,7 @@ final class HazardSign {
 
   /** The yellow face inside of the border. */
   private static Shape face() {
-    return AffineTransform.getScaleInstance(0.87, 0.87).createTransformedShape(triangle());
+    return AffineTransform.getScaleInstance(0.9, 0.9).createTransformedShape(triangle());
   }
 
   /** A zigzag from above that ends in an arrowhead. */

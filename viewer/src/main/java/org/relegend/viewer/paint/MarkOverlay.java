@@ -130,12 +130,17 @@ public final class MarkOverlay implements Overlay {
     }
   }
 
-  /** To the right of a pad's sign; in the middle of a body. */
+  /** In the middle of an outline; to the right of a sign. */
   private void label(Graphics2D g, ViewState painted, Mark mark) {
-    if (!mark.label().isEmpty()) {
-      ScreenPoint at = painted.toScreen(mark.at());
+    if (mark.label().isEmpty()) {
+      return;
+    }
+    String text = mark.isWeak() ? mark.label() + " ?" : mark.label();
+    ScreenPoint at = painted.toScreen(mark.at());
+    if (isDrawnAsOutline(painted, mark)) {
+      sprites.labelAbout(g, text, mark.emphasis(), at.x(), at.y());
+    } else {
       double aside = MarkStyle.of(mark.emphasis()).radius() + 5;
-      String text = mark.isWeak() ? mark.label() + " ?" : mark.label();
       sprites.label(g, text, mark.emphasis(), at.x() + aside, at.y());
     }
   }

@@ -43,7 +43,7 @@ record MarkStyle(Color colour, double radius, float line, Pattern pattern, boole
     return switch (emphasis) {
       case PLAIN -> new MarkStyle(Palette.SKY_BLUE, 3.5, 1.25f, Pattern.FULL, false);
       case JOINED -> new MarkStyle(Palette.ORANGE, 5.5, 2.5f, Pattern.FULL, true);
-      case SELECTED -> new MarkStyle(Palette.YELLOW, 7.5, 3.5f, Pattern.FULL, true);
+      case SELECTED -> new MarkStyle(Palette.YELLOW, 7.5, 4.5f, Pattern.FULL, true);
       case TWIN -> new MarkStyle(Palette.BLUISH_GREEN, 6, 2.5f, Pattern.DASHED, true);
       case SUSPECT -> new MarkStyle(Palette.REDDISH_PURPLE, 7, 2.5f, Pattern.DOTTED, true);
     };

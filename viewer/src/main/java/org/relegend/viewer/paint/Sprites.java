@@ -26,6 +26,7 @@ final class Sprites {
   private static final int MOST_LABELS = 4000;
 
   private static final int PADDING = 3;
+  private static final double HAIR = 1e-6;
   private static final Font FONT = new Font(Font.SANS_SERIF, Font.BOLD, 12);
 
   /** What a sign shows. */
@@ -52,19 +53,32 @@ final class Sprites {
 
   /** Writes a label on a plate whose left edge is at a point and whose middle is as high. */
   void label(Graphics2D g, String text, Mark.Emphasis emphasis, double x, double y) {
-    double scale = g.getTransform().getScaleX();
+    BufferedImage image = plate(g, text, emphasis);
+    copy(g, image, x, y - image.getHeight() / g.getTransform().getScaleX() / 2);
+  }
+
+  /** Writes a label on a plate whose middle is at a point. */
+  void labelAbout(Graphics2D g, String text, Mark.Emphasis emphasis, double x, double y) {
+    double width = plate(g, text, emphasis).getWidth() / g.getTransform().getScaleX();
+    label(g, text, emphasis, x - width / 2, y);
+  }
+
+  private BufferedImage plate(Graphics2D g, String text, Mark.Emphasis emphasis) {
     if (labels.size() > MOST_LABELS) {
       labels.clear();
     }
-    BufferedImage image = labels.computeIfAbsent(new Label(text, emphasis, scale), Sprites::drawn);
-    copy(g, image, x, y - image.getHeight() / scale / 2);
+    Label label = new Label(text, emphasis, g.getTransform().getScaleX());
+    return labels.computeIfAbsent(label, Sprites::drawn);
   }
 
-  /** Whole screen pixels, so that nothing is smoothed and signs stay crisp. */
+  /**
+   * At whole screen pixels, so that nothing is smoothed and signs stay crisp; a hair beyond a half
+   * is a half, so that the same place is rounded alike in each view.
+   */
   private static void copy(Graphics2D g, BufferedImage image, double x, double y) {
     AffineTransform to = g.getTransform();
-    long deviceX = Math.round(to.getScaleX() * x + to.getTranslateX());
-    long deviceY = Math.round(to.getScaleY() * y + to.getTranslateY());
+    double deviceX = Math.floor(to.getScaleX() * x + to.getTranslateX() + 0.5 + HAIR);
+    double deviceY = Math.floor(to.getScaleY() * y + to.getTranslateY() + 0.5 + HAIR);
     g.setTransform(new AffineTransform());
     g.drawImage(image, (int) deviceX, (int) deviceY, null);
     g.setTransform(to);
@@ -79,7 +93,9 @@ final class Sprites {
 
   private static BufferedImage drawn(Sign sign) {
     MarkStyle style = MarkStyle.of(sign.emphasis);
-    double side = 2 * (style.radius() * 1.3 + 2 * Halo.EDGE + 5);
+    double reach = style.radius() * 1.3 + 2 * Halo.EDGE + 5;
+    // an even number of screen pixels, so that the middle lies between two of them
+    double side = 2 * Math.ceil(reach * sign.deviceScale) / sign.deviceScale;
     return image(
         side,
         side,
@@ -144,8 +160,8 @@ final class Sprites {
       double width, double height, double scale, Consumer<Graphics2D> drawing) {
     BufferedImage image =
         new BufferedImage(
-            (int) Math.ceil(width * scale),
-            (int) Math.ceil(height * scale),
+            (int) Math.ceil(width * scale - HAIR),
+            (int) Math.ceil(height * scale - HAIR),
             BufferedImage.TYPE_INT_ARGB_PRE);
     Graphics2D g = image.createGraphics();
     try {

@@ -186,6 +186,9 @@ final class PhotoSource implements PictureSource {
     } catch (CancellationException enough) {
       become(new PictureStatus.Stopped());
     } catch (PictureException problem) {
+      first.clear(); // what is no longer the picture, or only a part of it, must not be marked on
+      levels = null;
+      workshop.cache().forget(this);
       become(new PictureStatus.Failed(String.valueOf(problem.getMessage())));
     } catch (IOException problem) {
       become(

@@ -64,7 +64,8 @@ public final class TilePainter {
   private static List<TileKey> keys(
       PictureSource picture, ViewState view, Box seen, double deviceScale) {
     TileGrid grid = new TileGrid(picture.width(), picture.height(), picture.finestLevel());
-    return grid.covering(seen, grid.levelFor(view.scale() * deviceScale));
+    return grid.covering(
+        seen, Math.min(grid.levelFor(view.scale() * deviceScale), picture.coarsestLevel()));
   }
 
   /** What stands for a tile at the moment: itself, a coarser one, or nothing. */
