@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
 
 /**
  * Draws lines that can be seen on any ground: a colour, a black line around it and a white one
@@ -37,6 +38,20 @@ final class Halo {
     stroke(g, shape, 2 * EDGE, DARK, new float[0]);
     g.setColor(colour);
     g.fill(shape);
+  }
+
+  /** The least that can still be seen on any ground: black beside white, a pixel each. */
+  static void hairline(Graphics2D g, Shape shape) {
+    stroke(g, shape, 2.5f, LIGHT, new float[0]);
+    stroke(g, shape, 1, DARK, new float[0]);
+  }
+
+  /** The same for a point. */
+  static void speck(Graphics2D g, double x, double y) {
+    g.setColor(LIGHT);
+    g.fill(new Rectangle2D.Double(x - 2, y - 2, 4, 4));
+    g.setColor(DARK);
+    g.fill(new Rectangle2D.Double(x - 1, y - 1, 2, 2));
   }
 
   private static void stroke(Graphics2D g, Shape shape, float width, Color colour, float[] dashes) {

@@ -24,6 +24,9 @@ public final class MarkOverlay implements Overlay {
 
   private static final double ROOM_FOR_PAD_LABELS = 34;
 
+  /** Closer together than that, plain marks are specks and hairlines: the picture comes first. */
+  private static final double ROOM_FOR_SIGNS = 28;
+
   /** Bodies smaller than that on the screen are drawn as a sign, in component pixels. */
   private static final double SMALLEST_OUTLINE = 10;
 
@@ -92,12 +95,13 @@ public final class MarkOverlay implements Overlay {
     }
     Box seen = painted.seenIn(clip.x, clip.y, clip.width, clip.height);
     int[] shown = index.touching(seen.grown(SIGN_REACH / painted.scale()));
+    boolean crowded = !hasRoom(painted, ROOM_FOR_SIGNS);
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     for (int place : shown) {
-      outline(g, painted, marks.get(place));
+      outline(g, painted, marks.get(place), crowded);
     }
     for (int place : shown) {
-      sign(g, painted, marks.get(place));
+      sign(g, painted, marks.get(place), crowded);
     }
     Box reached = seen.grown(REACH / painted.scale());
     if (hasRoom(painted, ROOM_FOR_BODY_LABELS)) {
@@ -114,18 +118,27 @@ public final class MarkOverlay implements Overlay {
     return index.spacing() * painted.scale() >= pixels;
   }
 
-  private void outline(Graphics2D g, ViewState painted, Mark mark) {
+  private static void outline(Graphics2D g, ViewState painted, Mark mark, boolean crowded) {
     if (isDrawnAsOutline(painted, mark)) {
       MarkStyle style = MarkStyle.of(mark.emphasis());
       MarkStyle.Pattern pattern = mark.isWeak() ? MarkStyle.Pattern.WEAK : style.pattern();
       Path2D there = new Path2D.Double(path(mark), painted.transform());
-      Halo.line(g, there, style.line(), style.colour(), pattern.dashes());
+      if (crowded && mark.emphasis() == Mark.Emphasis.PLAIN) {
+        Halo.hairline(g, there);
+      } else {
+        Halo.line(g, there, style.line(), style.colour(), pattern.dashes());
+      }
     }
   }
 
-  private void sign(Graphics2D g, ViewState painted, Mark mark) {
-    if (!isDrawnAsOutline(painted, mark)) {
-      ScreenPoint at = painted.toScreen(mark.at());
+  private void sign(Graphics2D g, ViewState painted, Mark mark, boolean crowded) {
+    if (isDrawnAsOutline(painted, mark)) {
+      return;
+    }
+    ScreenPoint at = painted.toScreen(mark.at());
+    if (crowded && mark.emphasis() == Mark.Emphasis.PLAIN) {
+      Halo.speck(g, at.x(), at.y());
+    } else {
       sprites.sign(g, mark, at.x(), at.y());
     }
   }
