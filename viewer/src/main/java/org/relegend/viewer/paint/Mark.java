@@ -67,6 +67,11 @@ public record Mark(
     return new Mark(subject, at, outline, label, evidence, changed);
   }
 
+  /** The same without its name, where that stands beside the picture already. */
+  public Mark unlabelled() {
+    return new Mark(subject, at, outline, "", evidence, emphasis);
+  }
+
   private static String labelOf(Subject subject) {
     if (subject instanceof Subject.OfPin pin) {
       return pin.pin().pin();

@@ -68,7 +68,8 @@ final class CutOut extends JPanel {
           }
         });
     canvas.show(scene.shelf().of(picture), Orientation.UPRIGHT);
-    canvas.setOverlays(List.of(new MarkOverlay(List.of(scene.mark(placement, emphasis)))));
+    canvas.setOverlays(
+        List.of(new MarkOverlay(List.of(scene.mark(placement, emphasis).unlabelled()))));
     canvas.setHazards(scene.zonesOn(picture.id()));
     return canvas;
   }
