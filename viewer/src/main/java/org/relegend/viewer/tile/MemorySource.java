@@ -3,10 +3,13 @@ package org.relegend.viewer.tile;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A small picture that is in memory already: previews, drawn examples. */
 public final class MemorySource implements PictureSource {
   private final BufferedImage image;
+  private final Map<TileKey, TileAnswer> tiles = new ConcurrentHashMap<>();
 
   public MemorySource(BufferedImage image) {
     this.image = image;
@@ -44,6 +47,10 @@ public final class MemorySource implements PictureSource {
 
   @Override
   public TileAnswer tile(TileKey key) {
+    return tiles.computeIfAbsent(key, this::cut);
+  }
+
+  private TileAnswer cut(TileKey key) {
     int x = key.column() * TileKey.SIZE;
     int y = key.row() * TileKey.SIZE;
     int w = Math.min(TileKey.SIZE, image.getWidth() - x);
