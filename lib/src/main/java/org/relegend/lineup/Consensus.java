@@ -49,6 +49,15 @@ final class Consensus {
     }
   }
 
+  /** Only pairs within this squared distance, in frame units, may agree; anything unless said. */
+  private double farthest = Double.POSITIVE_INFINITY;
+
+  /** Lets only pairs within a distance of the second picture's frame agree. */
+  Consensus within(double distance) {
+    farthest = distance * distance;
+    return this;
+  }
+
   /** The least-squares fit of the pairs that agree; none if chance explains every agreement. */
   Optional<Solution> find(RandomGenerator random) {
     return agreeing(random)
@@ -84,7 +93,8 @@ final class Consensus {
         .orElse(core);
   }
 
-  private Optional<int[]> agreeing(RandomGenerator random) {
+  /** The agreeing pairs themselves, in rising order. */
+  Optional<int[]> agreeing(RandomGenerator random) {
     int n = pairs.size();
     if (Math.exp(logChoose(n, sample)) <= most) {
       tryAll(new int[sample], 0, 0);
@@ -131,7 +141,7 @@ final class Consensus {
     double[] sorted = squares.clone();
     Arrays.sort(sorted);
     int bestCount = 0;
-    for (int k = sample + 1; k <= sorted.length && sorted[k - 1] < Double.POSITIVE_INFINITY; k++) {
+    for (int k = sample + 1; k <= sorted.length && sorted[k - 1] < farthest; k++) {
       double chance = chance(k, sorted[k - 1]);
       if (chance < best) {
         best = chance;

@@ -1,10 +1,27 @@
 package org.relegend.viewer.command;
 
-/** Wrong use or unreadable input: its message is the one line printed; the exit code is 2. */
+/** Why a command gives no answer: its message is the one line printed. */
 final class CommandFailure extends Exception {
   private static final long serialVersionUID = 1L;
 
+  private final int code;
+
+  /** Wrong use or unreadable input: the exit code is {@link Commands#REFUSED}. */
   CommandFailure(String message) {
+    this(message, Commands.REFUSED);
+  }
+
+  private CommandFailure(String message, int code) {
     super(message);
+    this.code = code;
+  }
+
+  /** The input is as it should be, but what was asked of it does not hold. */
+  static CommandFailure doesNotHold(String message) {
+    return new CommandFailure(message, Commands.DOES_NOT_HOLD);
+  }
+
+  int code() {
+    return code;
   }
 }

@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
       JoinedCommand.class,
       TwinCommand.class,
       CheckCommand.class,
-      HazardsCommand.class
+      HazardsCommand.class,
+      LineUpCommand.class
     })
 public final class Commands implements Runnable {
   /** Everything asked held. */
@@ -93,9 +94,11 @@ public final class Commands implements Runnable {
   }
 
   private static int failed(Exception failure, CommandLine command) throws Exception {
-    if (failure instanceof CommandFailure
-        || failure instanceof StoreException
-        || failure instanceof EditRefusedException) {
+    if (failure instanceof CommandFailure told) {
+      print(command, oneLine(String.valueOf(failure.getMessage())));
+      return told.code();
+    }
+    if (failure instanceof StoreException || failure instanceof EditRefusedException) {
       print(command, oneLine(String.valueOf(failure.getMessage())));
       return REFUSED;
     }

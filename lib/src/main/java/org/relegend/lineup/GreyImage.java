@@ -1,0 +1,101 @@
+package org.relegend.lineup;
+
+import boofcv.alg.filter.misc.AverageDownSampleOps;
+import boofcv.core.image.ConvertImage;
+import boofcv.struct.image.GrayF32;
+import boofcv.struct.image.GrayU8;
+import java.awt.image.BufferedImage;
+import java.util.stream.IntStream;
+
+/**
+ * The brightness of an upright picture, one byte a pixel, row by row: what pictures are matched by.
+ */
+public final class GreyImage {
+  private final GrayU8 pixels;
+
+  private GreyImage(GrayU8 pixels) {
+    this.pixels = pixels;
+  }
+
+  /**
+   * From bytes, which are kept, not copied, and must not change afterwards.
+   *
+   * @throws IllegalArgumentException unless there is one byte for each of at least one pixel
+   */
+  public static GreyImage of(int width, int height, byte[] brightness) {
+    if (width < 1 || height < 1 || (long) width * height != brightness.length) {
+      throw new IllegalArgumentException(
+          "a picture of %d x %d pixels has not %d bytes"
+              .formatted(width, height, brightness.length));
+    }
+    GrayU8 pixels = new GrayU8();
+    pixels.data = brightness;
+    pixels.width = width;
+    pixels.stride = width;
+    pixels.height = height;
+    return new GreyImage(pixels);
+  }
+
+  /** Weighs red, green and blue as ITU-R BT.601 does; transparency is ignored. */
+  public static GreyImage of(BufferedImage image) {
+    int width = image.getWidth();
+    byte[] brightness = new byte[width * image.getHeight()];
+    IntStream.range(0, image.getHeight())
+        .parallel()
+        .forEach(
+            y -> {
+              int[] row = image.getRGB(0, y, width, 1, null, 0, width);
+              for (int x = 0; x < width; x++) {
+                int red = row[x] >> 16 & 255;
+                int green = row[x] >> 8 & 255;
+                int blue = row[x] & 255;
+                brightness[y * width + x] = (byte) ((299 * red + 587 * green + 114 * blue) / 1000);
+              }
+            });
+    return of(width, image.getHeight(), brightness);
+  }
+
+  public int width() {
+    return pixels.width;
+  }
+
+  public int height() {
+    return pixels.height;
+  }
+
+  public Extent extent() {
+    return Extent.of(pixels.width, pixels.height);
+  }
+
+  /** Scaled down to so many pixels at most, each the mean of what it covers; never scaled up. */
+  Scaled scaled(int mostPixels) {
+    GrayF32 full = new GrayF32(pixels.width, pixels.height);
+    ConvertImage.convert(pixels, full);
+    double factor = Math.sqrt(mostPixels / ((double) pixels.width * pixels.height));
+    if (factor >= 1) {
+      return new Scaled(full, Transform.IDENTITY);
+    }
+    int width = Math.max(1, (int) Math.rint(factor * pixels.width));
+    int height = Math.max(1, (int) Math.rint(factor * pixels.height));
+    return new Scaled(full, Transform.IDENTITY).resized(width, height);
+  }
+
+  /**
+   * A scaled picture, and what carries its points to the full one. Points count whole numbers as
+   * pixel corners, in both, so nothing but the scale lies between them.
+   */
+  record Scaled(GrayF32 pixels, Transform toFull) {
+
+    Scaled halved() {
+      return resized(Math.max(1, pixels.width / 2), Math.max(1, pixels.height / 2));
+    }
+
+    private Scaled resized(int width, int height) {
+      GrayF32 smaller = new GrayF32(width, height);
+      AverageDownSampleOps.down(pixels, smaller);
+      double x = pixels.width / (double) width;
+      double y = pixels.height / (double) height;
+      return new Scaled(smaller, toFull.after(new Transform(x, 0, 0, 0, y, 0, 0, 0, 1)));
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package org.relegend.lineup;
+
+import java.util.List;
+import org.relegend.map.Point;
+
+/**
+ * A line-up made from many matches, which disagree with it for a reason: parts stand above the
+ * board and lenses bend straight lines. That disagreement is the same for neighbours, so it doesn't
+ * average out, and the error of least squares alone would promise far too much. The stated error is
+ * therefore the mean square of the matches' own distances, those nearby counting most, besides that
+ * of the fit.
+ */
+final class MatchedLineUp implements LineUp {
+  /** How far neighbours count: standard deviation of the weights, as a share of the hull's size. */
+  private static final double NEAR = 0.1;
+
+  /** How many matches the mean over the whole picture counts for. */
+  private static final double PRIOR = 8;
+
+  private final Solution solution;
+  private final LineUp fitted;
+  private final List<PointPair> matches;
+  private final double near;
+  private final double mean;
+
+  /**
+   * @param solution the fit of the matches on the board's plane
+   * @param matches these, and those somewhat off it
+   */
+  MatchedLineUp(Solution solution, List<PointPair> matches) {
+    this.solution = solution;
+    this.matches = List.copyOf(matches);
+    double deviation = Math.sqrt(solution.variance()) / solution.pairs.toScale;
+    fitted = new FittedLineUp(solution, deviation, solution.freedom());
+    near = NEAR * Extent.around(matches.stream().map(PointPair::from).toList()).diagonal();
+    mean = matches.stream().mapToDouble(this::variance).average().orElseThrow();
+  }
+
+  @Override
+  public Transform transform() {
+    return fitted.transform();
+  }
+
+  @Override
+  public Uncertainty uncertainty(Point from) {
+    double weights = PRIOR;
+    double sum = PRIOR * mean;
+    for (PointPair match : matches) {
+      double distance = match.from().distance(from) / near;
+      double weight = Math.exp(-distance * distance / 2);
+      weights += weight;
+      sum += weight * variance(match);
+    }
+    return fitted.uncertainty(from).plus(Uncertainty.round(Math.sqrt(sum / weights)));
+  }
+
+  /** Of one coordinate, by one match. */
+  private double variance(PointPair match) {
+    double distance = transform().apply(match.from()).distance(match.to());
+    return distance * distance / 2;
+  }
+
+  @Override
+  public String toString() {
+    return "MatchedLineUp[" + transform() + ", of " + solution.members.length + " matches]";
+  }
+}

@@ -1,0 +1,95 @@
+package org.relegend.lineup;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.List;
+import org.relegend.map.Point;
+
+/** What lining up two photos without clicks comes to. */
+public sealed interface PhotoResult {
+
+  /** How far it got, for whoever wants to know why. */
+  Evidence evidence();
+
+  /**
+   * Figures of a search; those of steps that weren't reached are zero.
+   *
+   * @param features found on the picture that has fewer
+   * @param candidates pairs of features that look alike
+   * @param agreeing the most of them that agree on one view
+   * @param patches matched when that view was refined
+   * @param confirming those of them that lie on the board's plane
+   * @param rival patches that confirm the next best view instead, at a coarser size
+   * @param spread share of a picture that the confirming patches' hull takes up, of the picture
+   *     where it is more
+   * @param rms distance of the confirming patches from the plane, in full-size pixels of the second
+   *     picture: root of the mean square
+   * @param p95 the distance that 95 % of them keep within
+   */
+  record Evidence(
+      int features,
+      int candidates,
+      int agreeing,
+      int patches,
+      int confirming,
+      int rival,
+      double spread,
+      double rms,
+      double p95) {}
+
+  /**
+   * Lined up.
+   *
+   * @param pairs the confirming patches, pairs of full-size points
+   */
+  record Aligned(LineUp lineUp, List<PointPair> pairs, Evidence evidence) implements PhotoResult {
+    public Aligned {
+      requireNonNull(lineUp);
+      requireNonNull(evidence);
+      pairs = List.copyOf(pairs);
+    }
+  }
+
+  /**
+   * Not lined up, since that would be a guess.
+   *
+   * @param places on the first picture where clicked pairs would serve best, in full-size pixels
+   */
+  record Unaligned(Reason reason, List<Point> places, Evidence evidence) implements PhotoResult {
+    public Unaligned {
+      requireNonNull(reason);
+      requireNonNull(evidence);
+      places = List.copyOf(places);
+    }
+
+    /** For the user: why, and what to do. */
+    public String message() {
+      return reason.cause
+          + " Click four pairs, near the corners of the board, to line the photos up by hand.";
+    }
+  }
+
+  /** Why two photos weren't lined up. */
+  enum Reason {
+    /** A picture shows too few distinct spots. */
+    TOO_PLAIN("Too little can be made out on one of the photos: it is blank, dark or blurred."),
+    /** What looks alike agrees on no view. */
+    NO_AGREEMENT(
+        "Nothing on the two photos agrees: they show different boards or sides, or are too unlike."),
+    /** What agrees would be seen mirrored, at a steep slant or in a far other size. */
+    UNLIKELY(
+        "What agrees on the two photos would be mirrored, at a steep slant or in a far other size."),
+    /** A closer look does not confirm what agreed. */
+    UNCONFIRMED("A closer look does not confirm what first seemed to agree on the two photos."),
+    /** Two views are confirmed about as well, as where a board repeats a circuit. */
+    AMBIGUOUS("The photos agree in two different ways, as where a board repeats a circuit."),
+    /** What agrees is in a small part of both pictures. */
+    TOO_NARROW("The photos agree in a small part only, too little to line them up by.");
+
+    private final String cause;
+
+    Reason(String cause) {
+      this.cause = cause;
+    }
+  }
+}

@@ -1,0 +1,154 @@
+package org.relegend.viewer.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.relegend.lineup.Transform;
+import org.relegend.map.Point;
+
+/** The line-up of the demo's photos, against the places that the drawing code knows. */
+class LineUpCommandTest {
+  private static final Path DEMO = Path.of(System.getProperty("relegend.root", ".."), "demo-data");
+  private static final Path OTHER = DEMO.resolve("other-unit/component.jpg");
+
+  /** Pixels of the demo's solder photo that a millimetre takes, about. */
+  private static final double PIXELS_A_MM = 14;
+
+  private final Shell shell = new Shell();
+
+  @TempDir private Path temp;
+
+  private static Map<String, Point> pads(String picture) throws IOException {
+    Map<String, Point> pads = new HashMap<>();
+    for (String line : Files.readAllLines(DEMO.resolve("truth/places.csv"))) {
+      String[] cells = line.split(",", -1);
+      if (cells[0].equals(picture) && cells[1].equals("pad")) {
+        pads.put(cells[2], new Point(Double.parseDouble(cells[3]), Double.parseDouble(cells[4])));
+      }
+    }
+    return pads;
+  }
+
+  private static Transform transform(JsonNode lineUp) {
+    double[] matrix = new double[9];
+    for (int i = 0; i < matrix.length; i++) {
+      matrix[i] = lineUp.get("matrix").get(i).asDouble();
+    }
+    return Transform.of(matrix);
+  }
+
+  private static List<Double> errors(JsonNode lineUp, String from, String to) throws IOException {
+    Transform carried = transform(lineUp);
+    Map<String, Point> there = pads(to);
+    List<Double> errors = new ArrayList<>();
+    pads(from).forEach((pin, at) -> errors.add(carried.apply(at).distance(there.get(pin))));
+    Collections.sort(errors);
+    return errors;
+  }
+
+  @Test
+  void anotherUnit_fromAnotherPlace_isLinedUpByItself() throws IOException {
+    Shell.Run run = shell.run("lineup", DEMO.resolve("map"), "component", OTHER, "--json");
+    assertThat(run.err()).isEmpty();
+    JsonNode lineUp = Schemas.valid("lineup", run.out());
+    List<Double> errors = errors(lineUp, "component", "other-component");
+    assertThat(errors).hasSize(259);
+    double diagonal = Math.hypot(4080, 3060);
+    assertThat(errors.get(errors.size() / 2)).isLessThan(0.002 * diagonal);
+    assertThat(errors.get(errors.size() * 95 / 100)).isLessThan(lineUp.get("radius95").asDouble());
+    assertThat(lineUp.get("mirrors").asBoolean()).isFalse();
+  }
+
+  @Test
+  void solderSide_fromSixPairs_isWithinAMillimetre() throws IOException {
+    Map<String, Point> from = pads("component");
+    Map<String, Point> to = pads("solder");
+    StringBuilder table = new StringBuilder("x1,y1,x2,y2\n");
+    for (String pin : new String[] {"J1.L", "R8.1", "C104.2", "J203.2", "U101.1", "R206.2"}) {
+      Point a = from.get(pin);
+      Point b = to.get(pin);
+      table.append("%s,%s,%s,%s%n".formatted(a.x(), a.y(), b.x(), b.y()));
+    }
+    Path pairs = temp.resolve("pairs.csv");
+    Files.writeString(pairs, table.toString());
+    Shell.Run run =
+        shell.run("lineup", DEMO.resolve("map"), "component", "solder", "--pairs", pairs, "--json");
+    assertThat(run.err()).isEmpty();
+    JsonNode lineUp = Schemas.valid("lineup", run.out());
+    assertThat(lineUp.get("mirrors").asBoolean()).isTrue();
+    List<Double> errors = errors(lineUp, "component", "solder");
+    assertThat(errors.get(errors.size() - 1)).isLessThan(PIXELS_A_MM);
+  }
+
+  @Test
+  void theOtherSide_aBlankPhoto_andABlurredOne_areRefusedWithPlacesForPairs() throws IOException {
+    BufferedImage blank = new BufferedImage(1600, 1200, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = blank.createGraphics();
+    g.setColor(new Color(120, 130, 90));
+    g.fillRect(0, 0, 1600, 1200);
+    g.dispose();
+    Path plain = temp.resolve("blank.png");
+    ImageIO.write(blank, "png", plain.toFile());
+    Path blurred = temp.resolve("blurred.png");
+    ImageIO.write(blurred(ImageIO.read(OTHER.toFile())), "png", blurred.toFile());
+    for (Object to : new Object[] {"solder", plain, blurred}) {
+      Shell.Run run = shell.run("lineup", DEMO.resolve("map"), "component", to);
+      assertThat(run.code()).as(to.toString()).isEqualTo(Commands.DOES_NOT_HOLD);
+      assertThat(run.out()).isEmpty();
+      assertThat(run.err()).contains("Click four pairs");
+      assertThat(run.err().strip()).doesNotContain("\n");
+    }
+  }
+
+  /** So far out of focus that no part can be told from another. */
+  private static BufferedImage blurred(BufferedImage sharp) {
+    BufferedImage tiny = new BufferedImage(24, 18, BufferedImage.TYPE_INT_RGB);
+    Graphics2D down = tiny.createGraphics();
+    down.drawImage(
+        sharp.getScaledInstance(24, 18, java.awt.Image.SCALE_AREA_AVERAGING), 0, 0, null);
+    down.dispose();
+    BufferedImage large = new BufferedImage(1600, 1200, BufferedImage.TYPE_INT_RGB);
+    Graphics2D up = large.createGraphics();
+    up.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+    up.drawImage(tiny, 0, 0, 1600, 1200, null);
+    up.dispose();
+    return large;
+  }
+
+  @Test
+  void pairs_tooFewOrOnALine_areRefusedInOneLine() throws IOException {
+    Path two = temp.resolve("two.csv");
+    Files.writeString(two, "x1,y1,x2,y2\n1,1,2,2\n1,1,2,2\n");
+    Path bad = temp.resolve("bad.csv");
+    Files.writeString(bad, "x1,y1,x2\n1,1,2\n");
+    for (Path pairs : new Path[] {two, bad}) {
+      Shell.Run run =
+          shell.run("lineup", DEMO.resolve("map"), "component", "solder", "--pairs", pairs);
+      assertThat(run.code()).isNotZero();
+      assertThat(run.err().strip()).isNotEmpty().doesNotContain("\n");
+    }
+  }
+
+  @Test
+  void neitherPictureNorFile_isOneLine() {
+    Shell.Run run = shell.run("lineup", DEMO.resolve("map"), "component", "nowhere.jpg");
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err()).contains("nowhere.jpg");
+  }
+}
