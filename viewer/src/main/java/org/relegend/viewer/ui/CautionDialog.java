@@ -7,6 +7,7 @@ import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.RenderingHints;
 import java.awt.Window;
 import java.awt.event.ActionEvent;
@@ -15,7 +16,6 @@ import java.awt.event.WindowEvent;
 import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
@@ -24,24 +24,29 @@ import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import org.relegend.hazard.Caution;
+import org.relegend.hazard.Cautions;
 import org.relegend.map.HazardZone;
 import org.relegend.viewer.paint.Palette;
 
 /** The caution before a place inside a hazard zone is shown: it must be read, or one goes back. */
 final class CautionDialog extends JDialog {
   private static final int WIDE = 520;
+  private static final int HIGH = 440;
 
   private final JButton done = new JButton(Texts.of("caution.read"));
   private boolean read;
 
-  private CautionDialog(Window owner, List<HazardZone> zones) {
-    super(owner, Texts.of("caution.title"), ModalityType.DOCUMENT_MODAL);
-    setName("caution");
+  private CautionDialog(Window owner, String name, String title, JComponent words, boolean back) {
+    super(owner, title, ModalityType.DOCUMENT_MODAL);
+    setName(name);
     JPanel content = new JPanel(new BorderLayout());
     content.add(new Band(), BorderLayout.NORTH);
-    content.add(words(zones), BorderLayout.CENTER);
-    content.add(buttons(), BorderLayout.SOUTH);
+    content.add(words, BorderLayout.CENTER);
+    content.add(buttons(back), BorderLayout.SOUTH);
     setContentPane(content);
     setDefaultCloseOperation(DISPOSE_ON_CLOSE);
     pack();
@@ -58,29 +63,62 @@ final class CautionDialog extends JDialog {
 
   /** Shows the caution of these zones; tells whether it was read. */
   static boolean show(Window owner, List<HazardZone> zones) {
-    CautionDialog dialog = new CautionDialog(owner, zones);
+    CautionDialog dialog =
+        new CautionDialog(owner, "caution", Texts.of("caution.title"), words(zones), true);
+    dialog.getAccessibleContext().setAccessibleDescription(headings(zones));
+    dialog.setVisible(true);
+    return dialog.read;
+  }
+
+  /** What stands before the first look at a map with mains; tells whether it was read. */
+  static boolean showFirst(Window owner) {
+    CautionDialog dialog =
+        new CautionDialog(owner, "first-caution", Texts.of("caution.first"), allWords(), false);
     dialog.setVisible(true);
     return dialog.read;
   }
 
   /** All cautions, for reading at any time. */
   static void showAll(Window owner) {
-    new CautionDialog(owner, List.of()).setVisible(true);
+    new CautionDialog(owner, "cautions", Texts.of("caution.all"), allWords(), false)
+        .setVisible(true);
   }
 
-  private JComponent words(List<HazardZone> zones) {
+  /** Every caution of the one resource that also commands and printed sheets take theirs from. */
+  private static JComponent allWords() {
     JPanel words = new JPanel();
     words.setLayout(new BoxLayout(words, BoxLayout.Y_AXIS));
     words.setBorder(BorderFactory.createEmptyBorder(16, 24, 8, 24));
-    Stream<HazardZone.Kind> all =
-        zones.isEmpty()
-            ? Stream.of(HazardZone.Kind.values())
-            : zones.stream().map(HazardZone::kind).distinct();
-    String kinds =
-        all.map(kind -> Texts.of("caution." + Texts.word(kind)))
-            .collect(Collectors.joining("<br><br>"));
-    JLabel heading = paragraph(words, kinds);
-    heading.putClientProperty("FlatLaf.styleClass", "h2");
+    for (Caution caution : Cautions.all()) {
+      paragraph(words, "<b>%s.</b> %s".formatted(escape(caution.title()), escape(caution.text())));
+    }
+    JScrollPane all =
+        new JScrollPane(
+            words, JScrollPane.VERTICAL_SCROLLBAR_ALWAYS, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    all.setBorder(null);
+    all.getVerticalScrollBar().setUnitIncrement(20);
+    Dimension whole = words.getPreferredSize();
+    all.setPreferredSize(new Dimension(whole.width + 24, Math.min(HIGH, whole.height)));
+    SwingUtilities.invokeLater(() -> all.getViewport().setViewPosition(new Point()));
+    return all;
+  }
+
+  /** The cautions of these zones' kinds, one line each. */
+  private static String headings(List<HazardZone> zones) {
+    return zones.stream()
+        .map(HazardZone::kind)
+        .distinct()
+        .map(Cautions::of)
+        .map(caution -> caution.title() + ". " + caution.text())
+        .collect(Collectors.joining("\n\n"));
+  }
+
+  private static JComponent words(List<HazardZone> zones) {
+    JPanel words = new JPanel();
+    words.setLayout(new BoxLayout(words, BoxLayout.Y_AXIS));
+    words.setBorder(BorderFactory.createEmptyBorder(16, 24, 8, 24));
+    JLabel heading = paragraph(words, escape(headings(zones)));
+    heading.putClientProperty("FlatLaf.styleClass", "h3");
     zones.stream()
         .filter(zone -> !zone.note().isEmpty())
         .forEach(
@@ -88,7 +126,6 @@ final class CautionDialog extends JDialog {
     paragraph(words, Texts.of("caution.rules"));
     paragraph(words, Texts.of("caution.who"));
     paragraph(words, Texts.of("app.notice"));
-    getAccessibleContext().setAccessibleDescription(kinds.replace("<br>", " "));
     return words;
   }
 
@@ -104,13 +141,15 @@ final class CautionDialog extends JDialog {
     return text.replace("&", "&amp;").replace("<", "&lt;").replace("\n", "<br>");
   }
 
-  private JComponent buttons() {
+  private JComponent buttons(boolean canGoBack) {
     JPanel row = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 8));
     row.setBorder(BorderFactory.createEmptyBorder(4, 16, 12, 16));
     JButton back = new JButton(Texts.of("caution.back"));
     back.addActionListener(pressed -> dispose());
     done.addActionListener(pressed -> close());
-    row.add(back);
+    if (canGoBack) {
+      row.add(back);
+    }
     row.add(done);
     bindEnter(done, this::close);
     bindEnter(back, this::dispose);

@@ -84,6 +84,20 @@ public final class Settings {
     put.accept("evidence", evidence.word());
   }
 
+  /** Whether the cautions were read here when this map was first opened. */
+  boolean hasReadCautions(String map) {
+    return text("cautions").filter(read -> List.of(read.split(" ", -1)).contains(map)).isPresent();
+  }
+
+  /** The maps of which they were, the last ones only: a preference holds some 8,000 characters. */
+  void readCautions(String map) {
+    List<String> maps = new ArrayList<>(List.of(text("cautions").orElse("").split(" ", -1)));
+    maps.removeIf(known -> known.isEmpty() || known.equals(map));
+    maps.add(map);
+    put.accept(
+        "cautions", String.join(" ", maps.subList(Math.max(0, maps.size() - 50), maps.size())));
+  }
+
   /** Where file dialogs begin. */
   Path lastFolder() {
     return text("folder").map(Path::of).orElse(Path.of(System.getProperty("user.home")));

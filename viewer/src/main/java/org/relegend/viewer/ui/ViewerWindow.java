@@ -12,6 +12,9 @@ import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
+import org.relegend.map.BoardMap;
+import org.relegend.map.HazardZone;
+import org.relegend.map.Potential;
 import org.relegend.store.MapFolder;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
@@ -106,6 +109,16 @@ final class ViewerWindow extends JFrame {
     }
   }
 
+  /** At the first opening of a map with mains, by whoever sits here. */
+  private void cautionFirst(BoardMap map) {
+    boolean mains =
+        map.nets().stream().anyMatch(net -> net.potential().nature() == Potential.Nature.MAINS)
+            || map.zones().stream().anyMatch(zone -> zone.kind() == HazardZone.Kind.MAINS);
+    if (mains && !program.settings().hasReadCautions(map.id()) && CautionDialog.showFirst(this)) {
+      program.settings().readCautions(map.id());
+    }
+  }
+
   /** Lays an opened map into the window. */
   void sit(MapFolder folder) {
     Session session = new Session(folder.history(), program.owner(), program.clock());
@@ -133,6 +146,7 @@ final class ViewerWindow extends JFrame {
     files.tell(folder.notices());
     settle(session);
     SwingUtilities.invokeLater(panel::typeName);
+    SwingUtilities.invokeLater(() -> cautionFirst(session.map()));
   }
 
   private void follow(Session session, Change change) {

@@ -64,7 +64,16 @@ final class Technician implements AutoCloseable {
     if (folder.isPresent()) {
       technician.await("the map to open", () -> technician.window().sitting().isPresent());
     }
-    technician.await("the window in front", () -> technician.window().isActive());
+    technician.await(
+        "the window in front",
+        () -> technician.window().isActive() || technician.find("first-caution").isPresent());
+    technician.settle();
+    if (technician.find("first-caution").isPresent()) {
+      technician.dialog("first-caution");
+      technician.key("ENTER");
+      technician.await("the caution read", () -> technician.find("first-caution").isEmpty());
+      technician.await("the window in front", () -> technician.window().isActive());
+    }
     technician.awaitRest(technician.window());
     return technician;
   }
