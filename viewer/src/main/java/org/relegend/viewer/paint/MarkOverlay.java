@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -47,13 +48,15 @@ public final class MarkOverlay implements Overlay {
   private final MarkIndex index;
   private final MarkIndex labelled;
   private final Sprites sprites = new Sprites();
+  private final LabelPlaces places;
 
   public MarkOverlay(List<Mark> marks) {
     this.marks = marks.stream().sorted(Comparator.comparing(MarkOverlay::layer)).toList();
     this.index = new MarkIndex(this.marks);
-    this.labelled =
-        new MarkIndex(
-            this.marks.stream().filter(mark -> mark.emphasis() != Mark.Emphasis.PLAIN).toList());
+    List<Mark> emphasised =
+        this.marks.stream().filter(mark -> mark.emphasis() != Mark.Emphasis.PLAIN).toList();
+    this.labelled = new MarkIndex(emphasised);
+    this.places = new LabelPlaces(emphasised, sprites);
   }
 
   /** Those that are painted last come last. */
@@ -111,7 +114,7 @@ public final class MarkOverlay implements Overlay {
           .filter(mark -> !isPad(mark) || hasRoom(painted, ROOM_FOR_PAD_LABELS))
           .forEach(mark -> label(g, painted, mark));
     }
-    labelled.in(reached).forEach(mark -> label(g, painted, mark));
+    labelled.in(reached).forEach(mark -> labelWhereFree(g, painted, mark));
   }
 
   private boolean hasRoom(ViewState painted, double pixels) {
@@ -148,7 +151,7 @@ public final class MarkOverlay implements Overlay {
     if (mark.label().isEmpty()) {
       return;
     }
-    String text = mark.isWeak() ? mark.label() + " ?" : mark.label();
+    String text = text(mark);
     ScreenPoint at = painted.toScreen(mark.at());
     if (isDrawnAsOutline(painted, mark)) {
       sprites.labelAbout(g, text, mark.emphasis(), at.x(), at.y());
@@ -158,7 +161,21 @@ public final class MarkOverlay implements Overlay {
     }
   }
 
-  private static boolean isDrawnAsOutline(ViewState painted, Mark mark) {
+  private void labelWhereFree(Graphics2D g, ViewState painted, Mark mark) {
+    if (!mark.label().isEmpty()) {
+      ScreenPoint at = painted.toScreen(mark.at());
+      Point2D offset = places.offset(g, painted, mark);
+      sprites.labelAbout(
+          g, text(mark), mark.emphasis(), at.x() + offset.getX(), at.y() + offset.getY());
+    }
+  }
+
+  /** What is weakly known says so. */
+  static String text(Mark mark) {
+    return mark.isWeak() ? mark.label() + " ?" : mark.label();
+  }
+
+  static boolean isDrawnAsOutline(ViewState painted, Mark mark) {
     return !mark.outline().isEmpty()
         && Math.max(mark.bounds().width(), mark.bounds().height()) * painted.scale()
             >= SMALLEST_OUTLINE;

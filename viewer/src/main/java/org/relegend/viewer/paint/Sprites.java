@@ -10,6 +10,7 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Map;
@@ -61,6 +62,13 @@ final class Sprites {
   void labelAbout(Graphics2D g, String text, Mark.Emphasis emphasis, double x, double y) {
     double width = plate(g, text, emphasis).getWidth() / g.getTransform().getScaleX();
     label(g, text, emphasis, x - width / 2, y);
+  }
+
+  /** Width and height of a label's plate, in component pixels. */
+  Point2D plateSize(Graphics2D g, String text, Mark.Emphasis emphasis) {
+    BufferedImage image = plate(g, text, emphasis);
+    double scale = g.getTransform().getScaleX();
+    return new Point2D.Double(image.getWidth() / scale, image.getHeight() / scale);
   }
 
   private BufferedImage plate(Graphics2D g, String text, Mark.Emphasis emphasis) {

@@ -3,6 +3,7 @@ package org.relegend.viewer.session;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.relegend.hazard.Outline;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
@@ -72,8 +73,8 @@ final class Dangers {
         .filter(zone -> zone.picture().equals(placement.picture()))
         .filter(
             zone ->
-                Polygon.contains(zone.outline(), placement.at())
-                    || Polygon.overlap(zone.outline(), placement.outline()))
+                Outline.contains(zone.outline(), placement.at())
+                    || Outline.overlap(zone.outline(), placement.outline()))
         .toList();
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.relegend.hazard.Outline;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
@@ -41,7 +42,7 @@ final class Hits {
   /** The hazard zones of a picture around a point. */
   static List<HazardZone> zonesAt(BoardMap map, PictureId picture, Point at) {
     return map.zones().stream()
-        .filter(zone -> zone.picture().equals(picture) && Polygon.contains(zone.outline(), at))
+        .filter(zone -> zone.picture().equals(picture) && Outline.contains(zone.outline(), at))
         .toList();
   }
 
@@ -64,8 +65,8 @@ final class Hits {
 
   private static Optional<Placement> smallestAround(List<Placement> here, Point at) {
     return here.stream()
-        .filter(placement -> Polygon.contains(placement.outline(), at))
-        .min(Comparator.comparingDouble(placement -> Polygon.area(placement.outline())));
+        .filter(placement -> Outline.contains(placement.outline(), at))
+        .min(Comparator.comparingDouble(placement -> Outline.area(placement.outline())));
   }
 
   private static boolean isBody(Placement placement) {

@@ -1,5 +1,6 @@
 package org.relegend.viewer.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.map.PictureId;
@@ -12,8 +13,10 @@ import org.relegend.map.Point;
  * @param extent what should be seen whole: the outline of a body, or the place alone
  * @param comeFrom where the eye is now; the place is to appear at the same spot of the screen and
  *     at the same zoom, so that the two can be compared
+ * @param closer whether to go so near that the extent can be made out; else the zoom stays
  */
-public record Look(PictureId picture, Point at, List<Point> extent, Optional<Spot> comeFrom) {
+public record Look(
+    PictureId picture, Point at, List<Point> extent, Optional<Spot> comeFrom, boolean closer) {
   /** A place of a picture. */
   public record Spot(PictureId picture, Point at) {}
 
@@ -22,12 +25,21 @@ public record Look(PictureId picture, Point at, List<Point> extent, Optional<Spo
   }
 
   static Look at(Placement placement) {
-    return new Look(placement.picture(), placement.at(), extentOf(placement), Optional.empty());
+    return new Look(
+        placement.picture(), placement.at(), extentOf(placement), Optional.empty(), false);
+  }
+
+  /** So near a place that this and what belongs to it can be made out. */
+  static Look closeTo(Placement placement, List<Placement> belonging) {
+    List<Point> extent = new ArrayList<>(extentOf(placement));
+    belonging.forEach(other -> extent.addAll(extentOf(other)));
+    return new Look(placement.picture(), placement.at(), extent, Optional.empty(), true);
   }
 
   static Look at(Placement placement, Placement comeFrom) {
     Spot from = new Spot(comeFrom.picture(), comeFrom.at());
-    return new Look(placement.picture(), placement.at(), extentOf(placement), Optional.of(from));
+    return new Look(
+        placement.picture(), placement.at(), extentOf(placement), Optional.of(from), false);
   }
 
   private static List<Point> extentOf(Placement placement) {

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.relegend.map.MapIndex;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
+import org.relegend.map.Subject;
 
 /** Brings places into view: lays their pictures on the desk, then asks that they be looked at. */
 final class Looks {
@@ -25,6 +28,18 @@ final class Looks {
   void at(Card card) {
     at(card.page());
     at(card.photo());
+  }
+
+  /** Near, on both pictures: the card's own place, with what else there belongs to the subject. */
+  void closeTo(Card card, Subject subject, MapIndex index) {
+    Places places = new Places(index);
+    Stream.of(card.page(), card.photo())
+        .flatMap(Optional::stream)
+        .forEach(
+            place -> {
+              desk.show(place.picture());
+              tell(Look.closeTo(place, places.belonging(subject, place.picture())));
+            });
   }
 
   /** On the other picture than the one the technician points at, as long as the two are linked. */
@@ -55,7 +70,7 @@ final class Looks {
 
   void across(Look.Spot from, PictureId picture, Point to) {
     desk.show(picture);
-    tell(new Look(picture, to, List.of(to), Optional.of(from)));
+    tell(new Look(picture, to, List.of(to), Optional.of(from), false));
   }
 
   private void tell(Look look) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Part;
+import org.relegend.map.PartId;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
@@ -40,6 +41,17 @@ final class Places {
         .filter(placement -> here.filter(placement.picture()::equals).isPresent())
         .findFirst()
         .or(() -> all.stream().findFirst());
+  }
+
+  /** Everything on a picture that belongs to a subject: of a pin its part, of a net its pins. */
+  List<Placement> belonging(Subject subject, PictureId picture) {
+    Optional<PartId> part = Subjects.partOf(subject);
+    Subject whole = part.map(Subject::of).orElse(subject);
+    return inOrder(whole).stream()
+        .filter(stand -> part.isPresent() || !(stand instanceof Subject.OfPart))
+        .flatMap(stand -> index.placementsOf(stand).stream())
+        .filter(placement -> placement.picture().equals(picture))
+        .toList();
   }
 
   private boolean isOf(Class<? extends Picture> kind, PictureId picture) {

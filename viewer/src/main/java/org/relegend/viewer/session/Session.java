@@ -274,15 +274,21 @@ public final class Session {
     outlining.moveCorner(zone, corner, to);
   }
 
-  /** Chooses by name, from the find field, a finding or the like, and shows it on both pictures. */
+  /** Chooses by name, from the find field or the like, and goes near it on both pictures. */
   public void choose(Subject subject) {
+    choose(subject, Optional.empty());
+  }
+
+  /** As {@link #choose(Subject)}, but on this picture, if it is placed there. */
+  public void choose(Subject subject, Optional<PictureId> on) {
     hub.check();
     gate.through(
         exposure().of(subject),
         () -> {
+          on.ifPresent(desk::show);
           selection.choose(subject, List.of());
           Optional<Card> card = selection.card();
-          card.ifPresent(looks::at);
+          card.ifPresent(shown -> looks.closeTo(shown, subject, document.index()));
           if (card.filter(shown -> shown.page().or(shown::photo).isPresent()).isEmpty()) {
             hub.say(Notice.Kind.NOT_PLACED_YET, map().nameOf(subject));
           }

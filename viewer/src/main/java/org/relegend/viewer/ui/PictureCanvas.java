@@ -120,6 +120,11 @@ public final class PictureCanvas extends JComponent implements Accessible {
     change(now -> now.revealing(region, REVEAL_MARGIN));
   }
 
+  /** As {@link #reveal}, and zooms in where it would be too small to make out. */
+  public void nearTo(Box region) {
+    change(now -> now.nearing(region, REVEAL_MARGIN));
+  }
+
   /** Shows a region as large as fits. */
   public void zoomTo(Box region) {
     change(now -> now.showing(region, ZOOM_MARGIN));

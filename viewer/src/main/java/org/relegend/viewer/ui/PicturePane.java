@@ -270,6 +270,8 @@ final class PicturePane extends JPanel {
     Optional<ViewState> was = from.map(Look.Spot::picture).map(views::get);
     if (from.isPresent() && was.isPresent()) {
       canvas.view().ifPresent(now -> canvas.setView(at(now, look, was.get(), from.get())));
+    } else if (look.closer()) {
+      canvas.nearTo(Box.around(look.extent()));
     } else {
       canvas.reveal(Box.around(look.extent()));
     }

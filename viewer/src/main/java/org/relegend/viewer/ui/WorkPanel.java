@@ -185,8 +185,11 @@ final class WorkPanel extends JPanel {
 
   /** Leads to what a finding is about. */
   private void goTo(Finding finding) {
-    finding.picture().ifPresent(session.desk()::show);
-    finding.subjects().stream().findFirst().ifPresent(session::choose);
+    finding.subjects().stream()
+        .findFirst()
+        .ifPresentOrElse(
+            subject -> session.choose(subject, finding.picture()),
+            () -> finding.picture().ifPresent(session.desk()::show));
   }
 
   /** Shows what the checks found; the button counts what should be mended. */

@@ -27,6 +27,12 @@ public record ViewState(
   /** Largest scale: one picture unit over this many pixels. */
   public static final double MAX_SCALE = 64;
 
+  /** Share of the component's shorter side that something looked for shall take up. */
+  private static final double NEAR = 0.2;
+
+  /** Times the fitting scale at most when something is looked for. */
+  private static final double CLOSEST = 6;
+
   /** How far below the fitting scale one may zoom out. */
   private static final double SMALLER_THAN_FIT = 4;
 
@@ -173,6 +179,17 @@ public record ViewState(
     }
     boolean fits = here.width() <= width - 2 * margin && here.height() <= height - 2 * margin;
     return fits ? centredOn(region.centre()) : showing(region, margin);
+  }
+
+  /**
+   * As {@link #revealing}, but where the region would be smaller than a fifth of the component it
+   * is zoomed in to that, though to no more than six times the fitting scale.
+   */
+  public ViewState nearing(Box region, double margin) {
+    Box here = onScreen(region);
+    double side = Math.max(Math.max(here.width(), here.height()), 1e-9);
+    double wanted = Math.min(scale * NEAR * Math.min(width, height) / side, CLOSEST * fitScale());
+    return wanted > scale ? centredOn(region.centre(), wanted) : revealing(region, margin);
   }
 
   /** The component grew or shrank: the middle stays; a fitted picture stays fitted. */

@@ -62,6 +62,21 @@ class ChoosingTest {
   }
 
   @Test
+  void chosenByName_isGoneNearTo_withAllThatBelongsToIt() {
+    session.choose(Subject.parse("C102"));
+    Look photo =
+        bench.looks.stream().filter(look -> look.picture().equals(TOP)).findFirst().orElseThrow();
+    assertThat(photo.closer()).isTrue();
+    assertThat(photo.extent())
+        .contains(bench.place(TOP, "C102").at(), bench.place(TOP, "C102.-").at());
+    int before = bench.looks.size();
+    session.walkTo(2);
+    assertThat(bench.looks.subList(before, bench.looks.size()))
+        .isNotEmpty()
+        .noneMatch(Look::closer);
+  }
+
+  @Test
   void insideAnOutline_theSmallestBodyIsMeant() {
     BoardMap map = Bench.twoChannels();
     map = outlined(map, "R101", 1000, 1000, 400);

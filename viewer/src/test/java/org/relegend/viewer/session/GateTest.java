@@ -5,6 +5,7 @@ import static org.relegend.map.BoardMapSamples.TOP;
 import static org.relegend.map.BoardMapSamples.says;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Named;
@@ -40,6 +41,7 @@ class GateTest {
         Named.of("a click on the body", b -> b.click(TOP, 995, 2300)),
         Named.of("a click on the pad", b -> b.click(TOP, 1010, 2300)),
         Named.of("a find", b -> b.session.choose(Subject.parse("C202"))),
+        Named.of("a finding", b -> b.session.choose(Subject.parse("C202"), Optional.of(TOP))),
         Named.of("the find of its net", b -> b.session.choose(Subject.parse("net:B_ATT"))),
         Named.of(
             "the twin key",

@@ -3,13 +3,11 @@ package org.relegend.viewer.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,8 +23,6 @@ import org.relegend.viewer.view.ViewState;
 
 /** What a technician asks of the demo instrument, at the real window, with the demo's figures. */
 class DemoStoriesIT {
-  private static final Path DEMO =
-      Path.of(System.getProperty("relegend.root", ".."), "demo-data", "map");
   private static final PictureId PAGE = new PictureId("page-1");
   private static final PictureId TOP = new PictureId("component");
   private static final PictureId BOTTOM = new PictureId("solder");
@@ -36,17 +32,7 @@ class DemoStoriesIT {
 
   @BeforeEach
   void copyOfTheDemo() throws IOException {
-    map = folder.resolve("map");
-    try (Stream<Path> files = Files.walk(DEMO)) {
-      for (Path file : files.toList()) {
-        Path target = map.resolve(DEMO.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(target);
-        } else {
-          Files.copy(file, target);
-        }
-      }
-    }
+    map = DemoCopy.into(folder);
   }
 
   private Technician start(Theme theme) throws Exception {

@@ -314,6 +314,31 @@ final class Technician implements AutoCloseable {
     save(name, robot.createScreenCapture(bounds));
   }
 
+  /** The window without colour, as a person without colour vision or a copier sees it. */
+  BufferedImage shootGrey(String name) {
+    settle();
+    BufferedImage grey = grey(robot.createScreenCapture(onEdt(() -> window().getBounds())));
+    save(name, grey);
+    return grey;
+  }
+
+  static BufferedImage grey(BufferedImage image) {
+    BufferedImage grey =
+        new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_BYTE_GRAY);
+    grey.createGraphics().drawImage(image, 0, 0, null);
+    return grey;
+  }
+
+  /** What the screen shows of a component, the pointer out of the way. */
+  BufferedImage look(Component component) {
+    robot.mouseMove(2, 2);
+    settle();
+    robot.delay(250); // the last tiles
+    settle();
+    return robot.createScreenCapture(
+        onEdt(() -> new Rectangle(component.getLocationOnScreen(), component.getSize())));
+  }
+
   private static void save(String name, BufferedImage image) {
     File file = new File("target/screens/" + name + ".png");
     file.getParentFile().mkdirs();

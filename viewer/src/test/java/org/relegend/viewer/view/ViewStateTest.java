@@ -130,6 +130,30 @@ class ViewStateTest {
   }
 
   @Test
+  void nearing_whatIsTooSmallToMakeOut_zoomsIn() {
+    ViewState fitted = ViewState.fit(1000, 500, 800, 600, Orientation.UPRIGHT);
+    Box small = new Box(300, 100, 330, 110);
+
+    ViewState near = fitted.nearing(small, 40);
+
+    assertThat(near.onScreen(small).width()).isCloseTo(120, within(1e-9));
+    assertThat(near.centre().distance(small.centre())).isLessThan(1e-9);
+    assertThat(near.nearing(small, 40)).isEqualTo(near);
+    Box speck = new Box(300, 100, 300, 100);
+    assertThat(fitted.nearing(speck, 40).scale()).isEqualTo(6 * fitted.scale());
+  }
+
+  @Test
+  void nearing_whatCanBeMadeOut_keepsTheScale() {
+    ViewState view =
+        ViewState.fit(1000, 500, 800, 600, Orientation.UPRIGHT).centredOn(new Point(300, 100), 20);
+    Box small = new Box(600, 300, 630, 310);
+
+    assertThat(view.nearing(small, 40).scale()).isEqualTo(20);
+    assertThat(view.nearing(small, 40).centre().distance(small.centre())).isLessThan(1e-9);
+  }
+
+  @Test
   void resized_keepsTheMiddleOrTheFit() {
     ViewState fitted = ViewState.fit(1000, 500, 800, 600, Orientation.UPRIGHT);
     ViewState zoomed = fitted.centredOn(new Point(300, 200), 4);
