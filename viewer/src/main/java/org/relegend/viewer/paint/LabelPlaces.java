@@ -7,7 +7,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.relegend.viewer.view.Orientation;
 import org.relegend.viewer.view.ViewState;
@@ -25,7 +24,7 @@ final class LabelPlaces {
 
   private record View(double scale, Orientation orientation, double deviceScale) {}
 
-  private record Found(View view, Map<Mark, Point2D> offsets) {}
+  private record Found(View view, IdentityHashMap<Mark, Point2D> offsets) {}
 
   private final List<Mark> marks;
   private final Sprites sprites;
@@ -51,8 +50,8 @@ final class LabelPlaces {
     return offset == null ? choices(g, painted, mark).get(0) : offset;
   }
 
-  private Map<Mark, Point2D> find(Graphics2D g, ViewState painted) {
-    Map<Mark, Point2D> offsets = new IdentityHashMap<>();
+  private IdentityHashMap<Mark, Point2D> find(Graphics2D g, ViewState painted) {
+    IdentityHashMap<Mark, Point2D> offsets = new IdentityHashMap<>();
     if (marks.size() > MOST) {
       return offsets;
     }
