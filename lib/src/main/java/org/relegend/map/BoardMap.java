@@ -21,7 +21,8 @@ public record BoardMap(
     Table<TwinPair.Key, TwinPair> twins,
     Table<Discrepancy.Key, Discrepancy> discrepancies,
     Table<ZoneId, HazardZone> zones,
-    Table<Mating, Mating> matings) {
+    Table<Mating, Mating> matings,
+    Table<Deviation.Key, Deviation> deviations) {
   public BoardMap {
     Names.checkedToken("map id", id);
   }
@@ -31,6 +32,7 @@ public record BoardMap(
     return new BoardMap(
         id,
         info,
+        Table.empty(),
         Table.empty(),
         Table.empty(),
         Table.empty(),
@@ -88,7 +90,8 @@ public record BoardMap(
         twins,
         discrepancies,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withBoards(Table<BoardId, Board> changed) {
@@ -104,7 +107,8 @@ public record BoardMap(
         twins,
         discrepancies,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withPictures(Table<PictureId, Picture> changed) {
@@ -120,7 +124,8 @@ public record BoardMap(
         twins,
         discrepancies,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withChannels(Table<String, Channel> changed) {
@@ -136,7 +141,8 @@ public record BoardMap(
         twins,
         discrepancies,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withParts(Table<PartId, Part> changed) {
@@ -152,7 +158,8 @@ public record BoardMap(
         twins,
         discrepancies,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withNets(Table<NetId, Net> changed) {
@@ -168,7 +175,8 @@ public record BoardMap(
         twins,
         discrepancies,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withPlacements(Table<Placement.Key, Placement> changed) {
@@ -184,7 +192,8 @@ public record BoardMap(
         twins,
         discrepancies,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withTwins(Table<TwinPair.Key, TwinPair> changed) {
@@ -200,7 +209,8 @@ public record BoardMap(
         changed,
         discrepancies,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withDiscrepancies(Table<Discrepancy.Key, Discrepancy> changed) {
@@ -216,7 +226,8 @@ public record BoardMap(
         twins,
         changed,
         zones,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withZones(Table<ZoneId, HazardZone> changed) {
@@ -232,7 +243,8 @@ public record BoardMap(
         twins,
         discrepancies,
         changed,
-        matings);
+        matings,
+        deviations);
   }
 
   public BoardMap withMatings(Table<Mating, Mating> changed) {
@@ -248,6 +260,24 @@ public record BoardMap(
         twins,
         discrepancies,
         zones,
+        changed,
+        deviations);
+  }
+
+  public BoardMap withDeviations(Table<Deviation.Key, Deviation> changed) {
+    return new BoardMap(
+        id,
+        info,
+        boards,
+        pictures,
+        channels,
+        parts,
+        nets,
+        placements,
+        twins,
+        discrepancies,
+        zones,
+        matings,
         changed);
   }
 }

@@ -19,6 +19,8 @@ public sealed interface Edit
         PartEdits.RemoveMating,
         PartEdits.DeclareTwin,
         PartEdits.RemoveTwin,
+        PartEdits.PutDeviation,
+        PartEdits.RemoveDeviation,
         NetEdits.PutNet,
         NetEdits.RemoveNet,
         NetEdits.JoinPins,

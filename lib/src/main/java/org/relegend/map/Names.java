@@ -30,7 +30,7 @@ public final class Names {
     }
     if (!text.strip().equals(text)) {
       throw new IllegalArgumentException(
-          "the %s \"%s\" begins or ends with a space".formatted(what, text));
+          "the %s \"%s\" begins or ends with a space".formatted(what, printable(text)));
     }
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);

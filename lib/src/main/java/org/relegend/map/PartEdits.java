@@ -2,7 +2,9 @@ package org.relegend.map;
 
 import static org.relegend.map.References.keep;
 
-/** Edits of parts, channels, matings and twins. */
+import java.util.List;
+
+/** Edits of parts, channels, matings, twins and where those differ. */
 public final class PartEdits {
   private PartEdits() {}
 
@@ -23,7 +25,7 @@ public final class PartEdits {
     }
   }
 
-  /** Removes a part with its pins, placements, twins, matings and discrepancies. */
+  /** Removes a part with its pins, placements, twins, matings, discrepancies and deviations. */
   public record RemovePart(PartId part) implements Edit {
     @Override
     public String label(BoardMap map) {
@@ -152,6 +154,39 @@ public final class PartEdits {
     public BoardMap applyTo(BoardMap map) {
       return map.withTwins(map.twins().without(pair));
     }
+  }
+
+  /** Says why two channels differ there. */
+  public record PutDeviation(Deviation deviation) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Mark as " + deviation.cause().word() + ": " + names(map, deviation.at());
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) throws EditRefusedException {
+      for (Subject subject : deviation.at()) {
+        requireKnown(map, subject);
+      }
+      return map.withDeviations(map.deviations().with(deviation));
+    }
+  }
+
+  /** Takes back what was said of why two channels differ. */
+  public record RemoveDeviation(Deviation.Key deviation) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Drop the mark on " + names(map, deviation.at());
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) {
+      return map.withDeviations(map.deviations().without(deviation));
+    }
+  }
+
+  private static String names(BoardMap map, List<Subject> subjects) {
+    return String.join(", ", subjects.stream().map(map::nameOf).toList());
   }
 
   static Part require(BoardMap map, PartId part) throws EditRefusedException {

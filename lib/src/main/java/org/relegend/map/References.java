@@ -6,13 +6,16 @@ import java.util.function.Predicate;
 final class References {
   private References() {}
 
-  /** The map without placements, twins and discrepancies of subjects that are gone. */
+  /** The map without placements, twins, discrepancies and deviations of subjects that are gone. */
   static BoardMap without(BoardMap map, Predicate<Subject> gone) {
     BoardMap result =
         map.withPlacements(keep(map.placements(), placement -> !gone.test(placement.subject())))
             .withTwins(keep(map.twins(), twin -> !gone.test(twin.a()) && !gone.test(twin.b())));
-    return result.withDiscrepancies(
-        keep(map.discrepancies(), discrepancy -> !gone.test(discrepancy.subject())));
+    return result
+        .withDiscrepancies(
+            keep(map.discrepancies(), discrepancy -> !gone.test(discrepancy.subject())))
+        .withDeviations(
+            keep(map.deviations(), deviation -> deviation.at().stream().noneMatch(gone)));
   }
 
   static <K extends Comparable<? super K>, V extends Keyed<K>> Table<K, V> keep(

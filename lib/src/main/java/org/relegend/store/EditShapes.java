@@ -191,6 +191,22 @@ final class EditShapes {
         "remove-twin",
         PartEdits.RemoveTwin.class,
         one("pair", KeyShapes.TWIN, PartEdits.RemoveTwin::pair, PartEdits.RemoveTwin::new));
+    add(
+        "put-deviation",
+        PartEdits.PutDeviation.class,
+        one(
+            "deviation",
+            DeviationShapes.DEVIATION,
+            PartEdits.PutDeviation::deviation,
+            PartEdits.PutDeviation::new));
+    add(
+        "remove-deviation",
+        PartEdits.RemoveDeviation.class,
+        one(
+            "deviation",
+            DeviationShapes.KEY,
+            PartEdits.RemoveDeviation::deviation,
+            PartEdits.RemoveDeviation::new));
   }
 
   private static void nets() {

@@ -64,7 +64,13 @@ final class MapChange {
               BoardMap::matings,
               BoardMap::withMatings,
               MapShapes.MATING,
-              MapShapes.MATING));
+              MapShapes.MATING),
+          new Shelf<>(
+              "deviations",
+              BoardMap::deviations,
+              BoardMap::withDeviations,
+              DeviationShapes.DEVIATION,
+              DeviationShapes.KEY));
 
   static final Codec<MapChange> CODEC =
       new Codec<>() {

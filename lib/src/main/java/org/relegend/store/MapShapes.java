@@ -85,7 +85,7 @@ final class MapShapes {
   static final Codec<Net> NET = net();
   static final Codec<Placement> PLACEMENT = placement();
   static final Codec<TwinPair> TWIN = twin();
-  static final Codec<Discrepancy> DISCREPANCY = discrepancy();
+  static final Codec<Discrepancy> DISCREPANCY = DeviationShapes.discrepancy();
   static final Codec<HazardZone> ZONE = zone();
   static final Codec<Mating> MATING = mating();
   static final Codec<BoardMap> MAP = map();
@@ -137,6 +137,8 @@ final class MapShapes {
         s.optional("discrepancies", table(DISCREPANCY), Table.empty(), BoardMap::discrepancies);
     var zones = s.optional("zones", table(ZONE), Table.empty(), BoardMap::zones);
     var matings = s.optional("matings", table(MATING), Table.empty(), BoardMap::matings);
+    var deviations =
+        s.optional("deviations", DeviationShapes.TABLE, Table.empty(), BoardMap::deviations);
     return s.madeBy(
         v ->
             new BoardMap(
@@ -151,7 +153,8 @@ final class MapShapes {
                 v.get(twins),
                 v.get(discrepancies),
                 v.get(zones),
-                v.get(matings)));
+                v.get(matings),
+                v.get(deviations)));
   }
 
   private static Codec<MapInfo> info() {
@@ -356,19 +359,6 @@ final class MapShapes {
     var b = s.required("b", SUBJECT, TwinPair::b);
     var evidence = s.required("evidence", EVIDENCE, TwinPair::evidence);
     return s.madeBy(v -> new TwinPair(v.get(a), v.get(b), v.get(evidence)));
-  }
-
-  private static Codec<Discrepancy> discrepancy() {
-    Shape<Discrepancy> s = new Shape<>();
-    var subject = s.required("subject", SUBJECT, Discrepancy::subject);
-    var aspect = s.required("aspect", ASPECT, Discrepancy::aspect);
-    var drawn = s.optional("drawn", TEXT, "", Discrepancy::drawn);
-    var evidence = s.required("evidence", EVIDENCE, Discrepancy::evidence);
-    var note = s.optional("note", TEXT, "", Discrepancy::note);
-    return s.madeBy(
-        v ->
-            new Discrepancy(
-                v.get(subject), v.get(aspect), v.get(drawn), v.get(evidence), v.get(note)));
   }
 
   private static Codec<HazardZone> zone() {

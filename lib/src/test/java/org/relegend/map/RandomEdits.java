@@ -34,7 +34,7 @@ public final class RandomEdits {
     PinRef pin = part.ref(part.pins().get(random.nextInt(part.pins().size())));
     Point at = new Point(random.nextInt(4000), random.nextInt(3000));
     Attestation seen = says(Evidence.SEEN);
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(13)) {
       case 0 -> new PartEdits.PutPart(part.withValue(random.nextInt(100) + "n"));
       case 1 ->
           new PartEdits.PutPart(BoardMapSamples.twoPin("C" + random.nextInt(99), "cap", "1n"));
@@ -55,6 +55,14 @@ public final class RandomEdits {
               ? rename(part)
               : new PartEdits.DeclareTwin(
                   new TwinPair(Subject.of(part.id()), Subject.of(other.id()), List.of(seen)));
+      case 11 ->
+          new PartEdits.PutDeviation(
+              new Deviation(
+                  List.of(Subject.of(part.id())),
+                  Deviation.Aspect.MISSING,
+                  Deviation.Cause.DESIGN,
+                  List.of(seen),
+                  ""));
       default ->
           new NetEdits.PutDiscrepancy(
               new Discrepancy(

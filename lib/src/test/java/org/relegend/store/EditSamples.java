@@ -57,6 +57,8 @@ final class EditSamples {
         new PartEdits.RemoveMating(mating),
         new PartEdits.DeclareTwin(twin),
         new PartEdits.RemoveTwin(twin.key()),
+        new PartEdits.PutDeviation(map.deviations().at(0)),
+        new PartEdits.RemoveDeviation(map.deviations().at(0).key()),
         new NetEdits.PutNet(map.net(new NetId("+15 V")).orElseThrow()),
         new NetEdits.RemoveNet(new NetId("+15 V")),
         new NetEdits.JoinPins(new NetId("MID"), members),

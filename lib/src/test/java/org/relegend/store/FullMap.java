@@ -16,6 +16,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Channel;
 import org.relegend.map.Designator;
+import org.relegend.map.Deviation;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
@@ -107,7 +108,22 @@ final class FullMap {
                         corners,
                         "C9",
                         both()))))
-        .withMatings(Table.of(List.of(new Mating(new PartId("J2"), new PartId("J1")))));
+        .withMatings(Table.of(List.of(new Mating(new PartId("J2"), new PartId("J1")))))
+        .withDeviations(
+            Table.of(
+                List.of(
+                    new Deviation(
+                        List.of(Subject.parse("R2.1"), Subject.parse("R1.1")),
+                        Deviation.Aspect.CONNECTION,
+                        Deviation.Cause.REPAIR,
+                        both(),
+                        "wire added"),
+                    new Deviation(
+                        List.of(Subject.parse("R2")),
+                        Deviation.Aspect.MISSING,
+                        Deviation.Cause.DESIGN,
+                        both(),
+                        ""))));
   }
 
   static List<Attestation> both() {

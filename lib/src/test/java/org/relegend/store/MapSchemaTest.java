@@ -118,6 +118,10 @@ class MapSchemaTest {
         "\"aspect\": \"value\" -> \"aspect\": \"size\"",
         "\"kind\": \"stored-charge\" -> \"kind\": \"cold\"",
         "\"b\": \"J2\" -> \"c\": \"J2\"",
+        "\"cause\": \"repair\" -> \"cause\": \"whim\"",
+        "\"aspect\": \"missing\" -> \"aspect\": \"net\"",
+        "\"at\": [\n        \"R2\"\n      ] -> \"at\": []",
+        "\"at\": [\n        \"R2\"\n -> \"at\": [\"R3\", \"R1\", \"R2\"",
         "\"matings\": [ -> \"matings\": [[], ");
   }
 

@@ -1,0 +1,55 @@
+package org.relegend.map;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.relegend.map.BoardMapSamples.says;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class DeviationTest {
+  private static final Subject FIRST = Subject.parse("R1");
+  private static final Subject SECOND = Subject.parse("R2");
+
+  @Test
+  void itsPlaces_areFoundInEitherOrder() {
+    Deviation deviation = of(List.of(SECOND, FIRST));
+    assertThat(deviation.key())
+        .isEqualTo(new Deviation.Key(List.of(FIRST, SECOND), Deviation.Aspect.VALUE))
+        .hasToString("value of R1, R2");
+  }
+
+  @Test
+  void onePlaceOrTwo_notMore() {
+    assertThatThrownBy(() -> of(List.of())).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> of(List.of(FIRST, SECOND, Subject.parse("R3"))))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("a deviation is of one place or of two, not of 3");
+  }
+
+  @Test
+  void aMark_needsPartsThatAreThere_andGoesWithThem() throws EditRefusedException {
+    BoardMap map =
+        BoardMapSamples.blank()
+            .withParts(
+                Table.of(
+                    List.of(
+                        BoardMapSamples.twoPin("R1", "resistor", "1k"),
+                        BoardMapSamples.twoPin("R2", "resistor", "2k"))));
+    Deviation deviation = of(List.of(FIRST, SECOND));
+    BoardMap marked = new PartEdits.PutDeviation(deviation).applyTo(map);
+    assertThat(marked.deviations()).containsExactly(deviation);
+    assertThat(new PartEdits.PutDeviation(deviation).label(map)).isEqualTo("Mark as fault: R1, R2");
+    assertThat(new PartEdits.RemovePart(new PartId("R2")).applyTo(marked).deviations()).isEmpty();
+    assertThat(new PartEdits.RemoveDeviation(deviation.key()).applyTo(marked)).isEqualTo(map);
+    assertThatThrownBy(
+            () -> new PartEdits.PutDeviation(of(List.of(Subject.parse("R9")))).applyTo(map))
+        .isInstanceOf(EditRefusedException.class)
+        .hasMessageContaining("R9");
+  }
+
+  private static Deviation of(List<Subject> at) {
+    return new Deviation(
+        at, Deviation.Aspect.VALUE, Deviation.Cause.FAULT, List.of(says(Evidence.MEASURED)), "");
+  }
+}
