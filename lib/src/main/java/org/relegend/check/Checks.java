@@ -31,6 +31,7 @@ public final class Checks {
           new PlacementOnNoPicture(),
           new TwinOfNothing(),
           new MatingOfNothing(),
+          new LineUpOfNothing(),
           new DiscrepancyOfNothing(),
           new BoardUnknown(),
           new ChannelUnknown(),

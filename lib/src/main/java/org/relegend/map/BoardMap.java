@@ -22,7 +22,8 @@ public record BoardMap(
     Table<Discrepancy.Key, Discrepancy> discrepancies,
     Table<ZoneId, HazardZone> zones,
     Table<Mating, Mating> matings,
-    Table<Deviation.Key, Deviation> deviations) {
+    Table<Deviation.Key, Deviation> deviations,
+    Table<PicturePairs.Key, PicturePairs> lineUps) {
   public BoardMap {
     Names.checkedToken("map id", id);
   }
@@ -32,6 +33,7 @@ public record BoardMap(
     return new BoardMap(
         id,
         info,
+        Table.empty(),
         Table.empty(),
         Table.empty(),
         Table.empty(),
@@ -91,7 +93,8 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withBoards(Table<BoardId, Board> changed) {
@@ -108,7 +111,8 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withPictures(Table<PictureId, Picture> changed) {
@@ -125,7 +129,8 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withChannels(Table<String, Channel> changed) {
@@ -142,7 +147,8 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withParts(Table<PartId, Part> changed) {
@@ -159,7 +165,8 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withNets(Table<NetId, Net> changed) {
@@ -176,7 +183,8 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withPlacements(Table<Placement.Key, Placement> changed) {
@@ -193,7 +201,8 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withTwins(Table<TwinPair.Key, TwinPair> changed) {
@@ -210,7 +219,8 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withDiscrepancies(Table<Discrepancy.Key, Discrepancy> changed) {
@@ -227,7 +237,8 @@ public record BoardMap(
         changed,
         zones,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withZones(Table<ZoneId, HazardZone> changed) {
@@ -244,7 +255,8 @@ public record BoardMap(
         discrepancies,
         changed,
         matings,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withMatings(Table<Mating, Mating> changed) {
@@ -261,7 +273,8 @@ public record BoardMap(
         discrepancies,
         zones,
         changed,
-        deviations);
+        deviations,
+        lineUps);
   }
 
   public BoardMap withDeviations(Table<Deviation.Key, Deviation> changed) {
@@ -278,6 +291,25 @@ public record BoardMap(
         discrepancies,
         zones,
         matings,
+        changed,
+        lineUps);
+  }
+
+  public BoardMap withLineUps(Table<PicturePairs.Key, PicturePairs> changed) {
+    return new BoardMap(
+        id,
+        info,
+        boards,
+        pictures,
+        channels,
+        parts,
+        nets,
+        placements,
+        twins,
+        discrepancies,
+        zones,
+        matings,
+        deviations,
         changed);
   }
 }

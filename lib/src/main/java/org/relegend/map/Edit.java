@@ -11,6 +11,8 @@ public sealed interface Edit
         PictureEdits.RemovePicture,
         PictureEdits.PutZone,
         PictureEdits.RemoveZone,
+        PictureEdits.PutPairs,
+        PictureEdits.RemovePairs,
         PartEdits.PutPart,
         PartEdits.RemovePart,
         PartEdits.PutChannel,

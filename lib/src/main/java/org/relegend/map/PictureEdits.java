@@ -2,7 +2,7 @@ package org.relegend.map;
 
 import static org.relegend.map.References.keep;
 
-/** Edits of boards, pictures and the zones on them. */
+/** Edits of boards, pictures, the zones on them and what lines them up. */
 public final class PictureEdits {
   private PictureEdits() {}
 
@@ -60,18 +60,22 @@ public final class PictureEdits {
     }
   }
 
-  /** Removes a picture with all that was placed on it. */
+  /** Removes a picture with all that was placed on it, and its line-ups. */
   public record RemovePicture(PictureId picture) implements Edit {
     @Override
     public String label(BoardMap map) {
-      return "Remove " + map.picture(picture).map(Picture::caption).orElse(picture.text());
+      return "Remove " + caption(map, picture);
     }
 
     @Override
     public BoardMap applyTo(BoardMap map) {
       return map.withPictures(map.pictures().without(picture))
           .withPlacements(keep(map.placements(), p -> !p.picture().equals(picture)))
-          .withZones(keep(map.zones(), zone -> !zone.picture().equals(picture)));
+          .withZones(keep(map.zones(), zone -> !zone.picture().equals(picture)))
+          .withLineUps(
+              keep(
+                  map.lineUps(),
+                  pairs -> !pairs.a().equals(picture) && !pairs.b().equals(picture)));
     }
   }
 
@@ -104,5 +108,55 @@ public final class PictureEdits {
     public BoardMap applyTo(BoardMap map) {
       return map.withZones(map.zones().without(zone));
     }
+  }
+
+  /** Lines two pictures up by these pairs, or by these in the place of others. */
+  public record PutPairs(PicturePairs pairs) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      String verb = map.lineUps().has(pairs.key()) ? "Change line-up of " : "Line up ";
+      return verb + captions(map, pairs.key());
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) throws EditRefusedException {
+      Picture a = known(map, pairs.a());
+      Picture b = known(map, pairs.b());
+      if (!a.shownBoard().equals(b.shownBoard())) {
+        throw new EditRefusedException(
+            "%s and %s don't show the same board, so nothing can be carried between them."
+                .formatted(a.caption(), b.caption()));
+      }
+      return map.withLineUps(map.lineUps().with(pairs));
+    }
+
+    private static Picture known(BoardMap map, PictureId picture) throws EditRefusedException {
+      return map.picture(picture)
+          .orElseThrow(
+              () ->
+                  new EditRefusedException(
+                      "The map has no picture " + picture + ": add it first."));
+    }
+  }
+
+  /** Takes a line-up away, and with it all that was carried over it. */
+  public record RemovePairs(PicturePairs.Key pairs) implements Edit {
+    @Override
+    public String label(BoardMap map) {
+      return "Take away line-up of " + captions(map, pairs);
+    }
+
+    @Override
+    public BoardMap applyTo(BoardMap map) {
+      return map.withLineUps(map.lineUps().without(pairs));
+    }
+  }
+
+  private static String captions(BoardMap map, PicturePairs.Key pairs) {
+    return caption(map, pairs.a()) + " and " + caption(map, pairs.b());
+  }
+
+  private static String caption(BoardMap map, PictureId picture) {
+    return map.picture(picture).map(Picture::caption).orElse(picture.text());
   }
 }

@@ -148,6 +148,18 @@ final class EditShapes {
             MapShapes.ZONE_ID,
             PictureEdits.RemoveZone::zone,
             PictureEdits.RemoveZone::new));
+    add(
+        "put-pairs",
+        PictureEdits.PutPairs.class,
+        one("pairs", PairShapes.PAIRS, PictureEdits.PutPairs::pairs, PictureEdits.PutPairs::new));
+    add(
+        "remove-pairs",
+        PictureEdits.RemovePairs.class,
+        one(
+            "pairs",
+            PairShapes.KEY,
+            PictureEdits.RemovePairs::pairs,
+            PictureEdits.RemovePairs::new));
   }
 
   private static void parts() {

@@ -70,7 +70,13 @@ final class MapChange {
               BoardMap::deviations,
               BoardMap::withDeviations,
               DeviationShapes.DEVIATION,
-              DeviationShapes.KEY));
+              DeviationShapes.KEY),
+          new Shelf<>(
+              "lineups",
+              BoardMap::lineUps,
+              BoardMap::withLineUps,
+              PairShapes.PAIRS,
+              PairShapes.KEY));
 
   static final Codec<MapChange> CODEC =
       new Codec<>() {

@@ -9,10 +9,6 @@ import static org.relegend.store.Codecs.parsed;
 import static org.relegend.store.Codecs.table;
 import static org.relegend.store.Codecs.word;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
-import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -76,7 +72,7 @@ final class MapShapes {
   static final Codec<MapInfo> INFO = info();
   static final Codec<Attestation> ATTESTATION = attestation();
   static final Codec<List<Attestation>> EVIDENCE = list(ATTESTATION);
-  private static final Codec<List<Point>> OUTLINE = list(new PointCodec());
+  private static final Codec<List<Point>> OUTLINE = list(PointCodec.POINT);
   static final Codec<Board> BOARD = board();
   static final Codec<Picture> PICTURE = picture();
   static final Codec<Channel> CHANNEL = channel();
@@ -89,36 +85,6 @@ final class MapShapes {
   static final Codec<HazardZone> ZONE = zone();
   static final Codec<Mating> MATING = mating();
   static final Codec<BoardMap> MAP = map();
-
-  /** A point as [x, y]. */
-  private static final class PointCodec implements Codec<Point> {
-    @Override
-    public Point read(JsonParser in) throws IOException {
-      if (in.currentToken() != JsonToken.START_ARRAY) {
-        throw UnfitException.here(in, "a point [x, y] must stand here");
-      }
-      in.nextToken();
-      double x = NUMBER.read(in);
-      in.nextToken();
-      double y = NUMBER.read(in);
-      if (in.nextToken() != JsonToken.END_ARRAY) {
-        throw UnfitException.here(in, "a point has two numbers, [x, y]");
-      }
-      try {
-        return new Point(x, y);
-      } catch (IllegalArgumentException e) {
-        throw UnfitException.here(in, String.valueOf(e.getMessage()));
-      }
-    }
-
-    @Override
-    public void write(Point point, JsonGenerator out) throws IOException {
-      out.writeStartArray();
-      NUMBER.write(point.x(), out);
-      NUMBER.write(point.y(), out);
-      out.writeEndArray();
-    }
-  }
 
   private static Codec<BoardMap> map() {
     Shape<BoardMap> s = new Shape<>();
@@ -139,6 +105,7 @@ final class MapShapes {
     var matings = s.optional("matings", table(MATING), Table.empty(), BoardMap::matings);
     var deviations =
         s.optional("deviations", DeviationShapes.TABLE, Table.empty(), BoardMap::deviations);
+    var lineUps = s.optional("lineups", table(PairShapes.PAIRS), Table.empty(), BoardMap::lineUps);
     return s.madeBy(
         v ->
             new BoardMap(
@@ -154,7 +121,8 @@ final class MapShapes {
                 v.get(discrepancies),
                 v.get(zones),
                 v.get(matings),
-                v.get(deviations)));
+                v.get(deviations),
+                v.get(lineUps)));
   }
 
   private static Codec<MapInfo> info() {

@@ -29,6 +29,7 @@ import org.relegend.map.HazardZone;
 import org.relegend.map.Mating;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
+import org.relegend.map.PicturePairs;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
@@ -123,6 +124,7 @@ class ChecksTest {
         .containsEntry("placement-on-no-picture", 1L)
         .containsEntry("twin-of-nothing", 1L)
         .containsEntry("mating-of-nothing", 1L)
+        .containsEntry("line-up-of-nothing", 1L)
         .containsEntry("discrepancy-of-nothing", 1L)
         .containsEntry("zone-on-no-picture", 1L)
         .containsEntry("board-unknown", 2L);
@@ -151,6 +153,15 @@ class ChecksTest {
                 List.of(new Placement(gone, nothing, 1, new Point(1, 1), List.of(), evidence))))
         .withTwins(Table.of(List.of(new TwinPair(nothing, Subject.of(new PartId("R1")), evidence))))
         .withMatings(Table.of(List.of(new Mating(new PartId("Q9"), new PartId("R1")))))
+        .withLineUps(
+            Table.of(
+                List.of(
+                    new PicturePairs(
+                        gone,
+                        BoardMapSamples.TOP,
+                        PicturePairs.Found.CLICKED,
+                        List.of(new PicturePairs.Spot(new Point(1, 1), new Point(2, 2))),
+                        evidence))))
         .withZones(
             Table.of(
                 List.of(

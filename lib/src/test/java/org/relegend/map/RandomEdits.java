@@ -34,7 +34,7 @@ public final class RandomEdits {
     PinRef pin = part.ref(part.pins().get(random.nextInt(part.pins().size())));
     Point at = new Point(random.nextInt(4000), random.nextInt(3000));
     Attestation seen = says(Evidence.SEEN);
-    return switch (random.nextInt(13)) {
+    return switch (random.nextInt(15)) {
       case 0 -> new PartEdits.PutPart(part.withValue(random.nextInt(100) + "n"));
       case 1 ->
           new PartEdits.PutPart(BoardMapSamples.twoPin("C" + random.nextInt(99), "cap", "1n"));
@@ -63,11 +63,23 @@ public final class RandomEdits {
                   Deviation.Cause.DESIGN,
                   List.of(seen),
                   ""));
+      case 12 -> new PictureEdits.PutPairs(pairs(at, random));
+      case 13 -> new PictureEdits.RemovePairs(pairs(at, random).key());
       default ->
           new NetEdits.PutDiscrepancy(
               new Discrepancy(
                   Subject.of(pin), Discrepancy.Aspect.NET, second.id().text(), List.of(seen), ""));
     };
+  }
+
+  private static PicturePairs pairs(Point at, Random random) {
+    PicturePairs.Spot spot = new PicturePairs.Spot(at, new Point(random.nextInt(4000), 7));
+    return new PicturePairs(
+        BoardMapSamples.TOP,
+        random.nextBoolean() ? BoardMapSamples.PAGE : new PictureId("gone"),
+        PicturePairs.Found.CLICKED,
+        List.of(spot),
+        List.of(says(Evidence.SEEN)));
   }
 
   private static Edit rename(Part part) {

@@ -49,6 +49,8 @@ final class EditSamples {
         new PictureEdits.RemovePicture(TOP),
         new PictureEdits.PutZone(map.zones().at(0)),
         new PictureEdits.RemoveZone(new ZoneId("z1")),
+        new PictureEdits.PutPairs(map.lineUps().at(0)),
+        new PictureEdits.RemovePairs(map.lineUps().at(0).key()),
         new PartEdits.PutPart(map.part(FullMap.DUAL).orElseThrow()),
         new PartEdits.RemovePart(FullMap.DUAL),
         new PartEdits.PutChannel(map.channels().at(0)),

@@ -28,6 +28,7 @@ import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
+import org.relegend.map.PicturePairs;
 import org.relegend.map.Pin;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
@@ -123,7 +124,23 @@ final class FullMap {
                         Deviation.Aspect.MISSING,
                         Deviation.Cause.DESIGN,
                         both(),
-                        ""))));
+                        ""))))
+        .withLineUps(
+            Table.of(
+                List.of(
+                    pairs("solder", PicturePairs.Found.CLICKED),
+                    pairs("closer", PicturePairs.Found.AUTOMATIC))));
+  }
+
+  private static PicturePairs pairs(String with, PicturePairs.Found found) {
+    return new PicturePairs(
+        TOP,
+        new PictureId(with),
+        found,
+        List.of(
+            new PicturePairs.Spot(new Point(1, 2.5), new Point(30, 4)),
+            new PicturePairs.Spot(new Point(1e-3, 0), new Point(3, 4e3))),
+        both());
   }
 
   static List<Attestation> both() {

@@ -122,7 +122,11 @@ class MapSchemaTest {
         "\"aspect\": \"missing\" -> \"aspect\": \"net\"",
         "\"at\": [\n        \"R2\"\n      ] -> \"at\": []",
         "\"at\": [\n        \"R2\"\n -> \"at\": [\"R3\", \"R1\", \"R2\"",
-        "\"matings\": [ -> \"matings\": [[], ");
+        "\"matings\": [ -> \"matings\": [[], ",
+        "\"found\": \"clicked\" -> \"found\": \"dreamt\"",
+        "[1, 2.5, 30, 4] -> [1, 2.5, 30]",
+        "[1, 2.5, 30, 4] -> [1, 2.5, 30, 4, 5]",
+        "[1, 2.5, 30, 4] -> [1, 2.5, 30, \"4\"]");
   }
 
   @ParameterizedTest(name = "{0}")
