@@ -23,7 +23,8 @@ public record BoardMap(
     Table<ZoneId, HazardZone> zones,
     Table<Mating, Mating> matings,
     Table<Deviation.Key, Deviation> deviations,
-    Table<PicturePairs.Key, PicturePairs> lineUps) {
+    Table<PicturePairs.Key, PicturePairs> lineUps,
+    Table<Clash.Key, Clash> clashes) {
   public BoardMap {
     Names.checkedToken("map id", id);
   }
@@ -33,6 +34,7 @@ public record BoardMap(
     return new BoardMap(
         id,
         info,
+        Table.empty(),
         Table.empty(),
         Table.empty(),
         Table.empty(),
@@ -94,7 +96,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withBoards(Table<BoardId, Board> changed) {
@@ -112,7 +115,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withPictures(Table<PictureId, Picture> changed) {
@@ -130,7 +134,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withChannels(Table<String, Channel> changed) {
@@ -148,7 +153,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withParts(Table<PartId, Part> changed) {
@@ -166,7 +172,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withNets(Table<NetId, Net> changed) {
@@ -184,7 +191,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withPlacements(Table<Placement.Key, Placement> changed) {
@@ -202,7 +210,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withTwins(Table<TwinPair.Key, TwinPair> changed) {
@@ -220,7 +229,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withDiscrepancies(Table<Discrepancy.Key, Discrepancy> changed) {
@@ -238,7 +248,8 @@ public record BoardMap(
         zones,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withZones(Table<ZoneId, HazardZone> changed) {
@@ -256,7 +267,8 @@ public record BoardMap(
         changed,
         matings,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withMatings(Table<Mating, Mating> changed) {
@@ -274,7 +286,8 @@ public record BoardMap(
         zones,
         changed,
         deviations,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withDeviations(Table<Deviation.Key, Deviation> changed) {
@@ -292,7 +305,8 @@ public record BoardMap(
         zones,
         matings,
         changed,
-        lineUps);
+        lineUps,
+        clashes);
   }
 
   public BoardMap withLineUps(Table<PicturePairs.Key, PicturePairs> changed) {
@@ -310,6 +324,26 @@ public record BoardMap(
         zones,
         matings,
         deviations,
+        changed,
+        clashes);
+  }
+
+  public BoardMap withClashes(Table<Clash.Key, Clash> changed) {
+    return new BoardMap(
+        id,
+        info,
+        boards,
+        pictures,
+        channels,
+        parts,
+        nets,
+        placements,
+        twins,
+        discrepancies,
+        zones,
+        matings,
+        deviations,
+        lineUps,
         changed);
   }
 }

@@ -34,6 +34,8 @@ public sealed interface Edit
         PlacementEdits.Place,
         PlacementEdits.Unplace,
         PlacementEdits.Confirm,
+        ClashEdits.PutClash,
+        ClashEdits.RemoveClash,
         ChangeInfo,
         EditGroup {
   /** What it does, in a few words, for the undo menu; told from the map it is applied to. */

@@ -17,14 +17,19 @@ final class Texts {
 
   /** Free text of several lines. */
   static String note(String text) {
-    if (text.length() > MAX_NOTE) {
+    return note("note", text, MAX_NOTE);
+  }
+
+  /** Text of several lines, up to some length. */
+  static String note(String what, String text, int most) {
+    if (text.length() > most) {
       throw new IllegalArgumentException(
-          "a note has at most %,d characters, this one has %,d".formatted(MAX_NOTE, text.length()));
+          "a %s has at most %,d characters, this one has %,d".formatted(what, most, text.length()));
     }
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);
       if (isRefused(c)) {
-        throw new IllegalArgumentException("a note can't hold U+%04X".formatted(c));
+        throw new IllegalArgumentException("a %s can't hold U+%04X".formatted(what, c));
       }
       i += Character.charCount(c);
     }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.relegend.map.ChangeInfo;
+import org.relegend.map.ClashEdits;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Names;
@@ -79,6 +80,14 @@ final class EditShapes {
     parts();
     nets();
     placements();
+    add(
+        "put-clash",
+        ClashEdits.PutClash.class,
+        one("clash", ClashShapes.CLASH, ClashEdits.PutClash::clash, ClashEdits.PutClash::new));
+    add(
+        "remove-clash",
+        ClashEdits.RemoveClash.class,
+        one("clash", ClashShapes.KEY, ClashEdits.RemoveClash::clash, ClashEdits.RemoveClash::new));
     add(
         "change-info",
         ChangeInfo.class,

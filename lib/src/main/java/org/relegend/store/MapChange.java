@@ -76,7 +76,13 @@ final class MapChange {
               BoardMap::lineUps,
               BoardMap::withLineUps,
               PairShapes.PAIRS,
-              PairShapes.KEY));
+              PairShapes.KEY),
+          new Shelf<>(
+              "clashes",
+              BoardMap::clashes,
+              BoardMap::withClashes,
+              ClashShapes.CLASH,
+              ClashShapes.KEY));
 
   static final Codec<MapChange> CODEC =
       new Codec<>() {

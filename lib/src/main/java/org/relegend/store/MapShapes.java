@@ -106,6 +106,7 @@ final class MapShapes {
     var deviations =
         s.optional("deviations", DeviationShapes.TABLE, Table.empty(), BoardMap::deviations);
     var lineUps = s.optional("lineups", table(PairShapes.PAIRS), Table.empty(), BoardMap::lineUps);
+    var clashes = s.optional("clashes", table(ClashShapes.CLASH), Table.empty(), BoardMap::clashes);
     return s.madeBy(
         v ->
             new BoardMap(
@@ -122,7 +123,8 @@ final class MapShapes {
                 v.get(zones),
                 v.get(matings),
                 v.get(deviations),
-                v.get(lineUps)));
+                v.get(lineUps),
+                v.get(clashes)));
   }
 
   private static Codec<MapInfo> info() {

@@ -6,6 +6,7 @@ import static org.relegend.map.BoardMapSamples.TOP;
 import java.util.List;
 import org.relegend.map.BoardMap;
 import org.relegend.map.ChangeInfo;
+import org.relegend.map.ClashEdits;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
@@ -72,6 +73,8 @@ final class EditSamples {
         new PlacementEdits.Place(placement),
         new PlacementEdits.Unplace(new Placement.Key(TOP, Subject.parse("net:a/b c.d"), 3)),
         new PlacementEdits.Confirm(placement.key(), FullMap.KIM),
+        new ClashEdits.PutClash(map.clashes().at(0)),
+        new ClashEdits.RemoveClash(map.clashes().at(1).key()),
         new ChangeInfo(new MapInfo("t", "", "", "", "two\nlines")),
         group);
   }

@@ -15,6 +15,7 @@ import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Channel;
+import org.relegend.map.Clash;
 import org.relegend.map.Designator;
 import org.relegend.map.Deviation;
 import org.relegend.map.Discrepancy;
@@ -129,7 +130,20 @@ final class FullMap {
             Table.of(
                 List.of(
                     pairs("solder", PicturePairs.Found.CLICKED),
-                    pairs("closer", PicturePairs.Found.AUTOMATIC))));
+                    pairs("closer", PicturePairs.Found.AUTOMATIC))))
+        .withClashes(
+            Table.of(
+                List.of(
+                    new Clash(
+                        "parts R1 value",
+                        1,
+                        List.of(new Clash.Cell("parts", "R1", "value", "\"4k7\"", "\"5k6\""))),
+                    new Clash(
+                        "parts R1 value",
+                        2,
+                        List.of(
+                            new Clash.Cell("parts", "R1", "", "", "{\"id\":\"R1\"}"),
+                            new Clash.Cell("info", "", "note", "\"a\\nb\"", ""))))));
   }
 
   private static PicturePairs pairs(String with, PicturePairs.Found found) {

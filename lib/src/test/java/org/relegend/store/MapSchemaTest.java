@@ -126,7 +126,12 @@ class MapSchemaTest {
         "\"found\": \"clicked\" -> \"found\": \"dreamt\"",
         "[1, 2.5, 30, 4] -> [1, 2.5, 30]",
         "[1, 2.5, 30, 4] -> [1, 2.5, 30, 4, 5]",
-        "[1, 2.5, 30, 4] -> [1, 2.5, 30, \"4\"]");
+        "[1, 2.5, 30, 4] -> [1, 2.5, 30, \"4\"]",
+        "\"about\": \"parts R1 value\", ->",
+        "\"about\": \"parts R1 value\" -> \"about\": \" \"",
+        "\"table\": \"parts\", ->",
+        "\"table\": \"info\" -> \"table\": \"info\", \"rank\": 1",
+        "\"mine\": \"\\\"a\\\\nb\\\"\" -> \"base\": \"1\"");
   }
 
   @ParameterizedTest(name = "{0}")
