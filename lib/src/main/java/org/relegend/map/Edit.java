@@ -1,10 +1,7 @@
 package org.relegend.map;
 
-/**
- * One change of a map, as a value: what is asked, a label for the undo menu, and a pure function
- * from map to map. Undo needs no inverse, since the earlier map lives on.
- */
-public sealed interface Edit
+/** One change of a map. */
+public sealed interface Edit extends DocumentEdit<BoardMap>
     permits PictureEdits.PutBoard,
         PictureEdits.RemoveBoard,
         PictureEdits.PutPicture,
@@ -37,14 +34,4 @@ public sealed interface Edit
         ClashEdits.PutClash,
         ClashEdits.RemoveClash,
         ChangeInfo,
-        EditGroup {
-  /** What it does, in a few words, for the undo menu; told from the map it is applied to. */
-  String label(BoardMap map);
-
-  /**
-   * The map with this change made.
-   *
-   * @throws EditRefusedException where it can't be made; nothing has changed then
-   */
-  BoardMap applyTo(BoardMap map) throws EditRefusedException;
-}
+        EditGroup {}

@@ -1,14 +1,14 @@
 package org.relegend.map;
 
 /** What may stand as free text in a map. */
-final class Texts {
+public final class Texts {
   /** Longest note taken, in characters. */
   static final int MAX_NOTE = 20_000;
 
   private Texts() {}
 
   /** One line of free text, perhaps empty. */
-  static String line(String what, String text) {
+  public static String line(String what, String text) {
     if (!text.isEmpty()) {
       Names.checked(what, text.replace('"', '\''));
     }
@@ -16,7 +16,7 @@ final class Texts {
   }
 
   /** Free text of several lines. */
-  static String note(String text) {
+  public static String note(String text) {
     return note("note", text, MAX_NOTE);
   }
 

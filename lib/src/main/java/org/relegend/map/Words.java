@@ -4,11 +4,17 @@ import java.util.Arrays;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Reading of the few fixed words a map is written with. */
-final class Words {
+/** Reading of the few fixed words a document is written with. */
+public final class Words {
   private Words() {}
 
-  static <T> T find(T[] all, Function<T, String> word, String what, String text) {
+  /**
+   * The value with this word, in capitals or not.
+   *
+   * @param what what is looked for, for the message: "kind of hazard"
+   * @throws IllegalArgumentException where there is none
+   */
+  public static <T> T find(T[] all, Function<T, String> word, String what, String text) {
     for (T candidate : all) {
       if (word.apply(candidate).equalsIgnoreCase(text.strip())) {
         return candidate;

@@ -63,6 +63,22 @@ final class Codecs {
         }
       };
 
+  static final Codec<Boolean> TRUTH =
+      new Codec<>() {
+        @Override
+        public Boolean read(JsonParser in) throws IOException {
+          if (!in.currentToken().isBoolean()) {
+            throw UnfitException.here(in, "true or false must stand here" + instead(in));
+          }
+          return in.getBooleanValue();
+        }
+
+        @Override
+        public void write(Boolean value, JsonGenerator out) throws IOException {
+          out.writeBoolean(value);
+        }
+      };
+
   /** A value that is written as one text; what {@code parse} refuses is told to the user. */
   static <T> Codec<T> parsed(Function<String, T> parse, Function<T, String> text) {
     return new Codec<>() {

@@ -6,39 +6,41 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.map.BoardMap;
 import org.relegend.store.StoreException.Kind;
 
 /**
- * A map as it was found in its folder.
+ * A document as it was found in its folder.
  *
  * @param source digest of the file it was read from
- * @param onDisk digest of map.json; empty where there is none
- * @param damaged whether map.json is there and can't be read, so that the map is the backup's
+ * @param onDisk digest of its file; empty where there is none
+ * @param damaged whether that is there and can't be read, so that the document is the backup's
  */
-record Loaded(BoardMap map, String source, String onDisk, boolean damaged, List<String> notices) {
-  static void requireFolder(Path folder) throws StoreException {
+record Loaded<T>(T document, String source, String onDisk, boolean damaged, List<String> notices) {
+  static void requireFolder(Path folder, String word) throws StoreException {
     if (!Files.isDirectory(folder)) {
       throw new StoreException(
           Kind.MISSING,
           folder,
           Files.exists(folder)
-              ? "this is no folder. Name the folder that the map is in."
+              ? "this is no folder. Name the folder that the %s is in.".formatted(word)
               : "there is no such folder. Check the path.");
     }
   }
 
-  /** Reads map.json, or the backup where that is missing or damaged, and tells so. */
-  static Loaded from(Path folder) throws StoreException {
-    Path file = folder.resolve(MapFolder.MAP_FILE);
+  /** Reads the file, or the backup where that is missing or damaged, and tells so. */
+  static <T> Loaded<T> from(Path folder, DocumentFormat<T> format) throws StoreException {
+    Path file = folder.resolve(format.file());
     Optional<byte[]> bytes = bytes(file);
-    return bytes.isPresent() ? fromFile(file, bytes.get()) : withoutFile(file, folder);
+    return bytes.isPresent()
+        ? fromFile(file, bytes.get(), format)
+        : withoutFile(file, folder, format);
   }
 
-  private static Loaded fromFile(Path file, byte[] bytes) throws StoreException {
+  private static <T> Loaded<T> fromFile(Path file, byte[] bytes, DocumentFormat<T> format)
+      throws StoreException {
     String digest = Digests.sha256(bytes);
     try {
-      return new Loaded(MapFormat.read(bytes, file), digest, digest, false, List.of());
+      return new Loaded<>(format.read(bytes, file), digest, digest, false, List.of());
     } catch (StoreException e) {
       if (e.kind() != Kind.BAD_CONTENT) {
         throw e;
@@ -46,34 +48,39 @@ record Loaded(BoardMap map, String source, String onDisk, boolean damaged, List<
       return fromBackup(
               file,
               digest,
-              "map.json can't be read, so the map is the one saved before it, from map.json.bak."
-                  + " The trouble: "
-                  + e.getMessage())
+              "%1$s can't be read, so the %2$s is the one saved before it, from %1$s.bak. The trouble: %3$s"
+                  .formatted(format.file(), format.word(), e.getMessage()),
+              format)
           .orElseThrow(() -> e);
     }
   }
 
-  private static Loaded withoutFile(Path file, Path folder) throws StoreException {
-    return fromBackup(file, "", "There was no map.json: the map is from map.json.bak.")
+  private static <T> Loaded<T> withoutFile(Path file, Path folder, DocumentFormat<T> format)
+      throws StoreException {
+    String notice =
+        "There was no %1$s: the %2$s is from %1$s.bak.".formatted(format.file(), format.word());
+    return fromBackup(file, "", notice, format)
         .orElseThrow(
             () ->
                 new StoreException(
                     Kind.MISSING,
                     folder,
-                    "there is no map.json in this folder, so it is no board map. Check the path, or"
-                        + " make a map there."));
+                    "there is no %s in this folder, so it is no %s. Check the path, or make a %s there."
+                        .formatted(format.file(), format.title(), format.word())));
   }
 
-  private static Optional<Loaded> fromBackup(Path file, String onDisk, String notice) {
+  private static <T> Optional<Loaded<T>> fromBackup(
+      Path file, String onDisk, String notice, DocumentFormat<T> format) {
     Path backup = AtomicFile.backup(file);
     try {
       Optional<byte[]> bytes = bytes(backup);
       if (bytes.isEmpty()) {
         return Optional.empty();
       }
-      BoardMap map = MapFormat.read(bytes.get(), backup);
+      T document = format.read(bytes.get(), backup);
       String source = Digests.sha256(bytes.get());
-      return Optional.of(new Loaded(map, source, onDisk, !onDisk.isEmpty(), List.of(notice)));
+      return Optional.of(
+          new Loaded<>(document, source, onDisk, !onDisk.isEmpty(), List.of(notice)));
     } catch (StoreException e) {
       return Optional.empty(); // then the trouble with the file itself is told
     }
@@ -82,12 +89,12 @@ record Loaded(BoardMap map, String source, String onDisk, boolean damaged, List<
   /** The content of a file, if there is one. */
   static Optional<byte[]> bytes(Path file) throws StoreException {
     try {
-      if (Files.size(file) > MapFormat.MAX_BYTES) {
+      if (Files.size(file) > DocumentFormat.MAX_BYTES) {
         throw new StoreException(
             Kind.BAD_CONTENT,
             file,
-            "the file has more than %d MB, which no map has. Restore it from a copy."
-                .formatted(MapFormat.MAX_BYTES >> 20));
+            "the file has more than %d MB, which none of ours has. Restore it from a copy."
+                .formatted(DocumentFormat.MAX_BYTES >> 20));
       }
       return Optional.of(Files.readAllBytes(file));
     } catch (NoSuchFileException e) {

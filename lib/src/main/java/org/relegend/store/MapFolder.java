@@ -54,7 +54,7 @@ public final class MapFolder implements AutoCloseable {
   private MapFolder(
       Path folder,
       Disk disk,
-      Loaded loaded,
+      Loaded<BoardMap> loaded,
       Replay replay,
       @Nullable FolderLock lock,
       @Nullable Journal journal,
@@ -82,7 +82,7 @@ public final class MapFolder implements AutoCloseable {
   }
 
   static MapFolder open(Path folder, Disk disk, Clock clock) throws StoreException {
-    Loaded.requireFolder(folder);
+    Loaded.requireFolder(folder, "map");
     Optional<FolderLock> lock;
     try {
       lock = FolderLock.take(folder, LOCK_FILE);
@@ -108,7 +108,7 @@ public final class MapFolder implements AutoCloseable {
    * @throws StoreException where there is no map that can be read
    */
   public static MapFolder openReadOnly(Path folder) throws StoreException {
-    Loaded.requireFolder(folder);
+    Loaded.requireFolder(folder, "map");
     return reading(
         folder,
         Files.exists(folder.resolve(JOURNAL_FILE))
@@ -118,25 +118,26 @@ public final class MapFolder implements AutoCloseable {
   }
 
   private static MapFolder reading(Path folder, String notice) throws StoreException {
-    Loaded loaded = Loaded.from(folder);
+    Loaded<BoardMap> loaded = Loaded.from(folder, MapFormat.FORMAT);
     List<String> notices = new ArrayList<>(loaded.notices());
     if (!notice.isEmpty()) {
       notices.add(0, notice);
     }
-    return new MapFolder(folder, Disk.REAL, loaded, Replay.none(loaded.map()), null, null, notices);
+    return new MapFolder(
+        folder, Disk.REAL, loaded, Replay.none(loaded.document()), null, null, notices);
   }
 
   private static MapFolder editing(Path folder, Disk disk, Clock clock, FolderLock lock)
       throws StoreException {
-    Loaded loaded = Loaded.from(folder);
+    Loaded<BoardMap> loaded = Loaded.from(folder, MapFormat.FORMAT);
     Path file = folder.resolve(JOURNAL_FILE);
-    Replay replay = Replay.of(file, loaded.map(), loaded.source());
+    Replay replay = Replay.of(file, loaded.document(), loaded.source());
     BoardMap now = replay.history().current();
     Journal journal = new Journal(file, clock, loaded.source(), replay);
     if (!replay.usable()) {
       AtomicFile.setAside(disk, file, ".aside-");
-      if (!now.equals(loaded.map())) {
-        journal.restart(JournalLine.Changed.between(loaded.map(), now));
+      if (!now.equals(loaded.document())) {
+        journal.restart(JournalLine.Changed.between(loaded.document(), now));
       }
     }
     List<String> notices = new ArrayList<>(loaded.notices());

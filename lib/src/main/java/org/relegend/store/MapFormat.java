@@ -1,21 +1,7 @@
 package org.relegend.store;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonFactoryBuilder;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.relegend.map.BoardMap;
-import org.relegend.store.StoreException.Kind;
 
 /**
  * A board map as the text of map.json: UTF-8, line feeds, one order of fields and entities, so that
@@ -27,35 +13,14 @@ public final class MapFormat {
   /** The form that is written. */
   public static final int CURRENT = 1;
 
-  /** Bytes of the largest map that is read: some forty times a map of 10,000 parts. */
-  static final int MAX_BYTES = 256 << 20;
-
-  private static final JsonFactory JSON =
-      new JsonFactoryBuilder()
-          .streamReadConstraints(
-              StreamReadConstraints.builder()
-                  .maxNestingDepth(20)
-                  .maxStringLength(200_000)
-                  .maxNameLength(1_000)
-                  .maxNumberLength(100)
-                  .build())
-          .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
-          .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
-          .build();
+  static final DocumentFormat<BoardMap> FORMAT =
+      new DocumentFormat<>("board map", "map", MapFolder.MAP_FILE, CURRENT, MapShapes.MAP);
 
   private MapFormat() {}
 
   /** The map as the bytes of its file. */
   public static byte[] write(BoardMap map) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
-    try (JsonGenerator out = JSON.createGenerator(bytes)) {
-      out.setPrettyPrinter(new MapPrinter());
-      MapShapes.MAP.write(map, out);
-      out.writeRaw('\n');
-    } catch (IOException e) {
-      throw new UncheckedIOException("writing to memory", e);
-    }
-    return bytes.toByteArray();
+    return FORMAT.write(map);
   }
 
   /**
@@ -67,14 +32,7 @@ public final class MapFormat {
 
   /** The JSON Schema (2020-12) of the current form, as text. */
   public static String schema() {
-    try (InputStream in = MapFormat.class.getResourceAsStream("map.schema.json")) {
-      if (in == null) {
-        throw new IllegalStateException("map.schema.json is missing from the program");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException("map.schema.json of the program", e);
-    }
+    return DocumentFormat.schema("map.schema.json");
   }
 
   /**
@@ -84,78 +42,6 @@ public final class MapFormat {
    * @throws StoreException where this is no map, or one of a newer form
    */
   public static BoardMap read(byte[] bytes, Path path) throws StoreException {
-    requireText(bytes, path);
-    try {
-      requireKnownFormat(bytes, path);
-      try (JsonParser in = JSON.createParser(bytes)) {
-        in.nextToken();
-        BoardMap map = MapShapes.MAP.read(in);
-        if (in.nextToken() != null) {
-          throw UnfitException.here(in, "nothing more may follow after the map");
-        }
-        return map;
-      }
-    } catch (IOException e) {
-      throw JsonTroubles.told(e, path, "Restore the file from a copy, or mend it there");
-    }
-  }
-
-  private static void requireText(byte[] bytes, Path path) throws StoreException {
-    int at = startsWithMark(bytes) ? 3 : 0;
-    while (at < bytes.length && Character.isWhitespace(bytes[at])) {
-      at++;
-    }
-    if (at == bytes.length) {
-      throw new StoreException(
-          Kind.BAD_CONTENT, path, "the file is empty. Restore it from a copy.");
-    }
-    boolean wide = bytes.length > at + 1 && bytes[at + 1] == 0;
-    if (bytes[at] != '{' || wide) {
-      throw new StoreException(
-          Kind.BAD_CONTENT,
-          path,
-          "this is no board map: it should be JSON text in UTF-8 that begins with \"{\". Restore it"
-              + " from a copy.");
-    }
-  }
-
-  private static boolean startsWithMark(byte[] bytes) {
-    return bytes.length >= 3
-        && bytes[0] == (byte) 0xEF
-        && bytes[1] == (byte) 0xBB
-        && bytes[2] == (byte) 0xBF;
-  }
-
-  /** Looks at the format before all else, as the rest of a newer file may be of any shape. */
-  private static void requireKnownFormat(byte[] bytes, Path path)
-      throws IOException, StoreException {
-    try (JsonParser in = JSON.createParser(bytes)) {
-      in.nextToken();
-      for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
-        JsonToken value = in.nextToken();
-        if (name.equals("format")) {
-          requireKnown(in, value, path);
-          return;
-        }
-        in.skipChildren();
-      }
-      throw UnfitException.here(
-          in, "the field \"format\" is missing, so this is no board map of this program");
-    }
-  }
-
-  private static void requireKnown(JsonParser in, JsonToken value, Path path)
-      throws IOException, StoreException {
-    boolean whole = value == JsonToken.VALUE_NUMBER_INT;
-    if (whole && in.getDoubleValue() > CURRENT) {
-      throw new StoreException(
-          Kind.NEWER_FORMAT,
-          path,
-          "the file has format %s, and this version of Relegend knows formats up to %d. It is left untouched; open it with a newer version."
-              .formatted(in.getText(), CURRENT));
-    }
-    if (!whole || in.getDoubleValue() < CURRENT) {
-      throw UnfitException.here(in, "there is no such format; this version writes " + CURRENT);
-    }
+    return FORMAT.read(bytes, path);
   }
 }

@@ -28,13 +28,14 @@ class ArchitectureTest {
           Map.entry("map", Set.of()),
           Map.entry("marking", Set.of("map")),
           Map.entry("lineup", Set.of("map")),
-          Map.entry("store", Set.of("map")),
+          Map.entry("store", Set.of("map", "marking", "lineup", "bench")),
           Map.entry("circuit", Set.of("map", "marking")),
           Map.entry("scan", Set.of("map", "marking", "circuit", "store")),
           Map.entry("table", Set.of("map", "marking", "circuit")),
           Map.entry("twin", Set.of("map", "marking", "circuit", "lineup")),
           Map.entry("hazard", Set.of("map", "marking", "circuit", "lineup")),
-          Map.entry("bench", Set.of("map", "marking", "circuit", "twin", "lineup", "hazard")),
+          Map.entry(
+              "bench", Set.of("map", "marking", "circuit", "table", "twin", "lineup", "hazard")),
           Map.entry("check", Set.of("map", "marking", "circuit", "twin", "lineup", "hazard")),
           Map.entry("share", Set.of("map", "store", "lineup")),
           Map.entry(
