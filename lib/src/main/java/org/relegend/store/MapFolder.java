@@ -254,7 +254,7 @@ public final class MapFolder implements AutoCloseable {
   private Optional<byte[]> unchanged(Path target) throws StoreException {
     Optional<byte[]> old = Loaded.bytes(target);
     String found = old.map(Digests::sha256).orElse(onDisk);
-    if (!found.equals(onDisk) && !found.equals(attempted)) {
+    if (!isOurs(found)) {
       throw new StoreException(
           Kind.CHANGED_ON_DISK,
           target,
@@ -262,6 +262,23 @@ public final class MapFolder implements AutoCloseable {
               + " Save your map in another folder, then merge the two.");
     }
     return old;
+  }
+
+  /**
+   * Whether {@link #save} would be refused, as others have changed the file since.
+   *
+   * @throws StoreException where it can't be read
+   */
+  public boolean changedOnDisk() throws StoreException {
+    Path target = folder.resolve(MAP_FILE);
+    synchronized (saving) {
+      Optional<String> found = Loaded.bytes(target).map(Digests::sha256);
+      return found.filter(digest -> !isOurs(digest)).isPresent();
+    }
+  }
+
+  private boolean isOurs(String digest) {
+    return digest.equals(onDisk) || digest.equals(attempted);
   }
 
   /** A step of the journal. */

@@ -5,16 +5,23 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.relegend.viewer.view.Orientation;
 import org.relegend.viewer.view.ViewState;
 
 /**
- * Where the labels of marks go so that they cover neither each other nor another such mark: beside
- * the mark, above or below it, whichever is free first. That depends on scale and orientation only,
- * never on what part of the picture is in view.
+ * Where the labels of marks go so that they cover neither each other nor another such mark. Those
+ * of emphasised marks go beside the mark, above or below it, whichever is free first; a plain mark
+ * is labelled where there is room left, bodies before pads. All this depends on scale and
+ * orientation only, never on what part of the picture is in view.
  */
 final class LabelPlaces {
   /** Beyond so many, no room is looked for: they are more than one can read. */
@@ -24,39 +31,55 @@ final class LabelPlaces {
 
   private record View(double scale, Orientation orientation, double deviceScale) {}
 
+  /** The offsets of labels from their marks; a plain mark without one isn't labelled. */
   private record Found(View view, IdentityHashMap<Mark, Point2D> offsets) {}
 
   private final List<Mark> marks;
+  private final List<Mark> plain;
   private final Sprites sprites;
   private volatile @Nullable Found last;
 
   /**
-   * @param marks those that bear labels; the last ones choose first
+   * @param marks those that bear labels in any case; the last ones choose first
+   * @param plain those that bear labels where there is room
    */
-  LabelPlaces(List<Mark> marks, Sprites sprites) {
+  LabelPlaces(List<Mark> marks, List<Mark> plain, Sprites sprites) {
     this.marks = marks;
+    this.plain =
+        plain.stream().sorted(Comparator.comparing(mark -> MarkOverlay.isPad(mark))).toList();
     this.sprites = sprites;
   }
 
-  /** How far from the mark's own place the middle of its label goes, in component pixels. */
+  /** How far from an emphasised mark's place the middle of its label goes, in component pixels. */
   Point2D offset(Graphics2D g, ViewState painted, Mark mark) {
-    View view = new View(painted.scale(), painted.orientation(), g.getTransform().getScaleX());
-    Found found = last;
-    if (found == null || !found.view().equals(view)) {
-      found = new Found(view, find(g, painted));
-      last = found;
-    }
-    Point2D offset = found.offsets().get(mark);
+    Point2D offset = found(g, painted).offsets().get(mark);
     return offset == null ? choices(g, painted, mark).get(0) : offset;
   }
 
-  private IdentityHashMap<Mark, Point2D> find(Graphics2D g, ViewState painted) {
-    IdentityHashMap<Mark, Point2D> offsets = new IdentityHashMap<>();
+  /** As {@link #offset} for a plain mark; nothing where there is no room. */
+  Optional<Point2D> offsetOfPlain(Graphics2D g, ViewState painted, Mark mark) {
+    return Optional.ofNullable(found(g, painted).offsets().get(mark));
+  }
+
+  private Found found(Graphics2D g, ViewState painted) {
+    View view = new View(painted.scale(), painted.orientation(), g.getTransform().getScaleX());
+    Found found = last;
+    if (found == null || !found.view().equals(view)) {
+      found = new Found(view, new IdentityHashMap<>());
+      Taken taken = new Taken();
+      placeEmphasised(g, painted, found.offsets(), taken);
+      placePlain(g, painted, found.offsets(), taken);
+      last = found;
+    }
+    return found;
+  }
+
+  private void placeEmphasised(
+      Graphics2D g, ViewState painted, IdentityHashMap<Mark, Point2D> offsets, Taken taken) {
     if (marks.size() > MOST) {
-      return offsets;
+      return;
     }
     List<Point2D> signs = marks.stream().map(mark -> seen(painted, mark)).toList();
-    List<Rectangle2D> taken = new ArrayList<>();
     for (int i = marks.size() - 1; i >= 0; i--) {
       Mark mark = marks.get(i);
       if (mark.label().isEmpty()) {
@@ -75,18 +98,64 @@ final class LabelPlaces {
       }
       taken.add(best);
     }
-    return offsets;
+  }
+
+  private void placePlain(
+      Graphics2D g, ViewState painted, IdentityHashMap<Mark, Point2D> offsets, Taken taken) {
+    for (Mark mark : plain) {
+      if (!mark.label().isEmpty()) {
+        Point2D liked = choices(g, painted, mark).get(0);
+        Rectangle2D plate = plate(g, mark, seen(painted, mark), liked);
+        if (taken.touching(plate).isEmpty()) {
+          taken.add(plate);
+          offsets.put(mark, liked);
+        }
+      }
+    }
+  }
+
+  /** Plates set so far, in the cells of a grid. */
+  private static final class Taken {
+    private static final double SIDE = 64;
+
+    private record Cell(long column, long row) {}
+
+    private final Map<Cell, List<Rectangle2D>> cells = new HashMap<>();
+
+    void add(Rectangle2D plate) {
+      cells(plate).forEach(cell -> cells.computeIfAbsent(cell, c -> new ArrayList<>()).add(plate));
+    }
+
+    /** Each of them once. */
+    Set<Rectangle2D> touching(Rectangle2D plate) {
+      Set<Rectangle2D> found = new LinkedHashSet<>();
+      for (Cell cell : cells(plate)) {
+        cells.getOrDefault(cell, List.of()).stream().filter(plate::intersects).forEach(found::add);
+      }
+      return found;
+    }
+
+    private static List<Cell> cells(Rectangle2D plate) {
+      List<Cell> cells = new ArrayList<>();
+      for (long row = cell(plate.getMinY()); row <= cell(plate.getMaxY()); row++) {
+        for (long column = cell(plate.getMinX()); column <= cell(plate.getMaxX()); column++) {
+          cells.add(new Cell(column, row));
+        }
+      }
+      return cells;
+    }
+
+    private static long cell(double value) {
+      return (long) Math.floor(value / SIDE);
+    }
   }
 
   /** Labels covered weigh more than signs covered. */
-  private static double cost(
-      Rectangle2D plate, List<Rectangle2D> taken, List<Point2D> signs, int own) {
+  private static double cost(Rectangle2D plate, Taken taken, List<Point2D> signs, int own) {
     double cost = 0;
-    for (Rectangle2D other : taken) {
+    for (Rectangle2D other : taken.touching(plate)) {
       Rectangle2D shared = plate.createIntersection(other);
-      if (shared.getWidth() > 0 && shared.getHeight() > 0) {
-        cost += 1 + shared.getWidth() * shared.getHeight() / 100;
-      }
+      cost += 1 + shared.getWidth() * shared.getHeight() / 100;
     }
     for (int i = 0; i < signs.size(); i++) {
       if (i != own && plate.contains(signs.get(i))) {

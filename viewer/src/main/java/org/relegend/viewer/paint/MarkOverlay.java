@@ -20,10 +20,8 @@ import org.relegend.viewer.view.ViewState;
  * their names beside them; the others only where there is room at that scale.
  */
 public final class MarkOverlay implements Overlay {
-  /** Component pixels that marks must be apart for plain ones to be labelled. */
-  private static final double ROOM_FOR_BODY_LABELS = 30;
-
-  private static final double ROOM_FOR_PAD_LABELS = 34;
+  /** Component pixels that marks must be apart for any plain one to be labelled. */
+  private static final double ROOM_FOR_LABELS = 24;
 
   /** Closer together than that, plain marks are specks and hairlines: the picture comes first. */
   private static final double ROOM_FOR_SIGNS = 28;
@@ -56,7 +54,11 @@ public final class MarkOverlay implements Overlay {
     List<Mark> emphasised =
         this.marks.stream().filter(mark -> mark.emphasis() != Mark.Emphasis.PLAIN).toList();
     this.labelled = new MarkIndex(emphasised);
-    this.places = new LabelPlaces(emphasised, sprites);
+    this.places =
+        new LabelPlaces(
+            emphasised,
+            this.marks.stream().filter(mark -> mark.emphasis() == Mark.Emphasis.PLAIN).toList(),
+            sprites);
   }
 
   /** Those that are painted last come last. */
@@ -107,14 +109,19 @@ public final class MarkOverlay implements Overlay {
       sign(g, painted, marks.get(place), crowded);
     }
     Box reached = seen.grown(REACH / painted.scale());
-    if (hasRoom(painted, ROOM_FOR_BODY_LABELS)) {
+    if (hasRoom(painted, ROOM_FOR_LABELS)) {
       Arrays.stream(index.touching(reached))
           .mapToObj(marks::get)
           .filter(mark -> mark.emphasis() == Mark.Emphasis.PLAIN)
-          .filter(mark -> !isPad(mark) || hasRoom(painted, ROOM_FOR_PAD_LABELS))
-          .forEach(mark -> label(g, painted, mark));
+          .forEach(
+              mark ->
+                  places
+                      .offsetOfPlain(g, painted, mark)
+                      .ifPresent(offset -> label(g, painted, mark, offset)));
     }
-    labelled.in(reached).forEach(mark -> labelWhereFree(g, painted, mark));
+    labelled.in(reached).stream()
+        .filter(mark -> !mark.label().isEmpty())
+        .forEach(mark -> label(g, painted, mark, places.offset(g, painted, mark)));
   }
 
   private boolean hasRoom(ViewState painted, double pixels) {
@@ -146,28 +153,10 @@ public final class MarkOverlay implements Overlay {
     }
   }
 
-  /** In the middle of an outline; to the right of a sign. */
-  private void label(Graphics2D g, ViewState painted, Mark mark) {
-    if (mark.label().isEmpty()) {
-      return;
-    }
-    String text = text(mark);
+  private void label(Graphics2D g, ViewState painted, Mark mark, Point2D offset) {
     ScreenPoint at = painted.toScreen(mark.at());
-    if (isDrawnAsOutline(painted, mark)) {
-      sprites.labelAbout(g, text, mark.emphasis(), at.x(), at.y());
-    } else {
-      double aside = MarkStyle.of(mark.emphasis()).radius() + 5;
-      sprites.label(g, text, mark.emphasis(), at.x() + aside, at.y());
-    }
-  }
-
-  private void labelWhereFree(Graphics2D g, ViewState painted, Mark mark) {
-    if (!mark.label().isEmpty()) {
-      ScreenPoint at = painted.toScreen(mark.at());
-      Point2D offset = places.offset(g, painted, mark);
-      sprites.labelAbout(
-          g, text(mark), mark.emphasis(), at.x() + offset.getX(), at.y() + offset.getY());
-    }
+    sprites.labelAbout(
+        g, text(mark), mark.emphasis(), at.x() + offset.getX(), at.y() + offset.getY());
   }
 
   /** What is weakly known says so. */
@@ -181,7 +170,7 @@ public final class MarkOverlay implements Overlay {
             >= SMALLEST_OUTLINE;
   }
 
-  private static boolean isPad(Mark mark) {
+  static boolean isPad(Mark mark) {
     return mark.subject() instanceof Subject.OfPin;
   }
 

@@ -64,11 +64,12 @@ final class Dangers {
 
   private void collect(Subject subject, Set<HazardZone> zones) {
     for (Placement placement : index.placementsOf(subject)) {
-      zones.addAll(zonesOver(index.map(), placement));
+      zones.addAll(over(index.map(), placement));
     }
   }
 
-  private static List<HazardZone> zonesOver(BoardMap map, Placement placement) {
+  /** The zones of its picture that a place lies in or overlaps. */
+  static List<HazardZone> over(BoardMap map, Placement placement) {
     return map.zones().stream()
         .filter(zone -> zone.picture().equals(placement.picture()))
         .filter(

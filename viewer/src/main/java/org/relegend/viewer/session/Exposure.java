@@ -1,7 +1,9 @@
 package org.relegend.viewer.session;
 
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Subject;
@@ -13,9 +15,25 @@ record Exposure(MapIndex index, Desk desk) {
     Dangers dangers = new Dangers(index);
     Set<HazardZone> zones = new LinkedHashSet<>(dangers.around(subject));
     for (Card card : new StripMaker(index, desk).of(subject).cards()) {
-      zones.addAll(card.zones());
+      zones.addAll(card.subject() instanceof Subject.OfNet ? shownOn(card) : card.zones());
       card.twin().ifPresent(twin -> zones.addAll(dangers.around(twin)));
     }
+    return zones;
+  }
+
+  /** Those around the thing itself, where it alone is shown. */
+  Set<HazardZone> ofPlace(Subject subject) {
+    return new LinkedHashSet<>(new Dangers(index).around(subject));
+  }
+
+  /**
+   * A whole net stands on one card, which shows one place of it: what else it joins comes later.
+   */
+  private Set<HazardZone> shownOn(Card card) {
+    Set<HazardZone> zones = new LinkedHashSet<>();
+    Stream.of(card.page(), card.photo(), card.twinPhoto())
+        .flatMap(Optional::stream)
+        .forEach(place -> zones.addAll(Dangers.over(index.map(), place)));
     return zones;
   }
 }

@@ -1,6 +1,7 @@
 package org.relegend.viewer.session;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -35,6 +36,7 @@ final class Places {
         inOrder(subject).stream()
             .flatMap(stand -> index.placementsOf(stand).stream())
             .filter(placement -> isOf(kind, placement.picture()))
+            .sorted(Comparator.comparing(placement -> shunned(subject, placement)))
             .toList();
     Optional<PictureId> here = preferred.map(Picture::id);
     return all.stream()
@@ -52,6 +54,11 @@ final class Places {
         .flatMap(stand -> index.placementsOf(stand).stream())
         .filter(placement -> placement.picture().equals(picture))
         .toList();
+  }
+
+  /** A net has many places: those in hazard zones come last. */
+  private boolean shunned(Subject subject, Placement placement) {
+    return subject instanceof Subject.OfNet && !Dangers.over(index.map(), placement).isEmpty();
   }
 
   private boolean isOf(Class<? extends Picture> kind, PictureId picture) {

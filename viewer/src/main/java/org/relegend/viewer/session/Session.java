@@ -185,8 +185,8 @@ public final class Session {
     hit.ifPresent(place -> zones.addAll(exposure().of(place.subject())));
     switch (tool) {
       case LOOK -> gate.through(zones, () -> lookAt(click, hit));
-      case PLACE -> gate.through(zones, () -> placing.place(click).ifPresent(this::showPlaced));
-      case PINS -> gate.through(zones, () -> pinning.click(click).ifPresent(this::showPlaced));
+      case PLACE -> gate.through(zones, () -> placing.place(click).ifPresent(this::showDone));
+      case PINS -> gate.through(zones, () -> pinning.click(click).ifPresent(this::showDone));
       case TRACE -> gate.through(zones, () -> trace(hit));
       case ZONE -> outlining.click(click);
     }
@@ -209,8 +209,9 @@ public final class Session {
     }
   }
 
-  private void showPlaced(Subject subject) {
-    selection.choose(subject, List.of());
+  /** Chooses what was just worked on; its cards may show places in zones not yet cautioned of. */
+  private void showDone(Subject subject) {
+    gate.through(exposure().of(subject), () -> selection.choose(subject, List.of()));
   }
 
   private void trace(Optional<Placement> hit) {
@@ -223,7 +224,7 @@ public final class Session {
   }
 
   private void showTraced() {
-    tracing.net().ifPresent(net -> selection.choose(Subject.of(net.id()), List.of()));
+    tracing.net().ifPresent(net -> showDone(Subject.of(net.id())));
   }
 
   /** A pin named by the question which one is meant. */
@@ -394,6 +395,7 @@ public final class Session {
     Changed.place(before, map())
         .ifPresent(
             place ->
-                gate.through(exposure().of(place.subject()), () -> looks.at(Optional.of(place))));
+                gate.through(
+                    exposure().ofPlace(place.subject()), () -> looks.at(Optional.of(place))));
   }
 }

@@ -11,6 +11,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.EditGroup;
 import org.relegend.map.PictureEdits;
 import org.relegend.scan.Intake;
+import org.relegend.scan.PhotoFile;
 
 /** Adding pages and photos to the open map: asked for, dropped or chosen, one after the other. */
 final class Adding {
@@ -72,15 +73,25 @@ final class Adding {
             this::next);
   }
 
+  /** What is no photo is refused before anything is asked about it. */
   void addPhoto(Path file) {
     queue(
-        () -> {
-          Optional<BoardMap> map = window.sitting().map(sitting -> sitting.session().map());
-          map.flatMap(open -> AddDialogs.askPhoto(window, open, stem(file)))
-              .ifPresentOrElse(
-                  shown -> run(file, (intake, watch) -> intake.photo(file, shown, watch::at)),
-                  this::next);
-        });
+        () ->
+            program
+                .jobs()
+                .run(
+                    Texts.of("file.adding", nameOf(file)),
+                    watch -> PhotoFile.probe(file),
+                    photo -> askPhoto(file),
+                    this::failed));
+  }
+
+  private void askPhoto(Path file) {
+    Optional<BoardMap> map = window.sitting().map(sitting -> sitting.session().map());
+    map.flatMap(open -> AddDialogs.askPhoto(window, open, stem(file)))
+        .ifPresentOrElse(
+            shown -> run(file, (intake, watch) -> intake.photo(file, shown, watch::at)),
+            this::next);
   }
 
   private interface Work {

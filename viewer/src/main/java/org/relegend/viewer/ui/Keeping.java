@@ -100,6 +100,22 @@ final class Keeping implements Document.Keeper {
     save();
   }
 
+  /** Looks whether others changed the map on disk meanwhile, so that it is told before a save. */
+  void lookAtDisk() {
+    if (state instanceof State.Saved || state instanceof State.Waiting) {
+      jobs.run(
+          folder.path().toString(),
+          watch -> folder.changedOnDisk(),
+          changed -> {
+            if (changed) {
+              timer.stop();
+              become(new State.ChangedOnDisk());
+            }
+          },
+          unreadable -> {});
+    }
+  }
+
   void save() {
     timer.stop();
     if (state instanceof State.Saved || state instanceof State.ReadOnly) {

@@ -59,6 +59,7 @@ final class ViewerWindow extends JFrame {
           @Override
           public void windowActivated(WindowEvent event) {
             program.followSystem();
+            sitting().ifPresent(sitting -> sitting.keeping().lookAtDisk());
           }
         });
     new Deeds(this, program, acts).bind();

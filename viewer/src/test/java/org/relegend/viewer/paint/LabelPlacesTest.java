@@ -50,8 +50,8 @@ class LabelPlacesTest {
     ViewState view = ViewState.fit(1000, 1000, 500, 500, Orientation.UPRIGHT);
     ViewState there = view.centredOn(new Point(123.4, 567.8), view.scale());
     for (Mark mark : pads) {
-      assertThat(new LabelPlaces(pads, sprites).offset(g, there, mark))
-          .isEqualTo(new LabelPlaces(pads, sprites).offset(g, view, mark));
+      assertThat(new LabelPlaces(pads, List.of(), sprites).offset(g, there, mark))
+          .isEqualTo(new LabelPlaces(pads, List.of(), sprites).offset(g, view, mark));
     }
   }
 
@@ -60,7 +60,7 @@ class LabelPlacesTest {
     Mark pad = MarkSamples.pad("R1.1", 500, 500, Mark.Emphasis.SELECTED);
     Mark body = MarkSamples.body("R2", 200, 200, 80, 40).with(Mark.Emphasis.JOINED);
     ViewState view = ViewState.fit(1000, 1000, 500, 500, Orientation.UPRIGHT);
-    LabelPlaces places = new LabelPlaces(List.of(body, pad), sprites);
+    LabelPlaces places = new LabelPlaces(List.of(body, pad), List.of(), sprites);
     Point2D offset = places.offset(g, view, pad);
     assertThat(offset.getX()).isPositive();
     assertThat(offset.getY()).isZero();
@@ -68,7 +68,7 @@ class LabelPlacesTest {
   }
 
   private List<Rectangle2D> plates(List<Mark> marks, ViewState view) {
-    LabelPlaces places = new LabelPlaces(marks, sprites);
+    LabelPlaces places = new LabelPlaces(marks, List.of(), sprites);
     List<Rectangle2D> plates = new ArrayList<>();
     for (Mark mark : marks) {
       ScreenPoint at = view.toScreen(mark.at());
@@ -82,5 +82,22 @@ class LabelPlacesTest {
               size.getY()));
     }
     return plates;
+  }
+
+  @Test
+  void plainMarks_areLabelledOnlyWhereThereIsRoom_bodiesBeforePads() {
+    Mark pad = MarkSamples.pad("R2.1", 200, 200, Mark.Emphasis.PLAIN);
+    Mark body = MarkSamples.body("R2", 230, 200, 80, 40);
+    Mark away = MarkSamples.pad("R3.1", 800, 800, Mark.Emphasis.PLAIN);
+    Mark chosen = MarkSamples.pad("R9.1", 800, 300, Mark.Emphasis.SELECTED);
+    Mark under = MarkSamples.pad("R9.2", 804, 300, Mark.Emphasis.PLAIN);
+    LabelPlaces places = new LabelPlaces(List.of(chosen), List.of(pad, body, away, under), sprites);
+    ViewState view = ViewState.fit(1000, 1000, 500, 500, Orientation.UPRIGHT);
+    assertThat(places.offsetOfPlain(g, view, body)).isPresent();
+    assertThat(places.offsetOfPlain(g, view, pad)).isEmpty();
+    assertThat(places.offsetOfPlain(g, view, away)).isPresent();
+    assertThat(places.offsetOfPlain(g, view, under)).isEmpty();
+    ViewState near = view.centredOn(new Point(200, 200), 8);
+    assertThat(places.offsetOfPlain(g, near, pad)).isPresent();
   }
 }

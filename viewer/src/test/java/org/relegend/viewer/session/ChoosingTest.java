@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapIndex;
 import org.relegend.map.PartId;
+import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -74,6 +76,21 @@ class ChoosingTest {
     assertThat(bench.looks.subList(before, bench.looks.size()))
         .isNotEmpty()
         .noneMatch(Look::closer);
+  }
+
+  /** A whole net has many places to show; one that lies in a hazard zone comes last. */
+  @Test
+  void net_isShownOutsideOfHazardZonesWhereItCan() {
+    BoardMap map = Bench.twoChannels();
+    map = Bench.placed(map, TOP, "R101.2", 500, 500);
+    map = Bench.placed(map, TOP, "R102.1", 900, 500);
+    MapIndex plain = new MapIndex(map);
+    MapIndex zoned = new MapIndex(Bench.with(map, Bench.mains(TOP, 400, 400, 600, 600)));
+    Subject net = Subject.parse("net:A_B1");
+    assertThat(new Places(plain).of(net, Photo.class, Optional.empty()).orElseThrow().subject())
+        .isEqualTo(Subject.parse("R101.2"));
+    assertThat(new Places(zoned).of(net, Photo.class, Optional.empty()).orElseThrow().subject())
+        .isEqualTo(Subject.parse("R102.1"));
   }
 
   @Test

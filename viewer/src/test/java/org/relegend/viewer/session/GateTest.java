@@ -92,6 +92,27 @@ class GateTest {
   }
 
   @Test
+  void partPlacedBesideAZone_isPlaced_butItsCardsWaitForTheCaution() {
+    session.take(Tool.PLACE);
+    session.placing().type("U101");
+    bench.click(TOP, 3000, 1500);
+    assertThat(bench.place(TOP, "U101").at()).isEqualTo(new Point(3000, 1500));
+    assertThat(session.gate().caution().orElseThrow()).containsExactly(aroundC202);
+    assertThat(session.selection().subject()).isEmpty();
+    session.gate().acknowledge();
+    assertThat(session.selection().subject()).contains(Subject.parse("U101"));
+  }
+
+  @Test
+  void undoOfAPlaceBesideAZone_asksNothing() {
+    Placement moved = bench.place(TOP, "C102").movedTo(new Point(1050, 900), says(Evidence.SEEN));
+    session.document().apply(new PlacementEdits.Place(moved));
+    session.undo();
+    assertThat(session.gate().caution()).isEmpty();
+    assertThat(bench.looks).hasSize(1);
+  }
+
+  @Test
   void readOnce_itDoesNotNagAgain() {
     bench.click(TOP, 995, 2300);
     session.gate().acknowledge();

@@ -21,6 +21,8 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JOptionPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.relegend.map.Point;
@@ -265,6 +267,40 @@ final class Technician implements AutoCloseable {
     for (Window window : Window.getWindows()) {
       if (window instanceof JDialog dialog && window.isShowing() && name.equals(window.getName())) {
         return Optional.of(dialog);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Waits for a message box. */
+  void awaitMessage() {
+    await("a message", () -> !message().isEmpty());
+    settle();
+  }
+
+  /** What the message box says that is open now; empty where there is none. */
+  String message() {
+    for (Window window : Window.getWindows()) {
+      if (window instanceof JDialog dialog && window.isShowing()) {
+        Optional<JOptionPane> pane = first(dialog.getContentPane(), JOptionPane.class);
+        if (pane.isPresent() && pane.get().getMessage() instanceof JLabel text) {
+          return text.getText();
+        }
+      }
+    }
+    return "";
+  }
+
+  private static <T extends Component> Optional<T> first(Container in, Class<T> type) {
+    for (Component child : in.getComponents()) {
+      if (type.isInstance(child)) {
+        return Optional.of(type.cast(child));
+      }
+      if (child instanceof Container container) {
+        Optional<T> found = first(container, type);
+        if (found.isPresent()) {
+          return found;
+        }
       }
     }
     return Optional.empty();
