@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
       TwinCommand.class,
       CheckCommand.class,
       HazardsCommand.class,
-      LineUpCommand.class
+      LineUpCommand.class,
+      SheetCommand.class
     })
 public final class Commands implements Runnable {
   /** Everything asked held. */

@@ -1,0 +1,166 @@
+package org.relegend.sheet;
+
+import java.awt.Color;
+import java.awt.geom.Rectangle2D;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.relegend.map.BoardMap;
+import org.relegend.map.HazardZone;
+import org.relegend.map.Page;
+import org.relegend.map.Photo;
+import org.relegend.map.Picture;
+import org.relegend.map.PictureId;
+import org.relegend.map.Point;
+import org.relegend.map.Side;
+import org.relegend.scan.PictureException;
+
+/**
+ * Cut-outs of pages and photos with what is marked on them. A picture whose file can't be read is
+ * an empty frame that says so, and the rest is printed all the same.
+ */
+final class CutOuts {
+  private static final double CAPTION = 7.5;
+  private static final double GAP = 10;
+
+  /** One picture with its marks. */
+  record View(Picture picture, List<PrintedMark> marks) {
+    View {
+      marks = List.copyOf(marks);
+    }
+
+    List<Point> points() {
+      return marks.stream().map(PrintedMark::at).toList();
+    }
+  }
+
+  private final BoardMap map;
+  private final Function<Picture, Path> files;
+  private final Pixels pixels = new Pixels();
+  private final Set<String> troubles = new LinkedHashSet<>();
+
+  CutOuts(BoardMap map, Function<Picture, Path> files) {
+    this.map = map;
+    this.files = files;
+  }
+
+  /** What could not be read, one sentence each. */
+  List<String> troubles() {
+    return List.copyOf(troubles);
+  }
+
+  /** Pages over the whole width, photos two and two. */
+  void draw(Flow flow, List<View> views) {
+    List<View> pages = views.stream().filter(view -> view.picture() instanceof Page).toList();
+    List<View> photos = views.stream().filter(view -> view.picture() instanceof Photo).toList();
+    for (View page : pages) {
+      row(flow, List.of(page), 205);
+    }
+    for (int i = 0; i < photos.size(); i += 2) {
+      row(flow, photos.subList(i, Math.min(photos.size(), i + 2)), 190);
+    }
+  }
+
+  /** Whole pictures with their zones, two and two. */
+  void whole(Flow flow, List<Picture> pictures) {
+    for (int i = 0; i < pictures.size(); i += 2) {
+      row(
+          flow,
+          pictures.subList(i, Math.min(pictures.size(), i + 2)).stream()
+              .map(picture -> new View(picture, List.of()))
+              .toList(),
+          225);
+    }
+  }
+
+  private void row(Flow flow, List<View> views, double height) {
+    flow.need(height + CAPTION + 5);
+    int columns = views.size();
+    double width = (flow.press().width() - GAP * (columns - 1)) / columns;
+    double most = 0;
+    for (int i = 0; i < views.size(); i++) {
+      View view = views.get(i);
+      Rectangle2D room =
+          new Rectangle2D.Double(
+              flow.press().left() + i * (width + GAP), flow.y() + CAPTION + 5, width, height);
+      Window window =
+          view.marks().isEmpty()
+              ? Window.whole(view.picture(), room)
+              : Window.around(view.points(), view.picture(), room);
+      draw(flow, view, window);
+      most = Math.max(most, window.frame().getHeight());
+    }
+    flow.down(most + CAPTION + 5 + GAP);
+  }
+
+  private void draw(Flow flow, View view, Window window) {
+    Leaf leaf = flow.leaf();
+    Rectangle2D frame = window.frame();
+    String caption = caption(view.picture());
+    leaf.text(
+        leaf.face().shortened(caption, CAPTION, frame.getWidth()),
+        frame.getX(),
+        frame.getY() - 4,
+        CAPTION,
+        false);
+    Optional<PDImageXObject> image = image(flow, view.picture(), window);
+    if (image.isPresent()) {
+      leaf.image(image.get(), frame);
+    } else {
+      List<String> lines =
+          leaf.face()
+              .wrapped(
+                  "The picture %s can't be read; places are marked on an empty frame."
+                      .formatted(view.picture().file()),
+                  CAPTION,
+                  frame.getWidth() - 8);
+      for (int i = 0; i < lines.size(); i++) {
+        leaf.text(lines.get(i), frame.getX() + 4, frame.getY() + (i + 1) * 10, CAPTION, false);
+      }
+    }
+    leaf.stroke(frame, 0.6, Color.BLACK);
+    Warnings warnings = new Warnings(leaf, window, zonesOn(view.picture().id()));
+    new Marks(leaf, window, warnings.covered()).draw(view.marks());
+    warnings.draw(); // last, over everything
+  }
+
+  private Optional<PDImageXObject> image(Flow flow, Picture picture, Window window) {
+    try {
+      return Optional.of(
+          pixels.cut(
+              flow.press().document(),
+              picture,
+              files.apply(picture),
+              window.shown(),
+              window.frame().getWidth()));
+    } catch (PictureException unreadable) {
+      troubles.add(String.valueOf(unreadable.getMessage()));
+      return Optional.empty();
+    }
+  }
+
+  List<HazardZone> zonesOn(PictureId picture) {
+    List<HazardZone> zones = new ArrayList<>();
+    map.zones().stream().filter(zone -> zone.picture().equals(picture)).forEach(zones::add);
+    return zones;
+  }
+
+  /** Says which side one looks at, since a part of a picture doesn't show it. */
+  private String caption(Picture picture) {
+    String side = "";
+    if (picture instanceof Photo photo) {
+      side =
+          photo.side() == Side.SOLDER
+              ? ", seen from below: mirrored"
+              : ", seen from the component side";
+    }
+    String zones =
+        zonesOn(picture.id()).isEmpty() ? " No hazard areas have been marked on it." : "";
+    return picture.caption() + side + "." + zones;
+  }
+}

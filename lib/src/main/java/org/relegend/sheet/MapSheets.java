@@ -1,0 +1,270 @@
+package org.relegend.sheet;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.relegend.circuit.Circuit;
+import org.relegend.circuit.JoinedPin;
+import org.relegend.hazard.Caution;
+import org.relegend.hazard.Cautions;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.StoredCharge;
+import org.relegend.map.BoardMap;
+import org.relegend.map.HazardZone;
+import org.relegend.map.MapInfo;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.PartId;
+import org.relegend.map.Photo;
+import org.relegend.map.Picture;
+import org.relegend.scan.Progress;
+import org.relegend.store.Digests;
+import org.relegend.store.MapFormat;
+
+/**
+ * The bench sheets of a map: cautions first, where it can hurt, the list of nodes, and for each
+ * node a sheet with its pictures and empty boxes for readings.
+ */
+public final class MapSheets {
+  /** What stands above every page. */
+  static final String REMINDER = "Shows what people recorded; can't tell what is live.";
+
+  private static final double SIGN = 30;
+
+  /** How many bleeders of one capacitor are named; those with most of the current come first. */
+  private static final int NAMED = 3;
+
+  private final Circuit circuit;
+  private final Function<Picture, Path> files;
+  private final Hazards hazards;
+
+  /**
+   * Sheets of one map.
+   *
+   * @param files where the file of a picture is
+   */
+  public MapSheets(Circuit circuit, Function<Picture, Path> files) {
+    this.circuit = circuit;
+    this.files = files;
+    this.hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
+  }
+
+  private BoardMap map() {
+    return circuit.map();
+  }
+
+  /** Every node, in the order of the map. */
+  public static List<NetId> allNodes(BoardMap map) {
+    return map.nets().stream().map(Net::id).toList();
+  }
+
+  /**
+   * Prints.
+   *
+   * @param nodes whose list and sheets are wanted; all must be in the map
+   * @param printed the date that is printed, so that the same call gives the same bytes
+   * @throws IllegalArgumentException where the map hasn't got a node
+   * @throws CancellationException where the progress says so
+   */
+  public Printed print(Paper paper, List<NetId> nodes, Instant printed, Progress progress) {
+    for (NetId node : nodes) {
+      if (map().net(node).isEmpty()) {
+        throw new IllegalArgumentException("the map has no node " + node);
+      }
+    }
+    String digest = Digests.sha256(MapFormat.write(map()));
+    try (Press press = new Press(paper)) {
+      Flow flow = new Flow(press);
+      CutOuts cutOuts = new CutOuts(map(), files);
+      front(flow, digest, printed);
+      dangers(flow, cutOuts);
+      nodeList(flow, nodes);
+      for (int i = 0; i < nodes.size(); i++) {
+        if (!progress.at((double) i / nodes.size())) {
+          throw new CancellationException();
+        }
+        flow.newPage();
+        new NodeSheet(flow, NodeFacts.of(circuit, hazards, nodes.get(i))).draw(cutOuts);
+      }
+      byte[] pdf =
+          press.finish(
+              map().info().title() + " - bench sheets",
+              List.of(map().info().title(), REMINDER),
+              Provenance.line(map(), digest, printed),
+              printed);
+      return new Printed(pdf, press.pages(), cutOuts.troubles());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void front(Flow flow, String digest, Instant printed) {
+    MapInfo info = map().info();
+    flow.heading(info.title(), 20);
+    flow.paragraph("Bench sheets of a board map", 12, false);
+    cautions(flow, hazards.knowsMains());
+    flow.down(4);
+    Provenance.of(map(), digest, printed).forEach(line -> flow.indented(line, 0, Flow.BODY, false));
+    flow.down(6);
+  }
+
+  /**
+   * Mains asks for all of the usual cautions, and so does a map of which nobody said whether there
+   * is any: only what they begin with is about the map itself.
+   */
+  static void cautions(Flow flow, boolean mains) {
+    List<String> titles = new ArrayList<>();
+    List<String> texts = new ArrayList<>();
+    for (Caution caution : Cautions.all()) {
+      titles.add(caution.title());
+      texts.add(caution.text());
+    }
+    flow.framed(titles, texts, 8, 2.5, 1.5 * SIGN);
+    Warnings.triangle(
+        flow.leaf(),
+        HazardZone.Kind.MAINS,
+        flow.press().right() - SIGN * 0.85,
+        flow.y() - SIGN * 0.85,
+        SIGN);
+    if (!mains) {
+      flow.paragraph(
+          "This map names no mains net. That says nothing of the instrument: look where its"
+              + " mains and stored charge are before you open it.");
+    }
+  }
+
+  private void dangers(Flow flow, CutOuts cutOuts) {
+    flow.newPage();
+    flow.heading("Where it can hurt", 14);
+    List<Picture> photos =
+        map().pictures().stream().filter(picture -> picture instanceof Photo).toList();
+    if (photos.isEmpty()) {
+      flow.paragraph("The map has no photo yet, so no hazard area is marked on any.");
+    }
+    cutOuts.whole(flow, photos);
+    reached(flow);
+    charges(flow);
+  }
+
+  private void reached(Flow flow) {
+    if (hazards.reached().isEmpty()) {
+      flow.paragraph(
+          "No node is known to carry mains or high voltage. Nobody may have said so yet.");
+      return;
+    }
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Node", 18),
+                new Ruled.Column("Kind", 14),
+                new Ruled.Column("Volts", 9),
+                new Ruled.Column("Pins", 50)));
+    hazards
+        .reached()
+        .forEach(
+            reached ->
+                table.row(
+                    map().nameOf(reached.node().subject()),
+                    reached.kind().word().replace('-', ' '),
+                    reached.volts() == 0 ? "not told" : NodeFacts.volts(reached.volts()),
+                    String.join(
+                        ", ",
+                        reached.pins().stream()
+                            .map(pin -> map().nameOf(pin.part()) + "." + pin.pin())
+                            .toList())));
+    flow.down(8);
+  }
+
+  private void charges(Flow flow) {
+    List<StoredCharge> charges =
+        hazards.charges().stream().filter(charge -> charge.isNoteworthy(hazards.limits())).toList();
+    if (charges.isEmpty()) {
+      return;
+    }
+    flow.heading("Stored charge: measure before touching", 11);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Capacitors", 25),
+                new Ruled.Column("Up to", 12),
+                new Ruled.Column("From", 20),
+                new Ruled.Column("Bleeder", 30)));
+    for (StoredCharge charge : charges) {
+      charge
+          .volts()
+          .ifPresent(
+              volts ->
+                  table.row(
+                      capacitors(charge),
+                      NodeFacts.volts(volts),
+                      charge.basis() == StoredCharge.Basis.DECLARED
+                          ? "voltages of the map"
+                          : "its rating",
+                      bleeder(charge)));
+    }
+    String unknown =
+        charges.stream()
+            .filter(charge -> charge.volts().isEmpty())
+            .map(this::capacitors)
+            .collect(Collectors.joining(", "));
+    if (!unknown.isEmpty()) {
+      flow.down(4);
+      flow.paragraph("Nobody said what voltage these can hold: " + unknown + ".");
+    }
+    flow.down(4);
+  }
+
+  private String capacitors(StoredCharge charge) {
+    return charge.capacitors().stream().map(map()::nameOf).collect(Collectors.joining(", "));
+  }
+
+  private String bleeder(StoredCharge charge) {
+    if (charge.bleeder().isEmpty()) {
+      return "none found";
+    }
+    List<PartId> resistors = charge.bleeder().get().resistors();
+    String first =
+        resistors.stream().limit(NAMED).map(map()::nameOf).collect(Collectors.joining(", "));
+    int more = Math.max(0, resistors.size() - NAMED);
+    return first + (more == 0 ? "" : " and %d more".formatted(more)) + " - may have failed";
+  }
+
+  private void nodeList(Flow flow, List<NetId> nodes) {
+    flow.newPage();
+    flow.heading("Nodes and what is joined there, as built", 14);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Node / pin", 22),
+                new Ruled.Column("Channel / role", 18),
+                new Ruled.Column("Value", 26),
+                new Ruled.Column("Evidence", 13),
+                new Ruled.Column("Twin", 21)));
+    for (NetId node : nodes) {
+      NodeFacts facts = NodeFacts.of(circuit, hazards, node);
+      Net net = facts.net();
+      String danger =
+          facts.dangers().stream().map(Warnings::words).reduce((a, b) -> a + ", " + b).orElse("");
+      table.group(net.name(), net.channel(), danger, "", facts.twins());
+      for (JoinedPin pin : facts.joined().pins()) {
+        table.row(
+            "   " + facts.name(pin),
+            pin.role(),
+            pin.value(),
+            facts.evidence(pin),
+            facts.twins(pin));
+      }
+      facts.differences().forEach(table::remark);
+    }
+  }
+}

@@ -1,0 +1,191 @@
+package org.relegend.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.relegend.circuit.Circuit;
+import org.relegend.circuit.Joined;
+import org.relegend.circuit.JoinedPin;
+import org.relegend.circuit.Node;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.Outline;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
+import org.relegend.map.HazardZone;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.Picture;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.Potential;
+import org.relegend.map.Subject;
+
+/** What the sheets say of one node, in words. */
+record NodeFacts(Circuit circuit, Hazards hazards, Net net, Joined joined) {
+  static NodeFacts of(Circuit circuit, Hazards hazards, NetId id) {
+    Net net = circuit.map().net(id).orElseThrow();
+    return new NodeFacts(circuit, hazards, net, circuit.joined(id));
+  }
+
+  private BoardMap map() {
+    return circuit.map();
+  }
+
+  /** Names of the declared twins; empty where there is none. */
+  String twins() {
+    return names(circuit.index().twinsOf(Subject.of(net.id())));
+  }
+
+  /** The net of the other channel, where there is just one. */
+  Optional<Net> twin() {
+    List<Subject> twins = circuit.index().twinsOf(Subject.of(net.id()));
+    return twins.size() == 1 && twins.get(0) instanceof Subject.OfNet twin
+        ? map().net(twin.net())
+        : Optional.empty();
+  }
+
+  private String names(List<Subject> subjects) {
+    return subjects.stream().map(map()::nameOf).collect(Collectors.joining(", "));
+  }
+
+  String name(JoinedPin pin) {
+    return pin.designator() + "." + pin.pin().pin();
+  }
+
+  String evidence(JoinedPin pin) {
+    return pin.evidence().map(Evidence::word).orElse("none told");
+  }
+
+  /** The pin's own twin or, where only the part has one, the part's. */
+  String twins(JoinedPin pin) {
+    List<Subject> pins =
+        pin.twins().stream().filter(twin -> twin instanceof Subject.OfPin).toList();
+    if (!pins.isEmpty()) {
+      return names(pins);
+    }
+    return names(pin.twins());
+  }
+
+  /** Channel, voltage and note in one line; empty where nothing is known. */
+  String summary() {
+    List<String> told = new ArrayList<>();
+    if (!net.channel().isEmpty()) {
+      told.add("channel " + net.channel());
+    }
+    if (!twins().isEmpty()) {
+      told.add("twin " + twins());
+    }
+    if (net.potential().nature() != Potential.Nature.UNKNOWN) {
+      told.add(potential());
+    }
+    if (!net.note().isEmpty()) {
+      told.add(net.note());
+    }
+    return String.join(" · ", told);
+  }
+
+  private String potential() {
+    Potential potential = net.potential();
+    String volts = potential.volts() == 0 ? "" : volts(potential.volts());
+    return switch (potential.nature()) {
+      case MAINS -> ("mains " + volts).strip();
+      case EARTH -> "protective earth";
+      case REFERENCE -> "the reference that voltages are measured against";
+      case DC -> (volts + " DC").strip();
+      case AC -> (volts + " AC").strip();
+      case UNKNOWN -> "";
+    };
+  }
+
+  static String volts(double volts) {
+    return String.format(Locale.ROOT, "%.4g", volts).replaceFirst("\\.?0+$", "") + " V";
+  }
+
+  /** Where the drawing differs at this node, one sentence each. */
+  List<String> differences() {
+    List<String> told = new ArrayList<>();
+    for (JoinedPin pin : joined.pins()) {
+      pin.drawn()
+          .ifPresent(
+              drawn ->
+                  told.add(
+                      "%s is here on the board; the drawing has it on %s."
+                          .formatted(
+                              name(pin),
+                              drawn.drawn().isEmpty()
+                                  ? "nothing"
+                                  : map().nameOf(Subject.of(new NetId(drawn.drawn()))))));
+    }
+    for (JoinedPin pin : joined.alsoDrawnHere()) {
+      told.add(
+          "The drawing has %s here; on the board it is on %s."
+              .formatted(
+                  name(pin),
+                  pin.nets().isEmpty()
+                      ? "no net"
+                      : names(pin.nets().stream().map(Subject::of).toList())));
+    }
+    return told;
+  }
+
+  /** The pictures that show the node, each with the pins' numbers at their places. */
+  List<CutOuts.View> views() {
+    Map<PictureId, List<PrintedMark>> marks = new LinkedHashMap<>();
+    map().pictures().forEach(picture -> marks.put(picture.id(), new ArrayList<>()));
+    for (int i = 0; i < joined.pins().size(); i++) {
+      String number = String.valueOf(i + 1);
+      places(joined.pins().get(i))
+          .forEach(
+              (picture, places) ->
+                  places.forEach(
+                      place ->
+                          Optional.ofNullable(marks.get(picture))
+                              .ifPresent(list -> list.add(PrintedMark.of(number, place)))));
+    }
+    List<CutOuts.View> views = new ArrayList<>();
+    marks.forEach(
+        (id, list) -> {
+          Optional<Picture> picture = map().picture(id);
+          if (!list.isEmpty() && picture.isPresent()) {
+            views.add(new CutOuts.View(picture.get(), list));
+          }
+        });
+    return views;
+  }
+
+  /** On each picture the pads or, where none is placed there, what is placed of the part. */
+  private static Map<PictureId, List<Placement>> places(JoinedPin pin) {
+    Map<PictureId, List<Placement>> places = new LinkedHashMap<>();
+    for (Placement placement : pin.placements()) { // pads, then sections, then the part
+      List<Placement> known = places.computeIfAbsent(placement.picture(), id -> new ArrayList<>());
+      if (known.isEmpty() || known.get(0).subject().equals(placement.subject())) {
+        known.add(placement);
+      }
+    }
+    return places;
+  }
+
+  /** The dangers of the node itself, and of the zones that any of its places lies in. */
+  Set<HazardZone.Kind> dangers() {
+    Set<HazardZone.Kind> kinds = new LinkedHashSet<>();
+    Node node = Node.of(net.id());
+    hazards.reached().stream()
+        .filter(reached -> reached.node().equals(node))
+        .forEach(reached -> kinds.add(reached.kind()));
+    for (JoinedPin pin : joined.pins()) {
+      for (Placement placement : pin.placements()) {
+        map().zones().stream()
+            .filter(zone -> zone.picture().equals(placement.picture()))
+            .filter(zone -> Outline.contains(zone.outline(), placement.at()))
+            .forEach(zone -> kinds.add(zone.kind()));
+      }
+    }
+    return kinds;
+  }
+}

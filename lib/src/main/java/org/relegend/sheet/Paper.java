@@ -1,0 +1,58 @@
+package org.relegend.sheet;
+
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+
+/** What is printed on, upright: A4 after ISO 216, Letter after ANSI Y14.1. */
+public enum Paper {
+  A4(PDRectangle.A4),
+  LETTER(PDRectangle.LETTER);
+
+  /** What stays white on all four sides, in points: 15 mm, which every printer can do. */
+  public static final double MARGIN = 15 / 25.4 * 72;
+
+  private final PDRectangle box;
+
+  Paper(PDRectangle box) {
+    this.box = box;
+  }
+
+  PDRectangle box() {
+    return box;
+  }
+
+  /** In points, 1/72 inch. */
+  public double width() {
+    return box.getWidth();
+  }
+
+  public double height() {
+    return box.getHeight();
+  }
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * Reads "a4" or "letter".
+   *
+   * @throws IllegalArgumentException where it is neither
+   */
+  public static Paper of(String word) {
+    return Stream.of(values())
+        .filter(paper -> paper.word().equals(word.toLowerCase(Locale.ROOT)))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "\"%s\" is no paper known here: give one of %s"
+                        .formatted(
+                            word,
+                            Stream.of(values())
+                                .map(Paper::word)
+                                .collect(Collectors.joining(", ")))));
+  }
+}

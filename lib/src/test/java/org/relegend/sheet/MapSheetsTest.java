@@ -1,0 +1,237 @@
+package org.relegend.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.relegend.map.BoardMapSamples.NOON;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.relegend.circuit.Circuit;
+import org.relegend.hazard.Caution;
+import org.relegend.hazard.Cautions;
+import org.relegend.map.BoardMap;
+import org.relegend.map.BoardMapSamples;
+import org.relegend.map.HazardZone;
+import org.relegend.map.MapInfo;
+import org.relegend.map.NetId;
+import org.relegend.scan.Progress;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+
+/** Sheets of the demo map and of small ones, read back with PDFBox. */
+class MapSheetsTest {
+  private static final List<NetId> NODES =
+      List.of(new NetId("A_ATT"), new NetId("A_MIR"), new NetId("A_DOUT"), new NetId("MAINS_L_SW"));
+
+  private static byte[] demo = {};
+
+  @BeforeAll
+  static void printTheDemo() throws StoreException {
+    demo = demo(Paper.A4, NODES);
+  }
+
+  private static byte[] demo(Paper paper, List<NetId> nodes) throws StoreException {
+    MapFolder folder = MapFolder.openReadOnly(Sheets.DEMO);
+    Printed printed =
+        new MapSheets(Circuit.of(folder.map()), folder::fileOf)
+            .print(paper, nodes, NOON, Progress.UNWATCHED);
+    assertThat(printed.troubles()).isEmpty();
+    return printed.pdf();
+  }
+
+  private static Printed of(BoardMap map) {
+    return new MapSheets(Circuit.of(map), picture -> Path.of("/nowhere", picture.file()))
+        .print(Paper.A4, MapSheets.allNodes(map), NOON, Progress.UNWATCHED);
+  }
+
+  /** ISO 216: A4 is 210 x 297 mm; ANSI Y14.1: Letter is 8.5 x 11 inches. */
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void everyPage_hasThePapersSize_andNothingInTheMargins(Paper paper) throws Exception {
+    double width = paper == Paper.A4 ? 210 / 25.4 * 72 : 8.5 * 72;
+    double height = paper == Paper.A4 ? 297 / 25.4 * 72 : 11 * 72;
+    try (Sheets sheets = new Sheets(paper == Paper.A4 ? demo : demo(paper, NODES))) {
+      assertThat(sheets.count()).isGreaterThan(6);
+      for (int page = 1; page <= sheets.count(); page++) {
+        PDPage printed = sheets.document().getPage(page - 1);
+        assertThat((double) printed.getMediaBox().getWidth()).isBetween(width - .1, width + .1);
+        assertThat((double) printed.getMediaBox().getHeight()).isBetween(height - .1, height + .1);
+        assertThat(inkInMargins(sheets.rendered(page, 1))).as("page " + page).isZero();
+      }
+    }
+  }
+
+  /** Pixels that aren't white within 14 mm of an edge. */
+  private static int inkInMargins(BufferedImage page) {
+    int margin = (int) (14 / 25.4 * 72);
+    int ink = 0;
+    for (int y = 0; y < page.getHeight(); y++) {
+      for (int x = 0; x < page.getWidth(); x++) {
+        boolean inside =
+            x >= margin
+                && y >= margin
+                && x < page.getWidth() - margin
+                && y < page.getHeight() - margin;
+        ink += !inside && (page.getRGB(x, y) & 0xFFFFFF) != 0xFFFFFF ? 1 : 0;
+      }
+    }
+    return ink;
+  }
+
+  @Test
+  void allCautions_standOnTheFirstPage_beforeAnyNode() throws IOException {
+    try (Sheets sheets = new Sheets(demo)) {
+      String first = sheets.text(1);
+      assertThat(Cautions.all()).hasSizeGreaterThan(8);
+      for (Caution caution : Cautions.all()) {
+        assertThat(first).contains(caution.title(), caution.text());
+      }
+      assertThat(first).doesNotContain("A_ATT");
+    }
+  }
+
+  @Test
+  void everyPage_remindsThatAMapCantTell_andTellsWhereItIsFrom() throws Exception {
+    String digest = sha256(Files.readAllBytes(Sheets.DEMO.resolve("map.json")));
+    try (Sheets sheets = new Sheets(demo)) {
+      assertThat(sheets.text(1)).contains(digest, "2026-03-04", "quillmarsh-type-40", "ISS 3");
+      for (int page = 1; page <= sheets.count(); page++) {
+        assertThat(sheets.text(page))
+            .contains("can't tell what is live", digest.substring(0, 12))
+            .contains("page %d of %d".formatted(page, sheets.count()));
+      }
+    }
+  }
+
+  private static String sha256(byte[] bytes) throws NoSuchAlgorithmException {
+    return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+  }
+
+  /** Practice, story 1: at A_MIR exactly four pins of U101 and R112.2; A_ATT: C102.-, R106.1. */
+  @Test
+  void nodeSheets_listThePinsOfTheDemosTable_withValueEvidenceAndBox() throws IOException {
+    try (Sheets sheets = new Sheets(demo)) {
+      String mirror = sheets.text(sheetOf(sheets, "A_MIR"));
+      assertThat(mirror).contains("R112.2", "U101.6", "U101.9", "U101.11", "U101.14", "12k");
+      assertThat(mirror).doesNotContain("U101.7 ").contains("Volts, channel A", "Meter, ohms");
+      String att = sheets.text(sheetOf(sheets, "A_ATT"));
+      assertThat(att).contains("C102.-", "10u 25V bead", "beeped", "R106.1", "47k");
+      String out = sheets.text(sheetOf(sheets, "A_DOUT"));
+      assertThat(out)
+          .contains("U102.7 is here on the board; the drawing has it on A_BUFOUT.")
+          .contains("The drawing has U102.1 here; on the board it is on A_BUFOUT.");
+    }
+  }
+
+  /** The page that begins with the node; lists name it too. */
+  private static int sheetOf(Sheets sheets, String node) {
+    for (int page = 1; page <= sheets.count(); page++) {
+      if (sheets.text(page).startsWith(node + " ")) {
+        return page;
+      }
+    }
+    throw new AssertionError("no sheet of " + node);
+  }
+
+  @Test
+  void aNodeWithMains_hasItsCautionAndAPlanToTick_beforeItsPictures() throws IOException {
+    Caution mains = Cautions.of(HazardZone.Kind.MAINS);
+    try (Sheets sheets = new Sheets(demo)) {
+      String text = sheets.text(sheetOf(sheets, "MAINS_L_SW"));
+      assertThat(text).contains(mains.title(), mains.text(), NodeSheet.PLANNED);
+      assertThat(text.indexOf(mains.title())).isLessThan(text.indexOf("Component side"));
+      assertThat(text.indexOf(NodeSheet.PLANNED)).isLessThan(text.indexOf("Volts"));
+      assertThat(sheets.text(sheetOf(sheets, "A_ATT"))).doesNotContain(NodeSheet.PLANNED);
+    }
+  }
+
+  @Test
+  void theSameCall_givesTheSameBytes_andAnotherDateOthers() throws StoreException {
+    List<NetId> one = List.of(new NetId("MAINS_L_SW"));
+    byte[] first = demo(Paper.A4, one);
+    assertThat(demo(Paper.A4, one)).isEqualTo(first);
+    BoardMap map = BoardMapSamples.divider();
+    MapSheets sheets = new MapSheets(Circuit.of(map), picture -> Path.of("/nowhere"));
+    byte[] today = sheets.print(Paper.A4, List.of(), NOON, Progress.UNWATCHED).pdf();
+    byte[] later =
+        sheets.print(Paper.A4, List.of(), NOON.plus(Duration.ofDays(1)), Progress.UNWATCHED).pdf();
+    assertThat(later).isNotEqualTo(today);
+  }
+
+  @Test
+  void everyTypeface_isEmbedded() throws IOException {
+    try (Sheets sheets = new Sheets(demo)) {
+      int faces = 0;
+      for (PDPage page : sheets.document().getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          assertThat(page.getResources().getFont(name).isEmbedded()).isTrue();
+          faces++;
+        }
+      }
+      assertThat(faces).isPositive();
+    }
+  }
+
+  @Test
+  void signsOfUnits_arePrinted_andOthersByTheirCodePoint() throws IOException {
+    BoardMap map = BoardMapSamples.divider();
+    map = map.withInfo(MapInfo.titled("4k7 Ω, 10 µF – ±1 % ≥ 2 °C → Ж é \u4e2d \ud83d\ude00"));
+    try (Sheets sheets = new Sheets(of(map).pdf())) {
+      assertThat(sheets.text(1)).contains("4k7 Ω, 10 µF – ±1 % ≥ 2 °C → Ж é [U+4E2D] [U+1F600]");
+    }
+  }
+
+  @Test
+  void anEmptyMap_isPrinted_andSaysThatNothingIsKnown() throws IOException {
+    try (Sheets sheets = new Sheets(of(BoardMap.empty("e", MapInfo.titled("Empty"))).pdf())) {
+      assertThat(sheets.text(1)).contains("That says nothing of the instrument");
+      assertThat(sheets.text(1)).contains(Cautions.of("unplug").text());
+    }
+  }
+
+  @Test
+  void picturesThatAreGone_areTold_andTheRestIsPrinted() throws IOException {
+    BoardMap map = BoardMapSamples.random(7);
+    Printed printed = of(map);
+    assertThat(printed.troubles()).isNotEmpty();
+    assertThat(printed.troubles().get(0)).contains("/nowhere").doesNotContain("\n");
+    try (Sheets sheets = new Sheets(printed.pdf())) {
+      assertThat(sheets.count()).isEqualTo(printed.pages());
+      assertThat(sheets.text()).contains("can't be read; places are marked on an empty frame.");
+    }
+  }
+
+  @Test
+  void anUnknownNode_andACancel_giveNoSheets() {
+    BoardMap map = BoardMapSamples.divider();
+    MapSheets sheets = new MapSheets(Circuit.of(map), picture -> Path.of("/nowhere"));
+    assertThatThrownBy(
+            () -> sheets.print(Paper.A4, List.of(new NetId("X")), NOON, Progress.UNWATCHED))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("X");
+    assertThatThrownBy(
+            () -> sheets.print(Paper.A4, MapSheets.allNodes(map), NOON, fraction -> false))
+        .isInstanceOf(CancellationException.class);
+  }
+
+  @Test
+  void nothingOfTheFilesButPixels_isPrinted() {
+    String raw = new String(demo, StandardCharsets.ISO_8859_1);
+    assertThat(raw).doesNotContain("Exif", "photos/component.jpg");
+  }
+}
