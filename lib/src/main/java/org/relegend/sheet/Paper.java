@@ -7,29 +7,31 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** What is printed on, upright: A4 after ISO 216, Letter after ANSI Y14.1. */
 public enum Paper {
-  A4(PDRectangle.A4),
-  LETTER(PDRectangle.LETTER);
+  A4(210 / 25.4 * 72, 297 / 25.4 * 72),
+  LETTER(8.5 * 72, 11 * 72);
 
   /** What stays white on all four sides, in points: 15 mm, which every printer can do. */
   public static final double MARGIN = 15 / 25.4 * 72;
 
-  private final PDRectangle box;
+  private final double width;
+  private final double height;
 
-  Paper(PDRectangle box) {
-    this.box = box;
+  Paper(double width, double height) {
+    this.width = width;
+    this.height = height;
   }
 
   PDRectangle box() {
-    return box;
+    return new PDRectangle((float) width, (float) height);
   }
 
   /** In points, 1/72 inch. */
   public double width() {
-    return box.getWidth();
+    return width;
   }
 
   public double height() {
-    return box.getHeight();
+    return height;
   }
 
   public String word() {
