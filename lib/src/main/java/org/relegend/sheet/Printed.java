@@ -9,20 +9,29 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.relegend.store.StoreException;
 import org.relegend.store.WholeFile;
 
-/**
- * Finished sheets.
- *
- * @param troubles pictures that could not be read, one sentence each; their frames are empty
- */
-public record Printed(byte[] pdf, int pages, List<String> troubles) {
-  public Printed {
-    pdf = pdf.clone();
-    troubles = List.copyOf(troubles);
+/** Finished sheets. */
+public final class Printed {
+  private final byte[] pdf;
+  private final int pages;
+  private final List<String> troubles;
+
+  Printed(byte[] pdf, int pages, List<String> troubles) {
+    this.pdf = pdf;
+    this.pages = pages;
+    this.troubles = List.copyOf(troubles);
   }
 
-  @Override
   public byte[] pdf() {
     return pdf.clone();
+  }
+
+  public int pages() {
+    return pages;
+  }
+
+  /** Pictures that could not be read, one sentence each; their frames are empty. */
+  public List<String> troubles() {
+    return troubles;
   }
 
   /**
