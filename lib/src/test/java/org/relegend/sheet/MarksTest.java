@@ -108,8 +108,9 @@ class MarksTest {
     Random random = new Random(seed);
     List<Point> pads = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
+      int row = i / 3;
       double x = (i % 3 + 0.25 + 0.5 * random.nextDouble()) * width / 3;
-      double y = (i / 3 + 0.25 + 0.5 * random.nextDouble()) * height / 2;
+      double y = (row + 0.25 + 0.5 * random.nextDouble()) * height / 2;
       pads.add(new Point(Math.floor(x), Math.floor(y)));
     }
     return pads;
