@@ -11,6 +11,7 @@ import org.relegend.circuit.Kind;
 import org.relegend.circuit.Kinds;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.LimitSet;
+import org.relegend.lineup.LineUps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Part;
@@ -29,6 +30,7 @@ public final class CheckContext {
   private final PictureFiles files;
   private final Map<PictureId, Optional<String>> digests = new HashMap<>();
   private @Nullable Hazards hazards;
+  private @Nullable LineUps lineUps;
 
   public CheckContext(MapIndex index, Kinds kinds, PictureFiles files) {
     this.index = index;
@@ -59,6 +61,16 @@ public final class CheckContext {
     if (found == null) {
       found = Hazards.of(Circuit.of(map(), kinds), LimitSet.INSTRUMENTS);
       hazards = found;
+    }
+    return found;
+  }
+
+  /** The line-ups of the map's pictures, fitted once however many checks ask. */
+  LineUps lineUps() {
+    LineUps found = lineUps;
+    if (found == null) {
+      found = LineUps.of(map());
+      lineUps = found;
     }
     return found;
   }

@@ -1,6 +1,9 @@
 package org.relegend.lineup;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.relegend.map.Point;
 
 /**
@@ -34,6 +37,43 @@ final class MatchedLineUp implements LineUp {
     fitted = new FittedLineUp(solution, deviation, solution.freedom());
     near = NEAR * Extent.around(matches.stream().map(PointPair::from).toList()).diagonal();
     mean = matches.stream().mapToDouble(this::variance).average().orElseThrow();
+  }
+
+  /**
+   * From matches that were kept, of the plane and a little off it; none where they are too few or
+   * fix no perspective. Those further off than three times what is usual are not of the plane.
+   */
+  static Optional<MatchedLineUp> of(List<PointPair> matches) {
+    Coordinates all = Coordinates.of(matches, false, false);
+    int[] every = IntStream.range(0, matches.size()).toArray();
+    if (every.length <= Model.HOMOGRAPHY.fewest()) {
+      return Optional.empty();
+    }
+    return Solution.of(HomographyFamily.HOMOGRAPHY, all, every)
+        .flatMap(
+            rough -> {
+              double usual = median(rough, every);
+              double fine = Math.max(usual / all.toScale, Double.MIN_NORMAL);
+              Transform plane = PlaneFit.of(matches, rough.transform(), 4 * fine, fine);
+              List<PointPair> onPlane =
+                  matches.stream()
+                      .filter(pair -> distance(plane, pair) <= 3 * fine)
+                      .toList();
+              Coordinates kept = Coordinates.of(onPlane, false, false);
+              return Solution.of(
+                  HomographyFamily.HOMOGRAPHY, kept, IntStream.range(0, kept.size()).toArray());
+            })
+        .map(solution -> new MatchedLineUp(solution, matches));
+  }
+
+  private static double median(Solution solution, int[] members) {
+    double[] squares = IntStream.of(members).mapToDouble(solution::squaredResidual).toArray();
+    Arrays.sort(squares);
+    return Math.sqrt(squares[squares.length / 2]);
+  }
+
+  private static double distance(Transform transform, PointPair pair) {
+    return transform.apply(pair.from()).distance(pair.to());
   }
 
   @Override

@@ -205,10 +205,11 @@ public final class PhotoLineUp {
     }
     Coordinates coordinates = Coordinates.of(onPlane, false, false);
     int[] all = IntStream.range(0, confirming).toArray();
+    List<PointPair> matches = view.within(NEAR);
     return Solution.of(HomographyFamily.HOMOGRAPHY, coordinates, all)
         .<PhotoResult>map(
             solution ->
-                new Aligned(new MatchedLineUp(solution, view.within(NEAR)), onPlane, evidence()))
+                new Aligned(new MatchedLineUp(solution, matches), onPlane, matches, evidence()))
         .orElseGet(() -> refused(Reason.TOO_NARROW));
   }
 

@@ -2,7 +2,10 @@ package org.relegend.lineup;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import org.relegend.map.Point;
 
 /** What lining up two photos without clicks comes to. */
@@ -41,12 +44,40 @@ public sealed interface PhotoResult {
    * Lined up.
    *
    * @param pairs the confirming patches, pairs of full-size points
+   * @param matches these, and those a little off the board's plane, which tell the error
    */
-  record Aligned(LineUp lineUp, List<PointPair> pairs, Evidence evidence) implements PhotoResult {
+  record Aligned(
+      LineUp lineUp, List<PointPair> pairs, List<PointPair> matches, Evidence evidence)
+      implements PhotoResult {
+    /** Matches that a map keeps: enough for the fit and its error, few enough to be stored. */
+    private static final int KEPT = 160;
+
+    private static final long SEED = 20_260_103;
+
     public Aligned {
       requireNonNull(lineUp);
       requireNonNull(evidence);
       pairs = List.copyOf(pairs);
+      matches = List.copyOf(matches);
+    }
+
+    /** A fair sample of the matches, to be kept; rounded to a hundredth of a pixel. */
+    public List<PointPair> kept() {
+      List<PointPair> drawn = new ArrayList<>(matches);
+      Collections.shuffle(drawn, new Random(SEED));
+      return drawn.stream().limit(KEPT).map(Aligned::rounded).toList();
+    }
+
+    private static PointPair rounded(PointPair pair) {
+      return PointPair.of(
+          rounded(pair.from().x()),
+          rounded(pair.from().y()),
+          rounded(pair.to().x()),
+          rounded(pair.to().y()));
+    }
+
+    private static double rounded(double pixels) {
+      return Math.rint(pixels * 100) / 100;
     }
   }
 

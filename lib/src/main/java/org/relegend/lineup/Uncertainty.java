@@ -8,7 +8,12 @@ package org.relegend.lineup;
 public record Uncertainty(double xx, double xy, double yy, double freedom) {
   public static final Uncertainty NONE = new Uncertainty(0, 0, 0, Double.POSITIVE_INFINITY);
 
-  private static final int DIRECTIONS = 64;
+  /** Over a quarter turn, after which they repeat. */
+  private static final int DIRECTIONS = 32;
+
+  /** Halvings of the radius' range: to a billionth of it. */
+  private static final int HALVINGS = 32;
+
   private static final double STATED = 0.95;
 
   public Uncertainty {
@@ -59,7 +64,7 @@ public record Uncertainty(double xx, double xy, double yy, double freedom) {
     // the error of a circle with the longer axis is an upper bound, and bisection needs no more
     double high = Math.sqrt(2 * longest * quantile(1 - probability, freedom));
     double low = 0;
-    for (int i = 0; i < 60; i++) {
+    for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
       if (tail(middle * middle, longest, shortest) > 1 - probability) {
         low = middle;
@@ -103,7 +108,7 @@ public record Uncertainty(double xx, double xy, double yy, double freedom) {
   private double tail(double squaredRadius, double longest, double shortest) {
     double sum = 0;
     for (int i = 0; i < DIRECTIONS; i++) {
-      double angle = Math.PI * (i + 0.5) / DIRECTIONS;
+      double angle = Math.PI / 2 * (i + 0.5) / DIRECTIONS;
       double along = square(Math.cos(angle)) * longest + square(Math.sin(angle)) * shortest;
       sum += tail(squaredRadius / (2 * along), freedom);
     }

@@ -1,0 +1,40 @@
+package org.relegend.check;
+
+import java.util.List;
+import org.relegend.lineup.KeptLineUp;
+import org.relegend.map.PictureEdits;
+import org.relegend.map.PicturePairs;
+
+/** Pairs of two pictures that give no line-up, so that nothing is carried over between them. */
+final class LineUpRefused implements Check {
+  @Override
+  public String code() {
+    return "line-up-refused";
+  }
+
+  @Override
+  public List<Finding> inspect(CheckContext context) {
+    return context.lineUps().results().stream()
+        .filter(KeptLineUp.Refused.class::isInstance)
+        .map(KeptLineUp.Refused.class::cast)
+        .map(refused -> finding(context, refused))
+        .toList();
+  }
+
+  private Finding finding(CheckContext context, KeptLineUp.Refused refused) {
+    PicturePairs pairs = refused.pairs();
+    return new Finding(
+            code(),
+            Severity.WARNING,
+            List.of(),
+            "%s and %s can't be lined up: %s"
+                .formatted(
+                    context.caption(pairs.a()),
+                    context.caption(pairs.b()),
+                    refused.refusal().message()),
+            "Mend the pairs, or take the line-up away.")
+        .about(pairs.key().toString())
+        .on(pairs.a())
+        .fixedBy(new PictureEdits.RemovePairs(pairs.key()));
+  }
+}
