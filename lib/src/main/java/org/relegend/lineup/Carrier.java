@@ -165,8 +165,7 @@ public final class Carrier {
     List<CarriedZone> carried = new ArrayList<>();
     for (HazardZone zone : map.zones()) {
       if (!zone.picture().equals(id)) {
-        Stream.concat(
-                Stream.of(Coordinates.centroid(zone.outline())), zone.outline().stream())
+        Stream.concat(Stream.of(Coordinates.centroid(zone.outline())), zone.outline().stream())
             .flatMap(point -> reached(zone.picture(), point, id).stream())
             .findFirst()
             .ifPresent(found -> carried.addAll(carried(zone, found, picture.get())));
@@ -214,8 +213,7 @@ public final class Carrier {
       Point b = outline.get((i + 1) % outline.size());
       for (int k = 0; k < ALONG; k++) {
         double share = (double) k / ALONG;
-        Point on =
-            new Point(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y()));
+        Point on = new Point(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y()));
         margin = Math.max(margin, chain.uncertainty(on).radius(SURE));
       }
     }

@@ -44,8 +44,7 @@ final class Chains {
     Map<PictureId, Reached> reached = new HashMap<>();
     Set<PictureId> closed = new HashSet<>(Set.of(picture));
     spread(
-        new Reached(
-            List.of(picture), LineUp.exact(Transform.IDENTITY), at, Uncertainty.NONE, 0),
+        new Reached(List.of(picture), LineUp.exact(Transform.IDENTITY), at, Uncertainty.NONE, 0),
         closed,
         open);
     while (!open.isEmpty()) {

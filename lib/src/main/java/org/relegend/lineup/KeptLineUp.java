@@ -36,8 +36,7 @@ public record KeptLineUp(PicturePairs pairs, LineUp lineUp, Optional<Fit> fit) {
 
   /** Fits the pairs; none where the map lacks one of the pictures. */
   static Optional<Result> of(BoardMap map, PicturePairs pairs) {
-    return map.picture(pairs.a())
-        .flatMap(a -> map.picture(pairs.b()).map(b -> of(a, b, pairs)));
+    return map.picture(pairs.a()).flatMap(a -> map.picture(pairs.b()).map(b -> of(a, b, pairs)));
   }
 
   private static Result of(Picture a, Picture b, PicturePairs pairs) {

@@ -78,8 +78,7 @@ public final class LineUps {
         : of(changed, results, map);
   }
 
-  private static LineUps of(
-      BoardMap map, Map<PicturePairs.Key, Result> known, BoardMap knownFor) {
+  private static LineUps of(BoardMap map, Map<PicturePairs.Key, Result> known, BoardMap knownFor) {
     Map<PicturePairs.Key, Result> results = new LinkedHashMap<>();
     for (PicturePairs pairs : map.lineUps()) {
       Result before = known.get(pairs.key());
@@ -88,8 +87,7 @@ public final class LineUps {
               && before.pairs().equals(pairs)
               && map.picture(pairs.a()).equals(knownFor.picture(pairs.a()))
               && map.picture(pairs.b()).equals(knownFor.picture(pairs.b()));
-      Optional<Result> result =
-          same ? Optional.ofNullable(before) : KeptLineUp.of(map, pairs);
+      Optional<Result> result = same ? Optional.ofNullable(before) : KeptLineUp.of(map, pairs);
       result.ifPresent(found -> results.put(pairs.key(), found));
     }
     return new LineUps(map, results);
@@ -210,9 +208,7 @@ public final class LineUps {
             .ifPresent(
                 back ->
                     tried.add(
-                        new double[] {
-                          back.distance(start), way.uncertainty(start).radius(SURE)
-                        }));
+                        new double[] {back.distance(start), way.uncertainty(start).radius(SURE)}));
       }
     }
     if (tried.size() < FEWEST) {

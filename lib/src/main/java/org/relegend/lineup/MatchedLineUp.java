@@ -56,9 +56,7 @@ final class MatchedLineUp implements LineUp {
               double fine = Math.max(usual / all.toScale, Double.MIN_NORMAL);
               Transform plane = PlaneFit.of(matches, rough.transform(), 4 * fine, fine);
               List<PointPair> onPlane =
-                  matches.stream()
-                      .filter(pair -> distance(plane, pair) <= 3 * fine)
-                      .toList();
+                  matches.stream().filter(pair -> distance(plane, pair) <= 3 * fine).toList();
               Coordinates kept = Coordinates.of(onPlane, false, false);
               return Solution.of(
                   HomographyFamily.HOMOGRAPHY, kept, IntStream.range(0, kept.size()).toArray());

@@ -46,8 +46,7 @@ public sealed interface PhotoResult {
    * @param pairs the confirming patches, pairs of full-size points
    * @param matches these, and those a little off the board's plane, which tell the error
    */
-  record Aligned(
-      LineUp lineUp, List<PointPair> pairs, List<PointPair> matches, Evidence evidence)
+  record Aligned(LineUp lineUp, List<PointPair> pairs, List<PointPair> matches, Evidence evidence)
       implements PhotoResult {
     /** Matches that a map keeps: enough for the fit and its error, few enough to be stored. */
     private static final int KEPT = 160;

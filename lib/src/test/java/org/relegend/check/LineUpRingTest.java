@@ -32,8 +32,14 @@ class LineUpRingTest {
     Finding finding = only(CHECK, map);
     assertThat(finding.message()).contains("Component side", "solder", "other", "disagree");
     assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-    assertThat(inspect(CHECK, map.withLineUps(map.lineUps().without(
-        PicturePairs.Key.of(new PictureId("other"), new PictureId("solder")))))).isEmpty();
+    assertThat(
+            inspect(
+                CHECK,
+                map.withLineUps(
+                    map.lineUps()
+                        .without(
+                            PicturePairs.Key.of(new PictureId("other"), new PictureId("solder"))))))
+        .isEmpty();
   }
 
   @Test

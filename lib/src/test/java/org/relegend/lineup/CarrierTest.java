@@ -92,8 +92,7 @@ class CarrierTest {
     assertThat(100.0 * held[1] / trials).isBetween(90.0, 99.0);
   }
 
-  private static int holds(
-      Carrier carrier, PictureId from, Point at, PictureId to, Point truth) {
+  private static int holds(Carrier carrier, PictureId from, Point at, PictureId to, Point truth) {
     Carrier.Chained chained = carrier.carry(from, at, to).orElseThrow();
     return chained.at().distance(truth) <= chained.error().radius95() ? 1 : 0;
   }
@@ -150,8 +149,7 @@ class CarrierTest {
     List<Point> outline =
         List.of(AT.plus(-40, -20), AT.plus(40, -20), AT.plus(40, 20), AT.plus(-40, 20));
     Subject body = Subject.of(new PartId("R1"));
-    Placement placement =
-        new Placement(TOP, body, 1, AT, outline, List.of(says(Evidence.SEEN)));
+    Placement placement = new Placement(TOP, body, 1, AT, outline, List.of(says(Evidence.SEEN)));
     BoardMap map = board.map().withPlacements(Table.of(List.of(placement)));
     Carried carried = Carrier.of(map).on(SOLDER).get(0);
     Transform truth = board.truth("component", "solder");
@@ -250,7 +248,9 @@ class CarrierTest {
     assertThat(carrier.carry(TOP, AT, new PictureId("wrong"))).isEmpty();
   }
 
-  /** All that the drawn zone holds is inside the carried one, wherever the other picture shows it. */
+  /**
+   * All that the drawn zone holds is inside the carried one, wherever the other picture shows it.
+   */
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void hazardZones_areCarriedLargerNeverSmaller(long seed) {
@@ -292,8 +292,7 @@ class CarrierTest {
         new LinedUpMaps(1)
             .photo("other", Side.COMPONENT)
             .put("component", "other", Found.CLICKED, steep);
-    List<Point> across =
-        List.of(new Point(500, 500), new Point(3500, 500), new Point(3500, 900));
+    List<Point> across = List.of(new Point(500, 500), new Point(3500, 500), new Point(3500, 900));
     assertThat(Carrier.of(zoned(board.map(), across)).zonesOn(OTHER))
         .singleElement()
         .satisfies(
@@ -303,12 +302,7 @@ class CarrierTest {
   private static BoardMap zoned(BoardMap map, List<Point> outline) {
     HazardZone zone =
         new HazardZone(
-            new ZoneId("z"),
-            TOP,
-            HazardZone.Kind.MAINS,
-            outline,
-            "",
-            List.of(says(Evidence.SEEN)));
+            new ZoneId("z"), TOP, HazardZone.Kind.MAINS, outline, "", List.of(says(Evidence.SEEN)));
     return map.withZones(Table.of(List.of(zone)));
   }
 }

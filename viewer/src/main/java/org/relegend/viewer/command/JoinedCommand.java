@@ -17,6 +17,7 @@ import org.relegend.circuit.NodeNameException;
 import org.relegend.circuit.NodeNames;
 import org.relegend.circuit.Passage;
 import org.relegend.circuit.Through;
+import org.relegend.lineup.Carrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
 import org.relegend.map.Evidence;
@@ -79,6 +80,7 @@ final class JoinedCommand extends Answering {
   @Override
   Answer answer() throws CommandFailure, StoreException {
     BoardMap map = openToRead(folder).map();
+    Carrier carrier = Carrier.of(map);
     Circuit circuit = Circuit.of(map);
     try {
       NodeName name = new NodeNames(circuit).find(node);
@@ -86,7 +88,8 @@ final class JoinedCommand extends Answering {
       String title = name instanceof NodeName.OfPin pin ? map.nameOf(Subject.of(pin.pin())) : node;
       String shown = name instanceof NodeName.OfNet net ? map.nameOf(Subject.of(net.net())) : title;
       return Answer.ok(
-          () -> json(map, shown, joined), out -> new JoinedText(map, shown, joined).print(out));
+          () -> json(map, shown, joined, carrier),
+          out -> new JoinedText(map, shown, joined, carrier).print(out));
     } catch (NodeNameException unknown) {
       throw new CommandFailure(String.valueOf(unknown.getMessage()));
     } catch (IllegalArgumentException unfit) {
@@ -108,11 +111,11 @@ final class JoinedCommand extends Answering {
     return passing;
   }
 
-  private static Json json(BoardMap map, String node, Joined joined) {
+  private static Json json(BoardMap map, String node, Joined joined, Carrier carrier) {
     return Json.object()
         .put("node", node)
         .put("nets", Json.array(joined.nets(), net -> Json.of(name(map, net))))
-        .put("pins", Json.array(joined.pins(), pin -> pin(map, pin)))
+        .put("pins", Json.array(joined.pins(), pin -> pin(map, pin, carrier)))
         .put(
             "drawnHere",
             Json.array(
@@ -123,7 +126,7 @@ final class JoinedCommand extends Answering {
                         .put("net", nets(map, pin))));
   }
 
-  private static Json pin(BoardMap map, JoinedPin pin) {
+  private static Json pin(BoardMap map, JoinedPin pin, Carrier carrier) {
     Json.Obj told =
         Json.object()
             .put("part", pin.designator())
@@ -140,6 +143,7 @@ final class JoinedCommand extends Answering {
     }
     told =
         told.put("placements", Json.array(pin.placements(), Placements::json))
+            .put("carried", Json.array(carrier.of(Subject.of(pin.pin())), Placements::json))
             .put("twins", Json.array(pin.twins(), twin -> Json.of(map.nameOf(twin))))
             .put("through", Json.array(passed(map, pin), Json::of));
     return pin.drawn().isPresent() ? told.put("drawn", drawn(map, pin)) : told;

@@ -5,9 +5,11 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.relegend.lineup.Extent;
@@ -16,17 +18,25 @@ import org.relegend.lineup.Fit;
 import org.relegend.lineup.FitResult;
 import org.relegend.lineup.Fitter;
 import org.relegend.lineup.GreyImage;
+import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.LineUp;
+import org.relegend.lineup.LineUps;
 import org.relegend.lineup.Model;
 import org.relegend.lineup.PhotoLineUp;
 import org.relegend.lineup.PhotoResult;
 import org.relegend.lineup.PointPair;
 import org.relegend.lineup.Refusal;
 import org.relegend.lineup.Warning;
+import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Photo;
+import org.relegend.map.EditRefusedException;
+import org.relegend.map.Evidence;
 import org.relegend.map.Picture;
+import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
+import org.relegend.map.PicturePairs;
+import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Key;
 import org.relegend.map.Point;
 import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
@@ -34,6 +44,7 @@ import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -43,7 +54,9 @@ import picocli.CommandLine.Parameters;
     description = {
       "Finds what carries points of one picture to another of the same board, and its error.",
       "Two photos of one side are lined up by themselves; where that would be a guess it says so",
-      "(exit code 1) and asks for pairs. A picture is one of the map, or the file of a photo."
+      "(exit code 1) and asks for pairs. A picture is one of the map, or the file of a photo.",
+      "With --accept the pairs are kept in the map, and what is placed on one picture shows on the",
+      "other. Pairs that the map keeps are used again, unless --again is given."
     })
 final class LineUpCommand extends Answering {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
@@ -58,6 +71,14 @@ final class LineUpCommand extends Answering {
   @Option(names = "--pairs", paramLabel = "FILE", description = "a table of x1,y1,x2,y2")
   private @Nullable Path pairs;
 
+  @Option(names = "--accept", description = "keep the pairs in the map; both must be its pictures")
+  private boolean accept;
+
+  @Option(names = "--again", description = "line up by itself, whatever pairs the map keeps")
+  private boolean again;
+
+  @Mixin private AuthorOption author = new AuthorOption();
+
   /** A picture that was named: its file, its size, and what the map knows of it. */
   private record Named(String name, Path file, Extent extent, Optional<Picture> known) {}
 
@@ -69,7 +90,9 @@ final class LineUpCommand extends Answering {
       double p95,
       int inliers,
       int pairs,
-      Details details) {}
+      Details details,
+      Found found,
+      List<PointPair> kept) {}
 
   /** What only clicked pairs tell. */
   private record Details(List<String> warnings, List<Integer> doubtful) {
@@ -77,32 +100,107 @@ final class LineUpCommand extends Answering {
   }
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
-    try (MapFolder opened = MapFolder.openReadOnly(folder)) {
+  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+    if (!accept) {
+      MapFolder opened = openToRead(folder);
       Named first = named(opened, from);
       Named second = named(opened, to);
-      Path table = pairs;
-      if (table != null) {
-        return told(first, second, fitted(first, second, PairRows.read(table)));
-      }
-      PhotoResult result = PhotoLineUp.of(grey(first), grey(second));
-      if (result instanceof PhotoResult.Unaligned refused) {
-        throw CommandFailure.doesNotHold(refused.message() + places(refused.places()));
-      }
-      PhotoResult.Aligned aligned = (PhotoResult.Aligned) result;
-      PhotoResult.Evidence evidence = aligned.evidence();
-      return told(
-          first,
-          second,
-          new Outcome(
-              Model.HOMOGRAPHY,
-              aligned.lineUp(),
-              evidence.rms(),
-              evidence.p95(),
-              evidence.confirming(),
-              evidence.patches(),
-              Details.NONE));
+      return told(first, second, outcome(opened.map(), first, second), false);
     }
+    try (MapFolder opened = openToChange(folder)) {
+      Named first = named(opened, from);
+      Named second = named(opened, to);
+      if (first.known().isEmpty() || second.known().isEmpty()) {
+        throw new CommandFailure(
+            "--accept: %s is a file that the map doesn't have: add it first (add)"
+                .formatted(first.known().isEmpty() ? from : to));
+      }
+      Outcome outcome = outcome(opened.map(), first, second);
+      opened.save(new PictureEdits.PutPairs(kept(first, second, outcome)).applyTo(opened.map()));
+      return told(first, second, outcome, true);
+    }
+  }
+
+  private Outcome outcome(BoardMap map, Named first, Named second) throws CommandFailure {
+    Path table = pairs;
+    if (table != null) {
+      return fitted(first, second, PairRows.read(table));
+    }
+    Optional<PicturePairs> known = keptBefore(map, first, second);
+    return known.isPresent() && !again
+        ? kept(map, known.get(), first.known().orElseThrow().id())
+        : matched(first, second);
+  }
+
+  private static Optional<PicturePairs> keptBefore(BoardMap map, Named first, Named second) {
+    return first
+        .known()
+        .flatMap(a -> second.known().flatMap(b -> map.lineUps().find(Key.of(a.id(), b.id()))));
+  }
+
+  private static PicturePairs kept(Named first, Named second, Outcome outcome, Attestation says) {
+    return new PicturePairs(
+        first.known().orElseThrow().id(),
+        second.known().orElseThrow().id(),
+        outcome.found(),
+        outcome.kept().stream().map(pair -> new PicturePairs.Spot(pair.from(), pair.to())).toList(),
+        List.of(says));
+  }
+
+  private PicturePairs kept(Named first, Named second, Outcome outcome) {
+    Evidence evidence = outcome.found() == Found.CLICKED ? Evidence.SEEN : Evidence.MATCHED;
+    return kept(first, second, outcome, author.attestation(evidence));
+  }
+
+  private static Outcome matched(Named first, Named second) throws CommandFailure {
+    PhotoResult result = PhotoLineUp.of(grey(first), grey(second));
+    if (result instanceof PhotoResult.Unaligned refused) {
+      throw CommandFailure.doesNotHold(refused.message() + places(refused.places()));
+    }
+    PhotoResult.Aligned aligned = (PhotoResult.Aligned) result;
+    PhotoResult.Evidence evidence = aligned.evidence();
+    return new Outcome(
+        Model.HOMOGRAPHY,
+        aligned.lineUp(),
+        evidence.rms(),
+        evidence.p95(),
+        evidence.confirming(),
+        evidence.patches(),
+        Details.NONE,
+        Found.AUTOMATIC,
+        aligned.kept());
+  }
+
+  /** By the pairs that the map keeps. */
+  private static Outcome kept(BoardMap map, PicturePairs pairs, PictureId first)
+      throws CommandFailure {
+    KeptLineUp.Result result = LineUps.of(map).result(pairs.a(), pairs.b()).orElseThrow();
+    if (result instanceof KeptLineUp.Refused refused) {
+      throw CommandFailure.doesNotHold(refused.refusal().message());
+    }
+    KeptLineUp kept = ((KeptLineUp.Lined) result).kept();
+    boolean forward = first.equals(pairs.a());
+    LineUp lineUp = forward ? kept.lineUp() : kept.lineUp().reversed();
+    List<PointPair> points =
+        pairs.from(first).stream().map(spot -> new PointPair(spot.onA(), spot.onB())).toList();
+    List<Integer> inliers =
+        kept.fit().map(Fit::inliers).orElse(IntStream.range(0, points.size()).boxed().toList());
+    double[] distances =
+        inliers.stream()
+            .map(points::get)
+            .mapToDouble(pair -> lineUp.transform().apply(pair.from()).distance(pair.to()))
+            .sorted()
+            .toArray();
+    return new Outcome(
+        kept.fit().map(Fit::model).orElse(Model.HOMOGRAPHY),
+        lineUp,
+        Math.sqrt(Arrays.stream(distances).map(d -> d * d).average().orElse(0)),
+        distances[(int) Math.ceil(0.95 * distances.length) - 1],
+        distances.length,
+        points.size(),
+        kept.fit().map(LineUpCommand::details).orElse(Details.NONE),
+        pairs.found(),
+        points);
   }
 
   private static String places(List<Point> places) {
@@ -149,7 +247,10 @@ final class LineUpCommand extends Answering {
 
   private static Outcome fitted(Named first, Named second, List<PointPair> pairs)
       throws CommandFailure {
-    Model model = Model.richestFor(pairs.size());
+    Model model =
+        first.known().isPresent() && second.known().isPresent()
+            ? KeptLineUp.model(first.known().get(), pairs.size())
+            : Model.richestFor(pairs.size());
     FitResult result =
         Fitter.of(model)
             .expecting(facing(first, second))
@@ -165,29 +266,37 @@ final class LineUpCommand extends Answering {
         fit.p95(),
         fit.inliers().size(),
         pairs.size(),
-        new Details(
-            fit.warnings().stream().map(Warning::message).toList(),
-            fit.doubtful().stream().map(error -> error.pair() + 1).toList()));
+        details(fit),
+        Found.CLICKED,
+        pairs);
+  }
+
+  private static Details details(Fit fit) {
+    return new Details(
+        fit.warnings().stream().map(Warning::message).toList(),
+        fit.doubtful().stream().map(error -> error.pair() + 1).toList());
   }
 
   private static Facing facing(Named first, Named second) {
-    return first.known().isPresent()
-            && second.known().isPresent()
-            && first.known().get() instanceof Photo a
-            && second.known().get() instanceof Photo b
-        ? a.side() == b.side() ? Facing.SAME : Facing.OPPOSITE
+    return first.known().isPresent() && second.known().isPresent()
+        ? KeptLineUp.facing(first.known().get(), second.known().get())
         : Facing.UNKNOWN;
   }
 
-  private static Answer told(Named first, Named second, Outcome outcome) {
+  private static Answer told(Named first, Named second, Outcome outcome, boolean accepted) {
     double[] matrix = outcome.lineUp().transform().matrix();
     double radius = outcome.lineUp().uncertainty(first.extent().centre()).radius95();
     return Answer.ok(
-        () -> json(first, second, outcome, matrix, radius),
-        out -> print(out, first, second, outcome, radius));
+        () -> json(first, second, outcome, matrix, radius).put("accepted", accepted),
+        out -> {
+          print(out, first, second, outcome, radius);
+          if (accepted) {
+            out.println("kept in the map: what is placed on one shows on the other");
+          }
+        });
   }
 
-  private static Json json(
+  private static Json.Obj json(
       Named first, Named second, Outcome outcome, double[] matrix, double radius) {
     List<Json> numbers = new ArrayList<>();
     for (double number : matrix) {

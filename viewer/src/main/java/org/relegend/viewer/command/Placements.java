@@ -3,6 +3,7 @@ package org.relegend.viewer.command;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.relegend.lineup.Carried;
 import org.relegend.map.Placement;
 import org.relegend.store.Json;
 
@@ -17,6 +18,36 @@ final class Placements {
         .put("x", placement.at().x())
         .put("y", placement.at().y())
         .put("evidence", placement.best().word());
+  }
+
+  static Json json(Carried carried) {
+    return Json.object()
+        .put("picture", carried.picture().text())
+        .put("of", carried.source().subject().toString())
+        .put("x", carried.at().x())
+        .put("y", carried.at().y())
+        .put("radius95", carried.radius95())
+        .put("from", carried.source().picture().text())
+        .put("via", Json.array(carried.via(), picture -> Json.of(picture.text())));
+  }
+
+  /** "carried to solder 2310,641 within 4"; empty for none. */
+  static String carriedText(List<Carried> carried) {
+    return carried.stream()
+        .map(
+            place ->
+                String.format(
+                    Locale.ROOT,
+                    "%s %.0f,%.0f within %.0f",
+                    place.picture(),
+                    place.at().x(),
+                    place.at().y(),
+                    place.radius95()))
+        .collect(Collectors.collectingAndThen(Collectors.joining("; "), Placements::carried));
+  }
+
+  private static String carried(String places) {
+    return places.isEmpty() ? "" : "carried to " + places;
   }
 
   /** The first placement on each picture: "component 2310,641; page-1 220,300". */
