@@ -198,17 +198,11 @@ public final class LineUps {
     }
     Picture first = map.picture(pictures.get(0)).orElseThrow();
     List<double[]> tried = new ArrayList<>();
-    for (int i = 0; i < GRID * GRID; i++) {
-      double across = (i % GRID + 0.5) / GRID;
-      double down = (i / GRID + 0.5) / GRID;
-      Point start = new Point(across * first.width(), down * first.height());
-      LineUp way = round;
-      if (shown(pictures, start)) {
-        way.carry(start)
-            .ifPresent(
-                back ->
-                    tried.add(
-                        new double[] {back.distance(start), way.uncertainty(start).radius(SURE)}));
+    for (int row = 0; row < GRID; row++) {
+      for (int column = 0; column < GRID; column++) {
+        double across = (column + 0.5) / GRID * first.width();
+        double down = (row + 0.5) / GRID * first.height();
+        tried(pictures, round, new Point(across, down)).ifPresent(tried::add);
       }
     }
     if (tried.size() < FEWEST) {
@@ -217,6 +211,15 @@ public final class LineUps {
     double fine = FINE * Math.hypot(first.width(), first.height());
     double off = middle(tried, 0);
     return Optional.of(new Ring(pictures, off, Math.max(fine, middle(tried, 1))));
+  }
+
+  /** How far off a point is after a round, and how far the stated error would let it be. */
+  private Optional<double[]> tried(List<PictureId> ring, LineUp round, Point start) {
+    return shown(ring, start)
+        ? round
+            .carry(start)
+            .map(back -> new double[] {back.distance(start), round.uncertainty(start).radius(SURE)})
+        : Optional.empty();
   }
 
   private LineUp step(PictureId from, PictureId to) {
