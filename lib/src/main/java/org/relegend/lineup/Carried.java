@@ -34,22 +34,17 @@ public record Carried(
     return error.radius95();
   }
 
-  /** Makes it the picture's own, where it is. */
-  public PlacementEdits.Place confirmed(Attestation evidence) {
-    return confirmedAt(at, evidence);
+  /** As a placement would look, on the evidence of its source. */
+  public Placement asPlacement() {
+    return placed(source.evidence());
   }
 
-  /** Makes it the picture's own, where it turned out to be. */
-  public PlacementEdits.Place confirmedAt(Point seen, Attestation evidence) {
-    double dx = seen.x() - at.x();
-    double dy = seen.y() - at.y();
-    return new PlacementEdits.Place(
-        new Placement(
-            picture,
-            source.subject(),
-            source.ordinal(),
-            seen,
-            outline.stream().map(corner -> corner.plus(dx, dy)).toList(),
-            List.of(evidence)));
+  /** Makes it the picture's own. */
+  public PlacementEdits.Place confirmed(Attestation evidence) {
+    return new PlacementEdits.Place(placed(List.of(evidence)));
+  }
+
+  private Placement placed(List<Attestation> evidence) {
+    return new Placement(picture, source.subject(), source.ordinal(), at, outline, evidence);
   }
 }

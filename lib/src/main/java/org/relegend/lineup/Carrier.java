@@ -13,7 +13,6 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
-import org.relegend.map.PicturePairs;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
@@ -34,7 +33,7 @@ public final class Carrier {
   private final BoardMap map;
   private final LineUps lineUps;
   private final Chains chains;
-  private final Map<PictureId, List<Carried>> places = new HashMap<>();
+  private final Map<PictureId, Map<Placement.Key, Carried>> places = new HashMap<>();
   private final Map<PictureId, List<CarriedZone>> zones = new HashMap<>();
 
   private Carrier(BoardMap map, LineUps lineUps) {
@@ -52,12 +51,25 @@ public final class Carrier {
     return new Carrier(changed, lineUps.after(changed));
   }
 
+  public BoardMap map() {
+    return map;
+  }
+
   public LineUps lineUps() {
     return lineUps;
   }
 
   /** Everything that is carried to a picture, by subject; of several sources the least error. */
   public List<Carried> on(PictureId picture) {
+    return List.copyOf(byKey(picture).values());
+  }
+
+  /** What is carried there under this key. */
+  public Optional<Carried> find(Placement.Key key) {
+    return Optional.ofNullable(byKey(key.picture()).get(key));
+  }
+
+  private Map<Placement.Key, Carried> byKey(PictureId picture) {
     return places.computeIfAbsent(picture, this::carriedTo);
   }
 
@@ -72,14 +84,6 @@ public final class Carrier {
   /** Hazard zones that are carried to a picture. */
   public List<CarriedZone> zonesOn(PictureId picture) {
     return zones.computeIfAbsent(picture, this::zonesCarriedTo);
-  }
-
-  /** All zones on a picture: those drawn there, then those carried. */
-  public List<HazardZone> allZonesOn(PictureId picture) {
-    List<HazardZone> all = new ArrayList<>();
-    map.zones().stream().filter(zone -> zone.picture().equals(picture)).forEach(all::add);
-    zonesOn(picture).forEach(carried -> all.add(carried.zone()));
-    return all;
   }
 
   /** Where a point of one picture lies on another, over the chain with the least error. */
@@ -101,10 +105,10 @@ public final class Carrier {
         : Optional.ofNullable(chains.from(from, at).get(to));
   }
 
-  private List<Carried> carriedTo(PictureId id) {
+  private Map<Placement.Key, Carried> carriedTo(PictureId id) {
     Optional<Picture> picture = map.picture(id);
     if (picture.isEmpty() || lineUps.from(id).isEmpty()) {
-      return List.of();
+      return Map.of();
     }
     Set<Subject> own = new HashSet<>();
     map.placements().stream()
@@ -127,7 +131,7 @@ public final class Carrier {
                 });
       }
     }
-    return List.copyOf(best.values());
+    return best;
   }
 
   private Optional<Carried> carried(Placement placement, Picture to) {
@@ -218,10 +222,5 @@ public final class Carrier {
       }
     }
     return margin;
-  }
-
-  /** The pairs that the map keeps of two pictures, if it keeps any. */
-  public Optional<PicturePairs> pairs(PictureId one, PictureId other) {
-    return map.lineUps().find(PicturePairs.Key.of(one, other));
   }
 }

@@ -36,7 +36,6 @@ import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
-import org.relegend.map.PicturePairs.Key;
 import org.relegend.map.Point;
 import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
@@ -135,7 +134,11 @@ final class LineUpCommand extends Answering {
   private static Optional<PicturePairs> keptBefore(BoardMap map, Named first, Named second) {
     return first
         .known()
-        .flatMap(a -> second.known().flatMap(b -> map.lineUps().find(Key.of(a.id(), b.id()))));
+        .flatMap(
+            a ->
+                second
+                    .known()
+                    .flatMap(b -> map.lineUps().find(PicturePairs.Key.of(a.id(), b.id()))));
   }
 
   private static PicturePairs kept(Named first, Named second, Outcome outcome, Attestation says) {

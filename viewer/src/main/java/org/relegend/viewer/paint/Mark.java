@@ -14,6 +14,8 @@ import org.relegend.map.Subject;
  * @param at picture units
  * @param outline of a body, in picture units; may be empty
  * @param label what is written beside it; may be empty
+ * @param carried whether nobody placed it on this picture: it was carried over from another
+ * @param radius of the circle in which a carried one lies 95 times in 100, in picture units
  */
 public record Mark(
     Subject subject,
@@ -21,7 +23,9 @@ public record Mark(
     List<Point> outline,
     String label,
     Evidence evidence,
-    Emphasis emphasis) {
+    Emphasis emphasis,
+    boolean carried,
+    double radius) {
   /** Why it stands out; told by shape and line as well as by colour. */
   public enum Emphasis {
     /** A placement like others. */
@@ -38,6 +42,22 @@ public record Mark(
 
   public Mark {
     outline = List.copyOf(outline);
+  }
+
+  /** One that somebody placed there. */
+  public Mark(
+      Subject subject,
+      Point at,
+      List<Point> outline,
+      String label,
+      Evidence evidence,
+      Emphasis emphasis) {
+    this(subject, at, outline, label, evidence, emphasis, false, 0);
+  }
+
+  /** The same as something that was carried over. */
+  public Mark carriedWithin(double circle) {
+    return new Mark(subject, at, outline, label, evidence, emphasis, true, circle);
   }
 
   /** As it is stored, with its name beside it. */
@@ -59,17 +79,18 @@ public record Mark(
   /** The smallest box around its point and outline, in picture units. */
   Box bounds() {
     List<Point> points = new ArrayList<>(outline);
-    points.add(at);
+    points.add(at.plus(-radius, -radius));
+    points.add(at.plus(radius, radius));
     return Box.around(points);
   }
 
   public Mark with(Emphasis changed) {
-    return new Mark(subject, at, outline, label, evidence, changed);
+    return new Mark(subject, at, outline, label, evidence, changed, carried, radius);
   }
 
   /** The same without its name, where that stands beside the picture already. */
   public Mark unlabelled() {
-    return new Mark(subject, at, outline, "", evidence, emphasis);
+    return new Mark(subject, at, outline, "", evidence, emphasis, carried, radius);
   }
 
   private static String labelOf(Subject subject) {

@@ -3,6 +3,8 @@ package org.relegend.viewer.paint;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.Arrays;
@@ -33,6 +35,11 @@ public final class MarkOverlay implements Overlay {
   private static final double REACH = 320;
 
   private static final double SIGN_REACH = 24;
+
+  /** Circles of carried places smaller than that lie under the sign, in component pixels. */
+  private static final double SMALLEST_CIRCLE = 4;
+
+  private static final float[] CIRCLE = {4, 4};
 
   private static final List<Mark.Emphasis> UPWARDS =
       List.of(
@@ -106,6 +113,7 @@ public final class MarkOverlay implements Overlay {
       outline(g, painted, marks.get(place), crowded);
     }
     for (int place : shown) {
+      circle(g, painted, marks.get(place), crowded);
       sign(g, painted, marks.get(place), crowded);
     }
     Box reached = seen.grown(REACH / painted.scale());
@@ -128,10 +136,22 @@ public final class MarkOverlay implements Overlay {
     return index.spacing() * painted.scale() >= pixels;
   }
 
+  /** The circle of what was carried over, where it can be made out and isn't one of a crowd. */
+  private static void circle(Graphics2D g, ViewState painted, Mark mark, boolean crowded) {
+    double radius = mark.radius() * painted.scale();
+    boolean seen = !crowded || mark.emphasis() != Mark.Emphasis.PLAIN;
+    if (mark.carried() && seen && radius > SMALLEST_CIRCLE) {
+      ScreenPoint at = painted.toScreen(mark.at());
+      Shape round = new Ellipse2D.Double(at.x() - radius, at.y() - radius, 2 * radius, 2 * radius);
+      Halo.line(g, round, 1.25f, MarkStyle.of(mark.emphasis()).colour(), CIRCLE);
+    }
+  }
+
   private static void outline(Graphics2D g, ViewState painted, Mark mark, boolean crowded) {
     if (isDrawnAsOutline(painted, mark)) {
       MarkStyle style = MarkStyle.of(mark.emphasis());
-      MarkStyle.Pattern pattern = mark.isWeak() ? MarkStyle.Pattern.WEAK : style.pattern();
+      MarkStyle.Pattern known = mark.carried() ? MarkStyle.Pattern.CARRIED : style.pattern();
+      MarkStyle.Pattern pattern = mark.isWeak() ? MarkStyle.Pattern.WEAK : known;
       Path2D there = new Path2D.Double(path(mark), painted.transform());
       if (crowded && mark.emphasis() == Mark.Emphasis.PLAIN) {
         Halo.hairline(g, there);
@@ -159,9 +179,10 @@ public final class MarkOverlay implements Overlay {
         g, text(mark), mark.emphasis(), at.x() + offset.getX(), at.y() + offset.getY());
   }
 
-  /** What is weakly known says so. */
+  /** What is weakly known says so, and what was carried over. */
   static String text(Mark mark) {
-    return mark.isWeak() ? mark.label() + " ?" : mark.label();
+    String label = mark.carried() ? "\u2248 " + mark.label() : mark.label();
+    return mark.isWeak() ? label + " ?" : label;
   }
 
   static boolean isDrawnAsOutline(ViewState painted, Mark mark) {

@@ -22,6 +22,8 @@ record MarkStyle(Color colour, double radius, float line, Pattern pattern, boole
     FULL(0, 0),
     DASHED(8, 4),
     DOTTED(2, 4),
+    /** What was carried over from another picture. */
+    CARRIED(12, 6),
     /** What was only concluded or guessed. */
     WEAK(3, 3);
 
@@ -57,6 +59,17 @@ record MarkStyle(Color colour, double radius, float line, Pattern pattern, boole
       case TWIN -> new Rectangle2D.Double(-radius, -radius, 2 * radius, 2 * radius);
       case SUSPECT -> diamond(radius * 1.2);
     };
+  }
+
+  /** For what was carried over: a triangle, whatever the emphasis. */
+  static Shape carriedSign(double radius) {
+    double reach = radius * 1.3;
+    Path2D path = new Path2D.Double();
+    path.moveTo(0, -reach);
+    path.lineTo(0.87 * reach, reach / 2);
+    path.lineTo(-0.87 * reach, reach / 2);
+    path.closePath();
+    return path;
   }
 
   private static Shape diamond(double radius) {

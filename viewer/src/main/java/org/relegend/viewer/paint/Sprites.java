@@ -37,7 +37,8 @@ final class Sprites {
     NET
   }
 
-  private record Sign(Kind kind, Mark.Emphasis emphasis, boolean weak, double deviceScale) {}
+  private record Sign(
+      Kind kind, Mark.Emphasis emphasis, boolean weak, boolean carried, double deviceScale) {}
 
   private record Label(String text, Mark.Emphasis emphasis, double deviceScale) {}
 
@@ -47,7 +48,7 @@ final class Sprites {
   /** Draws the sign of a mark about a point of the component. */
   void sign(Graphics2D g, Mark mark, double x, double y) {
     double scale = g.getTransform().getScaleX();
-    Sign key = new Sign(kind(mark), mark.emphasis(), mark.isWeak(), scale);
+    Sign key = new Sign(kind(mark), mark.emphasis(), mark.isWeak(), mark.carried(), scale);
     BufferedImage image = signs.computeIfAbsent(key, Sprites::drawn);
     copy(g, image, x - image.getWidth() / scale / 2, y - image.getHeight() / scale / 2);
   }
@@ -116,6 +117,10 @@ final class Sprites {
 
   private static void draw(Graphics2D g, Sign sign, MarkStyle style) {
     float[] dashes = sign.weak ? new float[] {2, 2} : new float[0];
+    if (sign.carried) {
+      Halo.line(g, MarkStyle.carriedSign(style.radius()), 1.75f, style.colour(), dashes);
+      return;
+    }
     if (sign.kind == Kind.BODY && sign.emphasis == Mark.Emphasis.PLAIN) {
       cross(g, style.radius() + 1, style.colour());
       return;

@@ -43,7 +43,14 @@ public final class Corrections {
 
   /** Takes the marked placements off their pictures; the parts stay in the map. */
   public void takeAway() {
-    List<Placement> gone = marked();
+    List<Placement> all = marked();
+    List<Placement> gone =
+        all.stream().filter(place -> document.map().placements().has(place.key())).toList();
+    if (gone.isEmpty() && !all.isEmpty()) {
+      Placement carried = all.get(0);
+      hub.say(Notice.Kind.CARRIED_STAYS, document.map().nameOf(carried.subject()));
+      return;
+    }
     if (gone.isEmpty()) {
       hub.say(Notice.Kind.NOTHING_CHOSEN);
       return;
@@ -62,17 +69,23 @@ public final class Corrections {
       hub.say(Notice.Kind.NOTHING_CHOSEN);
       return;
     }
-    List<Edit> steps =
-        good.stream()
-            .map(place -> (Edit) new PlacementEdits.Confirm(place.key(), hand.attests()))
-            .toList();
+    List<Edit> steps = good.stream().map(this::confirmed).toList();
     if (document.apply(group("Confirm", good, steps))) {
       hub.say(Notice.Kind.CONFIRMED, good.size(), hand.evidence().word());
     }
   }
 
+  /** What was carried over becomes the picture's own. */
+  private Edit confirmed(Placement place) {
+    return document
+        .carried(place.key())
+        .map(carried -> (Edit) carried.confirmed(hand.attests()))
+        .orElseGet(() -> new PlacementEdits.Confirm(place.key(), hand.attests()));
+  }
+
+  /** What is marked, carried over or not. */
   private List<Placement> marked() {
-    BoardMap map = document.map();
+    BoardMap map = document.seen();
     return selection.marked().stream()
         .sorted()
         .map(map.placements()::find)

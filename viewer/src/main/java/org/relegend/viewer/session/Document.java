@@ -1,15 +1,21 @@
 package org.relegend.viewer.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.relegend.lineup.Carried;
+import org.relegend.lineup.Carrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditHistory;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
+import org.relegend.map.Picture;
+import org.relegend.map.Placement;
 
 /** The open map as it is edited: every change of it goes through here. */
 public final class Document {
@@ -29,6 +35,8 @@ public final class Document {
   private final List<Keeper> keepers = new CopyOnWriteArrayList<>();
   private final EditHistory history;
   private @Nullable MapIndex index;
+  private @Nullable Carrier carrier;
+  private @Nullable BoardMap seen;
   private boolean readOnly;
 
   Document(EditHistory history, Hub hub) {
@@ -44,11 +52,54 @@ public final class Document {
     return history.current();
   }
 
-  /** The index of the current map; made anew after each edit, when first asked for. */
+  /** What line-ups carry from picture to picture, as the map is now. */
+  public Carrier carrier() {
+    Carrier known = carrier;
+    if (known == null) {
+      known = Carrier.of(map());
+    } else if (known.map() != map()) {
+      known = known.after(map());
+    }
+    carrier = known;
+    return known;
+  }
+
+  /**
+   * The map with all that line-ups carry over added to it, placements and hazard zones: what can be
+   * seen and pointed at. Never what is edited or saved.
+   */
+  public BoardMap seen() {
+    BoardMap known = seen;
+    if (known == null) {
+      known = map().lineUps().isEmpty() ? map() : withCarried(map());
+      seen = known;
+    }
+    return known;
+  }
+
+  private BoardMap withCarried(BoardMap map) {
+    List<Placement> places = new ArrayList<>();
+    List<HazardZone> zones = new ArrayList<>();
+    for (Picture picture : map.pictures()) {
+      carrier().on(picture.id()).forEach(carried -> places.add(carried.asPlacement()));
+      carrier().zonesOn(picture.id()).forEach(carried -> zones.add(carried.zone()));
+    }
+    return map.withPlacements(map.placements().withAll(places))
+        .withZones(map.zones().withAll(zones));
+  }
+
+  /** What was carried there; none where it is placed itself, or not there at all. */
+  public Optional<Carried> carried(Placement.Key key) {
+    return map().lineUps().isEmpty() || map().placements().has(key)
+        ? Optional.empty()
+        : carrier().find(key);
+  }
+
+  /** The index of what is seen of the map; made anew after each edit, when first asked for. */
   public MapIndex index() {
     MapIndex known = index;
     if (known == null) {
-      known = new MapIndex(map());
+      known = new MapIndex(seen());
       index = known;
     }
     return known;
@@ -114,6 +165,7 @@ public final class Document {
 
   private void changed(Consumer<Keeper> tell) {
     index = null;
+    seen = null;
     keepers.forEach(tell);
     hub.fire(Change.MAP);
   }

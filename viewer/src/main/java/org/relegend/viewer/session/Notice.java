@@ -18,6 +18,12 @@ public record Notice(Kind kind, List<Object> arguments) {
     MOVED_SEVERAL,
     TAKEN_AWAY,
     CONFIRMED,
+    PAIR_HALF,
+    PAIR_SET,
+    PAIR_MOVED,
+    PAIR_TAKEN_AWAY,
+    PAIR_CHOSEN,
+    LINED_UP,
     JOINED,
     ALREADY_JOINED,
     NETS_JOINED,
@@ -42,6 +48,9 @@ public record Notice(Kind kind, List<Object> arguments) {
     NO_OTHER_SIDE(true),
     NOTHING_CHOSEN(true),
     PINS_UNKNOWN(true),
+    NO_OTHER_PHOTO(true),
+    NOT_LINED_UP(true),
+    CARRIED_STAYS(true),
     READ_ONLY(true),
     REFUSED(true);
 

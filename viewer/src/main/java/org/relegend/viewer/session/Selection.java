@@ -102,7 +102,7 @@ public final class Selection {
     if (subject != null && !isIn(map, subject)) {
       subject = null;
     }
-    marked = Set.copyOf(marked.stream().filter(map.placements()::has).toList());
+    marked = Set.copyOf(marked.stream().filter(document.seen().placements()::has).toList());
     Optional<Subject> was = card().map(Card::subject);
     lay();
     List<Subject> now = strip.cards().stream().map(Card::subject).toList();

@@ -180,8 +180,9 @@ public final class Session {
   /** The technician clicked on a picture. */
   public void click(Click click) {
     hub.check();
-    Optional<Placement> hit = Hits.at(map(), click);
-    Set<HazardZone> zones = new LinkedHashSet<>(Hits.zonesAt(map(), click.picture(), click.at()));
+    Optional<Placement> hit = Hits.at(document.seen(), click);
+    Set<HazardZone> zones =
+        new LinkedHashSet<>(Hits.zonesAt(document.seen(), click.picture(), click.at()));
     hit.ifPresent(place -> zones.addAll(exposure().of(place.subject())));
     switch (tool) {
       case LOOK -> gate.through(zones, () -> lookAt(click, hit));
@@ -349,7 +350,7 @@ public final class Session {
             .orElse(centre);
     Point there = Flip.spot(map(), shown.get(), other.get(), here);
     gate.through(
-        Set.copyOf(Hits.zonesAt(map(), other.get().id(), there)),
+        Set.copyOf(Hits.zonesAt(document.seen(), other.get().id(), there)),
         () -> looks.across(new Look.Spot(shown.get().id(), here), other.get().id(), there));
   }
 
@@ -357,7 +358,8 @@ public final class Session {
   public void markWithin(PictureId picture, Point a, Point b, boolean more) {
     hub.check();
     List<Placement.Key> found =
-        new ArrayList<>(Hits.within(map(), picture, a, b).stream().map(Placement::key).toList());
+        new ArrayList<>(
+            Hits.within(document.seen(), picture, a, b).stream().map(Placement::key).toList());
     if (more) {
       selection.marked().stream().filter(key -> !found.contains(key)).forEach(found::add);
     }
@@ -367,7 +369,7 @@ public final class Session {
   /** A drag begins there: tells what would be dragged, which is marked then, if it wasn't. */
   public boolean grab(Click click) {
     hub.check();
-    Optional<Placement> hit = Hits.at(map(), click);
+    Optional<Placement> hit = Hits.at(document.seen(), click);
     if (tool != Tool.LOOK || hit.isEmpty() || document.isReadOnly()) {
       return false;
     }

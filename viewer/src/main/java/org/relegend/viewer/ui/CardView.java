@@ -190,11 +190,7 @@ final class CardView extends JPanel {
   private List<String> lines() {
     List<String> lines = new ArrayList<>();
     String joined = card.joined().map(found -> Texts.of("card.joined", word(found))).orElse("");
-    String placed =
-        card.photo()
-            .or(card::page)
-            .map(place -> Texts.of("card.placed", word(place.best())))
-            .orElse("");
+    String placed = card.photo().or(card::page).map(this::placed).orElse("");
     lines.add(
         List.of(joined, placed).stream()
             .filter(text -> !text.isEmpty())
@@ -204,6 +200,18 @@ final class CardView extends JPanel {
     }
     lines.removeIf(String::isEmpty);
     return lines;
+  }
+
+  private String placed(Placement place) {
+    return scene
+        .carried(place)
+        .map(
+            carried ->
+                Texts.of(
+                    "card.carried",
+                    scene.map().picture(carried.source().picture()).orElseThrow().caption(),
+                    Math.round(carried.radius95())))
+        .orElseGet(() -> Texts.of("card.placed", word(place.best())));
   }
 
   private static String word(Evidence evidence) {

@@ -255,9 +255,9 @@ final class PicturePane extends JPanel {
     return String.join("   ", words);
   }
 
-  /** The hazard zones of the picture shown. */
+  /** The hazard zones that were drawn on the picture shown. */
   List<HazardZone> zones() {
-    return picture == null ? List.of() : scene.zonesOn(picture.id());
+    return picture == null ? List.of() : scene.ownZonesOn(picture.id());
   }
 
   /** Brings a place into view, if its picture is the one shown here. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.relegend.lineup.Carried;
 import org.relegend.lineup.Outline;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
@@ -36,19 +37,36 @@ final class Scene {
     return shelf;
   }
 
+  /** All that lie on the picture, carried over or drawn there. */
   List<HazardZone> zonesOn(PictureId picture) {
-    return map().zones().stream().filter(zone -> zone.picture().equals(picture)).toList();
+    return on(session.document().seen(), picture);
+  }
+
+  /** Those that were drawn on the picture itself. */
+  List<HazardZone> ownZonesOn(PictureId picture) {
+    return on(map(), picture);
+  }
+
+  private static List<HazardZone> on(BoardMap map, PictureId picture) {
+    return map.zones().stream().filter(zone -> zone.picture().equals(picture)).toList();
+  }
+
+  /** What was carried over there, if nobody placed it. */
+  Optional<Carried> carried(Placement placement) {
+    return session.document().carried(placement.key());
   }
 
   /** A placement as it is painted, under the name that people know. */
   Mark mark(Placement placement, Mark.Emphasis emphasis) {
-    return new Mark(
-        placement.subject(),
-        placement.at(),
-        placement.outline(),
-        label(placement.subject(), emphasis),
-        placement.best(),
-        emphasis);
+    Mark mark =
+        new Mark(
+            placement.subject(),
+            placement.at(),
+            placement.outline(),
+            label(placement.subject(), emphasis),
+            placement.best(),
+            emphasis);
+    return carried(placement).map(found -> mark.carriedWithin(found.radius95())).orElse(mark);
   }
 
   /** A plain pad bears its number alone: there are many, and its part's name is near. */
@@ -63,7 +81,7 @@ final class Scene {
     Optional<Subject> twin = session.selection().card().flatMap(Card::twin);
     List<Mark> plain = new ArrayList<>();
     List<Mark> standingOut = new ArrayList<>();
-    for (Placement placement : map().placements()) {
+    for (Placement placement : session.document().seen().placements()) {
       if (placement.picture().equals(picture)) {
         Mark mark = mark(placement, emphasis(placement, focus, twin));
         (mark.emphasis() == Mark.Emphasis.PLAIN ? plain : standingOut).add(mark);
