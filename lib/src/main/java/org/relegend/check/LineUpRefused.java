@@ -2,6 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.lineup.KeptLineUp;
+import org.relegend.lineup.Refusal;
 import org.relegend.map.PictureEdits;
 import org.relegend.map.PicturePairs;
 
@@ -23,9 +24,10 @@ final class LineUpRefused implements Check {
 
   private Finding finding(CheckContext context, KeptLineUp.Refused refused) {
     PicturePairs pairs = refused.pairs();
+    boolean halfMade = refused.refusal().reason() == Refusal.Reason.TOO_FEW_PAIRS;
     return new Finding(
             code(),
-            Severity.WARNING,
+            halfMade ? Severity.INFORMATION : Severity.WARNING,
             List.of(),
             "%s and %s can't be lined up: %s"
                 .formatted(

@@ -51,10 +51,6 @@ public final class Carrier {
     return new Carrier(changed, lineUps.after(changed));
   }
 
-  public BoardMap map() {
-    return map;
-  }
-
   public LineUps lineUps() {
     return lineUps;
   }

@@ -1,6 +1,5 @@
 package org.relegend.map;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -91,9 +90,8 @@ public record PicturePairs(
     return first.equals(a) ? spots : spots.stream().map(Spot::swapped).toList();
   }
 
-  /** Of the same two pictures, with other spots, on new evidence besides the old. */
-  public PicturePairs withSpots(List<Spot> changed, Attestation attestation) {
-    return new PicturePairs(
-        a, b, found, new ArrayList<>(changed), Evidences.union(evidence, List.of(attestation)));
+  /** The same pairs, with one more who stands for them. */
+  public PicturePairs confirmedBy(Attestation attestation) {
+    return new PicturePairs(a, b, found, spots, Evidences.union(evidence, List.of(attestation)));
   }
 }

@@ -165,7 +165,9 @@ class CarrierTest {
     List<Spot> moved = new ArrayList<>(pairs.spots());
     moved.replaceAll(spot -> new Spot(spot.onA(), spot.onB().plus(25, 0)));
     BoardMap edited =
-        new PictureEdits.PutPairs(pairs.withSpots(moved, says(Evidence.SEEN))).applyTo(map);
+        new PictureEdits.PutPairs(
+                new PicturePairs(pairs.a(), pairs.b(), pairs.found(), moved, pairs.evidence()))
+            .applyTo(map);
     Carrier after = before.after(edited);
     double shift = after.on(SOLDER).get(0).at().x() - before.on(SOLDER).get(0).at().x();
     assertThat(shift).isBetween(24.9, 25.1);

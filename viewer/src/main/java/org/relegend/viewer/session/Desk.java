@@ -16,6 +16,7 @@ public final class Desk {
   private final Hub hub;
   private @Nullable PictureId page;
   private @Nullable PictureId photo;
+  private @Nullable PictureId facing;
   private boolean linked = true;
 
   Desk(Document document, Hub hub) {
@@ -40,6 +41,76 @@ public final class Desk {
         .map(Photo.class::cast);
   }
 
+  /** What lies on the left: a page, or while two photos are lined up, the other of them. */
+  public Optional<? extends Picture> left() {
+    return facing().isPresent() ? facing() : page();
+  }
+
+  /** The photo that is being lined up with the one on the right. */
+  public Optional<Picture> facing() {
+    return Optional.ofNullable(facing).flatMap(document.map()::picture);
+  }
+
+  /**
+   * What can be laid on the left: pages, or while two photos are lined up, photos of that board.
+   */
+  public List<Picture> lefts() {
+    return facing().isPresent() ? photosOfThatBoard() : pages();
+  }
+
+  private List<Picture> photosOfThatBoard() {
+    return photos().stream()
+        .filter(
+            other ->
+                photo().filter(shown -> other.shownBoard().equals(shown.shownBoard())).isPresent())
+        .toList();
+  }
+
+  /**
+   * Lays another photo of the board shown on the left: its other side, or else any; tells whether
+   * there is one.
+   */
+  boolean face() {
+    Optional<PictureId> other =
+        otherSide()
+            .map(Photo::id)
+            .or(
+                () ->
+                    photosOfThatBoard().stream()
+                        .map(Picture::id)
+                        .filter(id -> !id.equals(photo))
+                        .findFirst());
+    other.ifPresent(this::face);
+    return other.isPresent();
+  }
+
+  /** Lays this photo on the left; where it lies on the right, the two change places. */
+  private void face(PictureId picture) {
+    if (picture.equals(photo)) {
+      photo = facing;
+    }
+    facing = picture;
+    hub.fire(Change.PICTURES);
+  }
+
+  /** Lays a picture of {@link #lefts} on the left. */
+  public void showLeft(PictureId picture) {
+    hub.check();
+    if (facing == null) {
+      show(picture);
+    } else if (!picture.equals(facing)) {
+      face(picture);
+    }
+  }
+
+  /** A page lies on the left again. */
+  void unface() {
+    if (facing != null) {
+      facing = null;
+      hub.fire(Change.PICTURES);
+    }
+  }
+
   /** All pages, in the order of their names. */
   public List<Picture> pages() {
     return document.map().pictures().stream().filter(Page.class::isInstance).toList();
@@ -56,15 +127,18 @@ public final class Desk {
   }
 
   public boolean shows(PictureId picture) {
-    return picture.equals(page) || picture.equals(photo);
+    return picture.equals(page) || picture.equals(photo) || picture.equals(facing);
   }
 
   /** Lays a picture on its place: a page left, a photo right. */
   public void show(PictureId picture) {
     hub.check();
     Optional<Picture> found = document.map().picture(picture);
-    if (found.isEmpty() || shows(picture)) {
+    if (found.isEmpty() || picture.equals(page) || picture.equals(photo)) {
       return;
+    }
+    if (picture.equals(facing)) {
+      facing = photo;
     }
     if (found.get() instanceof Page) {
       page = picture;
@@ -103,6 +177,7 @@ public final class Desk {
   void settle() {
     PictureId pageBefore = page;
     PictureId photoBefore = photo;
+    PictureId facingBefore = facing;
     BoardMap map = document.map();
     if (page == null || !map.pictures().has(page)) {
       page = pages().stream().findFirst().map(Picture::id).orElse(null);
@@ -117,7 +192,11 @@ public final class Desk {
               .map(Photo::id)
               .orElse(null);
     }
+    if (facing != null && !map.pictures().has(facing)) {
+      facing = null;
+    }
     if (!java.util.Objects.equals(page, pageBefore)
+        || !java.util.Objects.equals(facing, facingBefore)
         || !java.util.Objects.equals(photo, photoBefore)) {
       hub.fire(Change.PICTURES);
     }

@@ -57,10 +57,8 @@ public final class Document {
     Carrier known = carrier;
     if (known == null) {
       known = Carrier.of(map());
-    } else if (known.map() != map()) {
-      known = known.after(map());
+      carrier = known;
     }
-    carrier = known;
     return known;
   }
 
@@ -166,6 +164,7 @@ public final class Document {
   private void changed(Consumer<Keeper> tell) {
     index = null;
     seen = null;
+    carrier = carrier == null ? null : carrier.after(map());
     keepers.forEach(tell);
     hub.fire(Change.MAP);
   }

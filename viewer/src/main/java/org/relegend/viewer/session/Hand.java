@@ -38,6 +38,11 @@ public final class Hand {
   }
 
   Attestation attests() {
-    return new Attestation(evidence, author, clock.instant());
+    return attests(evidence);
+  }
+
+  /** On other evidence than what is in use. */
+  Attestation attests(Evidence known) {
+    return new Attestation(known, author, clock.instant());
   }
 }

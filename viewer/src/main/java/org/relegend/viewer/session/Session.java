@@ -10,7 +10,6 @@ import java.util.function.Consumer;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditHistory;
 import org.relegend.map.HazardZone;
-import org.relegend.map.Photo;
 import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
@@ -34,6 +33,7 @@ public final class Session {
   private final Pinning pinning;
   private final Tracing tracing;
   private final Outlining outlining;
+  private final Pairing pairing;
   private final Corrections corrections;
   private final Looks looks;
   private final TwinJump twinJump;
@@ -58,6 +58,7 @@ public final class Session {
     pinning = new Pinning(document, placing, hand, hub);
     tracing = new Tracing(document, hand, hub, questions);
     outlining = new Outlining(document, hand, hub, questions);
+    pairing = new Pairing(document, desk, hand, hub);
     corrections = new Corrections(document, selection, hand, hub);
     looks = new Looks(desk);
     twinJump = new TwinJump(this, hub, looks);
@@ -123,6 +124,10 @@ public final class Session {
     return outlining;
   }
 
+  public Pairing pairing() {
+    return pairing;
+  }
+
   public Corrections corrections() {
     return corrections;
   }
@@ -145,7 +150,10 @@ public final class Session {
   public void take(Tool taken) {
     hub.check();
     dropHalfDone();
-    tool = taken;
+    tool = taken == Tool.LINE_UP && !pairing.begin() ? Tool.LOOK : taken;
+    if (tool != Tool.LINE_UP) {
+      desk.unface();
+    }
     if (taken.takesName()) {
       desk.photo()
           .map(photo -> photo.id())
@@ -161,6 +169,7 @@ public final class Session {
     pinning.reset();
     tracing.reset();
     outlining.reset();
+    pairing.reset();
   }
 
   /** One step back: drops the question, else what is half done, else the tool, else the choice. */
@@ -168,7 +177,7 @@ public final class Session {
     hub.check();
     if (questions.asked().isPresent()) {
       questions.done();
-    } else if (tool == Tool.ZONE && outlining.back()) {
+    } else if (tool == Tool.ZONE && outlining.back() || tool == Tool.LINE_UP && pairing.back()) {
       return;
     } else if (tool != Tool.LOOK) {
       take(Tool.LOOK);
@@ -190,6 +199,7 @@ public final class Session {
       case PINS -> gate.through(zones, () -> pinning.click(click).ifPresent(this::showDone));
       case TRACE -> gate.through(zones, () -> trace(hit));
       case ZONE -> outlining.click(click);
+      case LINE_UP -> gate.through(zones, () -> pairing.click(click));
     }
   }
 
@@ -335,23 +345,7 @@ public final class Session {
    */
   public void flip(Point centre) {
     hub.check();
-    Optional<Photo> shown = desk.photo();
-    Optional<Photo> other = desk.otherSide();
-    if (shown.isEmpty() || other.isEmpty()) {
-      hub.say(Notice.Kind.NO_OTHER_SIDE);
-      return;
-    }
-    Point here =
-        selection
-            .card()
-            .flatMap(Card::photo)
-            .filter(place -> place.picture().equals(shown.get().id()))
-            .map(Placement::at)
-            .orElse(centre);
-    Point there = Flip.spot(map(), shown.get(), other.get(), here);
-    gate.through(
-        Set.copyOf(Hits.zonesAt(document.seen(), other.get().id(), there)),
-        () -> looks.across(new Look.Spot(shown.get().id(), here), other.get().id(), there));
+    new TurnOver(this, hub, looks).over(centre);
   }
 
   /** Marks all placements of a picture between two corners, besides or instead of those marked. */

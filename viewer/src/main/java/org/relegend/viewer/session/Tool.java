@@ -11,7 +11,9 @@ public enum Tool {
   /** Join what is there to the net being traced. */
   TRACE,
   /** Set a corner of a hazard zone. */
-  ZONE;
+  ZONE,
+  /** Set one half of a pair: the same spot on both photos. */
+  LINE_UP;
 
   /** Whether the find field holds a name for the next click. */
   public boolean takesName() {

@@ -32,6 +32,8 @@ enum Act {
   PINS(Group.MARK, "shift P"),
   TRACE(Group.MARK, "N"),
   ZONE(Group.MARK, "Z"),
+  LINE_UP(Group.MARK, "shift L"),
+  LINE_UP_ALONE(Group.MARK, "shift A"),
   MEASURED(Group.EVIDENCE, "1"),
   BEEPED(Group.EVIDENCE, "2"),
   SEEN(Group.EVIDENCE, "3"),

@@ -95,12 +95,20 @@ final class Deeds {
     onSession(Act.UNDO, Session::undo);
     onSession(Act.REDO, Session::redo);
     onSession(Act.CONFIRM, session -> session.corrections().confirm());
-    onSession(Act.TAKE_AWAY, session -> session.corrections().takeAway());
+    onSession(Act.TAKE_AWAY, Deeds::takeAway);
     onSession(Act.REMOVE_ZONE, this::removeZone);
     nudge(Act.NUDGE_LEFT, -1, 0);
     nudge(Act.NUDGE_RIGHT, 1, 0);
     nudge(Act.NUDGE_UP, 0, -1);
     nudge(Act.NUDGE_DOWN, 0, 1);
+  }
+
+  private static void takeAway(Session session) {
+    if (session.tool() == Tool.LINE_UP) {
+      session.pairing().takeAway();
+    } else {
+      session.corrections().takeAway();
+    }
   }
 
   /** Asks before the one hazard zone of the picture goes, or which of them. */
@@ -147,6 +155,8 @@ final class Deeds {
     take(Act.PINS, Tool.PINS);
     take(Act.TRACE, Tool.TRACE);
     take(Act.ZONE, Tool.ZONE);
+    take(Act.LINE_UP, Tool.LINE_UP);
+    acts.on(Act.LINE_UP_ALONE, () -> panel().ifPresent(WorkPanel::lineUpAlone));
     for (Evidence evidence : Evidence.values()) {
       onSession(TopBar.actOf(evidence), session -> session.hand().setEvidence(evidence));
     }

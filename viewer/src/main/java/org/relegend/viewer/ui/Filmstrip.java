@@ -9,6 +9,7 @@ import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
@@ -32,17 +33,24 @@ final class Filmstrip extends JScrollPane {
   private final Session session;
   private final Scene scene;
   private final Supplier<List<Picture>> pictures;
+  private final Consumer<PictureId> lay;
   private final JPanel column = new JPanel();
   private final List<Frame> frames = new ArrayList<>();
   private List<Picture> laid = List.of();
 
-  Filmstrip(Session session, Scene scene, String name, Supplier<List<Picture>> pictures) {
+  Filmstrip(
+      Session session,
+      Scene scene,
+      String name,
+      Supplier<List<Picture>> pictures,
+      Consumer<PictureId> lay) {
     super(
         ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
         ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
     this.session = session;
     this.scene = scene;
     this.pictures = pictures;
+    this.lay = lay;
     column.setLayout(new BoxLayout(column, BoxLayout.Y_AXIS));
     column.setBorder(BorderFactory.createEmptyBorder(4, 4, 4, 4));
     setViewportView(column);
@@ -83,7 +91,7 @@ final class Filmstrip extends JScrollPane {
       return;
     }
     List<PictureId> ids = laid.stream().map(Picture::id).toList();
-    session.desk().show(ids.get(Math.floorMod(ids.indexOf(shown.get()) + by, ids.size())));
+    lay.accept(ids.get(Math.floorMod(ids.indexOf(shown.get()) + by, ids.size())));
   }
 
   private void fillVisible() {
@@ -115,7 +123,7 @@ final class Filmstrip extends JScrollPane {
           new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {
-              session.desk().show(picture.id());
+              lay.accept(picture.id());
             }
           };
       addMouseListener(chooser);

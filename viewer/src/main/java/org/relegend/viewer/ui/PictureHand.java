@@ -12,6 +12,7 @@ import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
 import org.relegend.viewer.paint.GhostOverlay;
 import org.relegend.viewer.paint.Overlay;
+import org.relegend.viewer.paint.PairOverlay;
 import org.relegend.viewer.session.Click;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Tool;
@@ -25,6 +26,8 @@ final class PictureHand implements PictureTool {
     record Band(Point from) implements Drag {}
 
     record Corner(ZoneId zone, int corner) implements Drag {}
+
+    record Pair(int pair) implements Drag {}
   }
 
   private final Session session;
@@ -59,7 +62,10 @@ final class PictureHand implements PictureTool {
   @Override
   public boolean dragBegins(Pointer at) {
     Optional<Drag.Corner> corner = cornerAt(at);
-    if (at.shift()) {
+    Optional<Drag.Pair> pair = pairAt(at);
+    if (pair.isPresent()) {
+      drag = pair.get();
+    } else if (at.shift()) {
       drag = new Drag.Band(at.at());
     } else if (corner.isPresent()) {
       drag = corner.get();
@@ -86,6 +92,24 @@ final class PictureHand implements PictureTool {
     return Optional.empty();
   }
 
+  /** A point of a pair can be dragged while photos are lined up. */
+  private Optional<Drag.Pair> pairAt(Pointer at) {
+    return session.tool() == Tool.LINE_UP && !session.document().isReadOnly()
+        ? session.pairing().at(picture, at.at(), at.reach()).map(Drag.Pair::new)
+        : Optional.empty();
+  }
+
+  private Overlay movedPair(int pair, Point to) {
+    String number = Integer.toString(pair + 1);
+    String off =
+        session
+            .pairing()
+            .offIfMoved(pair, picture, to)
+            .map(pixels -> Texts.of("pairs.dragged", number, Math.round(pixels)))
+            .orElse(number);
+    return new PairOverlay(List.of(new PairOverlay.Spot(to, off, PairOverlay.Look.HALF, true, 0)));
+  }
+
   @Override
   public void dragged(Pointer at) {
     if (drag instanceof Drag.Marks marks) {
@@ -94,6 +118,8 @@ final class PictureHand implements PictureTool {
       preview.accept(List.of(new BandOverlay(Box.around(List.of(band.from(), at.at())))));
     } else if (drag instanceof Drag.Corner corner) {
       preview.accept(draftOf(corner, at.at()));
+    } else if (drag instanceof Drag.Pair pair) {
+      preview.accept(List.of(movedPair(pair.pair(), at.at())));
     }
   }
 
@@ -141,6 +167,8 @@ final class PictureHand implements PictureTool {
       session.markWithin(picture, band.from(), at.at(), at.control());
     } else if (drag instanceof Drag.Corner corner) {
       session.moveCorner(corner.zone(), corner.corner(), at.at());
+    } else if (drag instanceof Drag.Pair pair) {
+      session.pairing().move(pair.pair(), picture, at.at());
     }
     dragCancelled();
   }

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.InputMap;
@@ -56,6 +57,7 @@ final class PicturePane extends JPanel {
   /**
    * @param kind "page" or "photo", for its texts
    * @param shown what lies on the desk there
+   * @param lay lays one of them there
    * @param filmstripAt {@link BorderLayout#WEST} or {@link BorderLayout#EAST}
    */
   PicturePane(
@@ -64,12 +66,13 @@ final class PicturePane extends JPanel {
       String kind,
       Supplier<Optional<? extends Picture>> shown,
       Supplier<List<Picture>> all,
+      Consumer<PictureId> lay,
       String filmstripAt) {
     super(new BorderLayout());
     this.session = session;
     this.scene = scene;
     this.shown = shown;
-    filmstrip = new Filmstrip(session, scene, Texts.of(kind + ".list"), all);
+    filmstrip = new Filmstrip(session, scene, Texts.of(kind + ".list"), all, lay);
     add(head(), BorderLayout.NORTH);
     add(filmstrip, filmstripAt);
     middle.add(canvas, PICTURE);

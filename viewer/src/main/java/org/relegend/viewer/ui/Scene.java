@@ -18,6 +18,7 @@ import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.session.Card;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.Tool;
 
 /** What is to be painted over each picture, as the session stands now. */
 final class Scene {
@@ -122,6 +123,9 @@ final class Scene {
     List<Point> corners = session.outlining().corners(picture);
     if (!corners.isEmpty()) {
       overlays.add(new DraftOverlay(corners, pointer));
+    }
+    if (session.tool() == Tool.LINE_UP) {
+      overlays.add(new PairScene(session.pairing()).on(picture));
     }
     return overlays;
   }

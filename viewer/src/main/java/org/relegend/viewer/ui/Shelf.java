@@ -31,6 +31,11 @@ final class Shelf {
     return known.source();
   }
 
+  /** Where the picture's file is. */
+  Path fileOf(Picture picture) {
+    return folder.resolve(picture.file());
+  }
+
   private static boolean sameFile(Picture a, Picture b) {
     return a.file().equals(b.file())
         && a.sha256().equals(b.sha256())

@@ -26,7 +26,8 @@ final class TopBar extends JPanel {
           Tool.PLACE, Act.PLACE,
           Tool.PINS, Act.PINS,
           Tool.TRACE, Act.TRACE,
-          Tool.ZONE, Act.ZONE);
+          Tool.ZONE, Act.ZONE,
+          Tool.LINE_UP, Act.LINE_UP);
 
   private final Session session;
   private final Acts acts;

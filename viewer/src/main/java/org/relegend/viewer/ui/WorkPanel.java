@@ -23,6 +23,7 @@ import org.relegend.viewer.work.Jobs;
 final class WorkPanel extends JPanel {
   private static final String STRIP = "strip";
   private static final String FINDINGS = "findings";
+  private static final String PAIRS = "pairs";
 
   /** Height of the strip at first: its cards whole, and a scroll bar. */
   private static final int BOTTOM = 268;
@@ -33,6 +34,8 @@ final class WorkPanel extends JPanel {
   private final JSplitPane pictures = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
   private final JPanel bottom = new JPanel(new CardLayout());
   private final FindingsPanel findings;
+  private final PairsPanel pairs;
+  private final LiningUp liningUp;
   private final FindField field = new FindField();
   private final TopBar top;
   private final FindBar find;
@@ -43,6 +46,7 @@ final class WorkPanel extends JPanel {
   private final StatusLine status;
   private PicturePane active;
   private boolean laidOut;
+  private boolean pairing;
 
   WorkPanel(Session session, Shelf shelf, Acts acts, Jobs jobs) {
     super(new BorderLayout());
@@ -51,7 +55,13 @@ final class WorkPanel extends JPanel {
     top = new TopBar(session, acts, field);
     page =
         new PicturePane(
-            session, scene, "page", session.desk()::page, session.desk()::pages, BorderLayout.WEST);
+            session,
+            scene,
+            "page",
+            session.desk()::left,
+            session.desk()::lefts,
+            session.desk()::showLeft,
+            BorderLayout.WEST);
     photo =
         new PicturePane(
             session,
@@ -59,6 +69,7 @@ final class WorkPanel extends JPanel {
             "photo",
             session.desk()::photo,
             session.desk()::photos,
+            session.desk()::show,
             BorderLayout.EAST);
     active = photo;
     page.onFocus(() -> active = page);
@@ -67,6 +78,8 @@ final class WorkPanel extends JPanel {
     strip = new NodeStrip(session, scene, question);
     status = new StatusLine(session, acts);
     findings = new FindingsPanel(this::goTo, () -> showBelow(STRIP));
+    pairs = new PairsPanel(session, acts);
+    liningUp = new LiningUp(session, shelf, jobs, status);
     find = new FindBar(session, jobs, field, this::goToStrip);
     add(top, BorderLayout.NORTH);
     add(middle(), BorderLayout.CENTER);
@@ -88,6 +101,7 @@ final class WorkPanel extends JPanel {
     pictures.setPreferredSize(new Dimension(900, 300));
     bottom.add(strip, STRIP);
     bottom.add(findings, FINDINGS);
+    bottom.add(pairs, PAIRS);
     bottom.setPreferredSize(new Dimension(900, BOTTOM));
     bottom.setMinimumSize(new Dimension(200, 120));
     JSplitPane all = new JSplitPane(JSplitPane.VERTICAL_SPLIT, pictures, bottom);
@@ -122,11 +136,13 @@ final class WorkPanel extends JPanel {
       case MAP -> {
         remark();
         status.count();
+        pairs.settle();
       }
       case PICTURES -> {
         page.settle();
         photo.settle();
         status.count();
+        pairs.settle();
       }
       case CHOICE -> {
         strip.lay();
@@ -140,6 +156,7 @@ final class WorkPanel extends JPanel {
         top.settle();
         find.settle();
         remark();
+        followPairs();
         keepTyping();
       }
       case EVIDENCE -> top.settle();
@@ -148,6 +165,29 @@ final class WorkPanel extends JPanel {
       case NOTICE -> status.say();
       case RIGHTS -> {}
     }
+  }
+
+  /** While photos are lined up, their pairs lie below; loupes are on, and what can be is tried. */
+  private void followPairs() {
+    boolean now = session.tool() == Tool.LINE_UP;
+    if (now != pairing) {
+      pairing = now;
+      showBelow(now ? PAIRS : STRIP);
+      page.canvas().setLoupe(now);
+      photo.canvas().setLoupe(now);
+      if (now) {
+        liningUp.first();
+      }
+    }
+    pairs.settle();
+  }
+
+  /** Lines the two photos up without clicks. */
+  void lineUpAlone() {
+    if (session.tool() != Tool.LINE_UP) {
+      session.take(Tool.LINE_UP);
+    }
+    liningUp.again();
   }
 
   private void ask() {

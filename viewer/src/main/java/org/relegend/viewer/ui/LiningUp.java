@@ -1,0 +1,106 @@
+package org.relegend.viewer.ui;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.jspecify.annotations.Nullable;
+import org.relegend.lineup.GreyImage;
+import org.relegend.lineup.PhotoLineUp;
+import org.relegend.lineup.PhotoResult;
+import org.relegend.map.Photo;
+import org.relegend.map.Picture;
+import org.relegend.map.PicturePairs.Spot;
+import org.relegend.scan.PhotoFile;
+import org.relegend.scan.PictureException;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.Tool;
+import org.relegend.viewer.work.Job;
+import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.Watch;
+
+/** Lines two photos up without clicks, away from the event thread; what comes late is dropped. */
+final class LiningUp {
+  private final Session session;
+  private final Shelf shelf;
+  private final Jobs jobs;
+  private final StatusLine status;
+  private @Nullable Job running;
+
+  LiningUp(Session session, Shelf shelf, Jobs jobs, StatusLine status) {
+    this.session = session;
+    this.shelf = shelf;
+    this.jobs = jobs;
+    this.status = status;
+  }
+
+  /** Tries it where nothing is known of the two photos yet and both show the same side. */
+  void first() {
+    if (session.pairing().kept().isEmpty()
+        && session.pairing().sameSide()
+        && !session.document().isReadOnly()) {
+      again();
+    }
+  }
+
+  /** Tries it whatever is known. */
+  void again() {
+    Optional<Picture> left = session.pairing().left();
+    Optional<Picture> right = session.pairing().right();
+    if (left.isEmpty() || right.isEmpty()) {
+      return;
+    }
+    if (!session.pairing().sameSide()) {
+      session.pairing().refuse(Texts.of("pairs.sides"));
+      return;
+    }
+    stop();
+    Photo a = (Photo) left.get();
+    Photo b = (Photo) right.get();
+    Job job =
+        jobs.run(
+            Texts.of("pairs.working"),
+            watch -> result(shelf.fileOf(a), shelf.fileOf(b), watch),
+            result -> take(a, b, result),
+            problem -> session.pairing().refuse(String.valueOf(problem.getMessage())));
+    running = job;
+    status.watch(job);
+  }
+
+  private void stop() {
+    if (running != null) {
+      running.cancel();
+    }
+  }
+
+  private static PhotoResult result(Path a, Path b, Watch watch)
+      throws IOException, PictureException {
+    GreyImage first = grey(a);
+    watch.check();
+    GreyImage second = grey(b);
+    return PhotoLineUp.of(first, second, () -> !watch.at(0.5));
+  }
+
+  private static GreyImage grey(Path file) throws IOException, PictureException {
+    PhotoFile.probe(file);
+    return GreyImage.of(ImageIO.read(file.toFile()));
+  }
+
+  private void take(Photo a, Photo b, PhotoResult result) {
+    boolean still =
+        session.tool() == Tool.LINE_UP
+            && session.pairing().left().filter(a::equals).isPresent()
+            && session.pairing().right().filter(b::equals).isPresent();
+    if (!still) {
+      return;
+    }
+    if (result instanceof PhotoResult.Aligned aligned) {
+      List<Spot> spots =
+          aligned.kept().stream().map(pair -> new Spot(pair.from(), pair.to())).toList();
+      session.pairing().take(a.id(), b.id(), spots);
+    } else {
+      session.pairing().refuse(((PhotoResult.Unaligned) result).message());
+    }
+  }
+}

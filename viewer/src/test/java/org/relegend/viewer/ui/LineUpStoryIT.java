@@ -1,0 +1,170 @@
+package org.relegend.viewer.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JLabel;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.relegend.map.BoardMap;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+import org.relegend.map.Table;
+import org.relegend.store.MapFolder;
+import org.relegend.viewer.session.Pairing;
+import org.relegend.viewer.session.Tool;
+
+/**
+ * Component and solder side of the demo lined up at the real window: the map begins with nothing
+ * placed on the solder side, and the places that the demo ships there are the truth.
+ */
+class LineUpStoryIT {
+  private static final PictureId TOP = new PictureId("component");
+  private static final PictureId SOLDER = new PictureId("solder");
+
+  /** Pixels of the demo's solder photo that a millimetre takes, about. */
+  private static final double PIXELS_A_MM = 14;
+
+  /** Spread over the board, away from its mains corner. */
+  private static final List<String> PADS =
+      List.of("C104.2", "D6.A", "R206.2", "J203.2", "J201.T", "J101.T");
+
+  private static final String NEW = "Q102.B";
+
+  @TempDir private Path folder;
+  private Path map = Path.of("");
+  private final Map<String, Point> onTop = new HashMap<>();
+  private final Map<String, Point> onSolder = new HashMap<>();
+
+  @BeforeEach
+  void demoWithNothingPlacedOnTheSolderSide() throws Exception {
+    map = DemoCopy.into(folder);
+    try (MapFolder opened = MapFolder.open(map)) {
+      BoardMap demo = opened.map();
+      for (Placement placement : demo.placements()) {
+        if (placement.picture().equals(TOP)) {
+          onTop.put(placement.subject().toString(), placement.at());
+        } else if (placement.picture().equals(SOLDER)) {
+          onSolder.put(placement.subject().toString(), placement.at());
+        }
+      }
+      opened.save(
+          demo.withPlacements(
+              Table.of(
+                  demo.placements().stream()
+                      .filter(placement -> !placement.picture().equals(SOLDER))
+                      .filter(
+                          placement ->
+                              !placement.picture().equals(TOP)
+                                  || !placement.subject().toString().startsWith("Q102"))
+                      .toList())));
+    }
+  }
+
+  private Technician start() throws Exception {
+    Settings settings = Settings.inMemory();
+    settings.setTheme(Theme.LIGHT);
+    return Technician.start(Optional.of(map), settings, folder.resolve("cache"));
+  }
+
+  private static Point at(Map<String, Point> places, String pad) {
+    return Optional.ofNullable(places.get(pad))
+        .orElseThrow(() -> new AssertionError(pad + " is not placed in the demo"));
+  }
+
+  private static Pairing pairing(Technician tech) {
+    return tech.session().pairing();
+  }
+
+  private void pair(Technician tech, String pad, double off) {
+    tech.click(tech.panel().page(), at(onSolder, pad).plus(off, 0));
+    tech.click(tech.panel().photo(), at(onTop, pad));
+  }
+
+  private static String advice(Technician tech) {
+    return Technician.onEdt(() -> tech.named(JLabel.class, "pairs-advice").getText());
+  }
+
+  @Test
+  void pairsAreClicked_theBadOneIsNamedAndCorrected_andPlacesAreSeenOnTheOtherSide()
+      throws Exception {
+    try (Technician tech = start()) {
+      tech.key("F6");
+      tech.key("shift L");
+      tech.await("the mode", () -> tech.session().tool() == Tool.LINE_UP);
+      assertThat(pairing(tech).left().orElseThrow().id()).isEqualTo(SOLDER);
+      assertThat(pairing(tech).right().orElseThrow().id()).isEqualTo(TOP);
+      for (int i = 0; i < PADS.size(); i++) {
+        pair(tech, PADS.get(i), i == 2 ? 320 : 0);
+        if (i == 1) {
+          tech.shoot("lineup-two-pairs");
+        }
+      }
+      assertThat(pairing(tech).spots()).hasSize(6);
+      assertThat(pairing(tech).standing(2)).isEqualTo(Pairing.Standing.WRONG);
+      assertThat(pairing(tech).standing(0)).isNotEqualTo(Pairing.Standing.WRONG);
+      tech.await("the bad one named", () -> advice(tech).contains("Pair 3 is off by 3"));
+      tech.shoot("lineup-bad-pair");
+
+      Point wrong = at(onSolder, PADS.get(2)).plus(320, 0);
+      tech.drag(tech.panel().page(), wrong, at(onSolder, PADS.get(2)));
+      tech.await("the bad one mended", () -> pairing(tech).standing(2) != Pairing.Standing.WRONG);
+      assertThat(pairing(tech).fit().orElseThrow().inliers()).hasSize(6);
+      tech.shoot("lineup-mended");
+      tech.key("ctrl Z");
+      assertThat(pairing(tech).standing(2)).isEqualTo(Pairing.Standing.WRONG);
+      tech.key("ctrl Y");
+      assertThat(pairing(tech).fit().orElseThrow().inliers()).hasSize(6);
+
+      tech.key("ESCAPE");
+      tech.await("the page again", () -> tech.session().desk().facing().isEmpty());
+      placeOnTop(tech);
+      Placement.Key carried = new Placement.Key(SOLDER, Subject.parse(NEW), 1);
+      assertThat(tech.session().document().carried(carried))
+          .get()
+          .satisfies(
+              place -> assertThat(place.at().distance(at(onSolder, NEW))).isLessThan(PIXELS_A_MM));
+      tech.key("F");
+      tech.await(
+          "the solder side", () -> tech.session().desk().photo().orElseThrow().id().equals(SOLDER));
+      tech.shoot("lineup-carried");
+      confirm(tech, carried);
+    }
+  }
+
+  private void placeOnTop(Technician tech) {
+    tech.key("P");
+    tech.await("the tool", () -> tech.session().tool() == Tool.PLACE);
+    tech.key("ctrl A");
+    tech.type(NEW);
+    tech.click(tech.panel().photo(), at(onTop, NEW));
+    tech.await(
+        "the place",
+        () -> tech.session().map().placements().has(new Placement.Key(TOP, Subject.parse(NEW), 1)));
+    tech.key("ESCAPE");
+    tech.key("ESCAPE");
+    tech.await("looking", () -> tech.session().tool() == Tool.LOOK);
+    tech.click(tech.panel().photo(), at(onTop, NEW));
+    tech.await(
+        "the choice",
+        () -> tech.session().selection().subject().equals(Optional.of(Subject.parse(NEW))));
+  }
+
+  /** Pointed at on the solder side and confirmed, the place is that photo's own. */
+  private static void confirm(Technician tech, Placement.Key carried) {
+    Point at = tech.session().document().carried(carried).orElseThrow().at();
+    tech.click(tech.panel().photo(), at);
+    assertThat(tech.session().selection().marked()).containsExactly(carried);
+    tech.key("C");
+    tech.await("it is placed", () -> tech.session().map().placements().has(carried));
+    assertThat(tech.session().document().carried(carried)).isEmpty();
+    tech.shoot("lineup-confirmed");
+  }
+}
