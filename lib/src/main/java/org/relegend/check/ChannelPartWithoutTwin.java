@@ -48,7 +48,7 @@ final class ChannelPartWithoutTwin implements Check {
                     Words.count(alone.size(), "part"),
                     Words.verb(alone.size(), "has", "have"),
                     context.names(alone)),
-            "Declare the twin where there is one; where only this channel has such a part, all is well.")
+            "Declare the twin where there is one; a part that only this channel has needs none.")
         .about(channel);
   }
 }

@@ -42,6 +42,11 @@ public final class PdfPages implements AutoCloseable {
   private static final int MOST_AVERAGED = 8;
   private static final int MAX_PIXELS = 64 << 20;
 
+  private static final double BYTES_PER_PIXEL = 4;
+
+  /** Share of the memory that the images of a page may take to be kept. */
+  private static final double MOST_KEPT = 0.25;
+
   private final Path path;
   private final PDDocument document;
   private final Renderer renderer;
@@ -51,7 +56,6 @@ public final class PdfPages implements AutoCloseable {
     this.path = path;
     this.document = document;
     this.renderer = new Renderer(document);
-    renderer.setSubsamplingAllowed(true);
   }
 
   /**
@@ -184,6 +188,18 @@ public final class PdfPages implements AutoCloseable {
     return known;
   }
 
+  /**
+   * Whether a page's images are to be decoded whole, and kept while there is memory: where each
+   * pixel of theirs is seen, so that the next region of a scan needn't decode all of it again. Seen
+   * from afar they are decoded coarsely, which isn't kept.
+   */
+  private boolean isDecodedWhole(int page, double scale) throws PictureException {
+    double resolution = imageResolution(page);
+    Size size = size(page);
+    double bytes = BYTES_PER_PIXEL * resolution * size.width() * resolution * size.height();
+    return scale > resolution / 2 && bytes < MOST_KEPT * Runtime.getRuntime().maxMemory();
+  }
+
   private static BufferedImage strip(int width, int height) {
     return new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
   }
@@ -196,6 +212,7 @@ public final class PdfPages implements AutoCloseable {
       g.clearRect(0, 0, image.getWidth(), image.getHeight());
       g.setClip(0, 0, image.getWidth(), image.getHeight());
       g.translate(-left * scale, -top * scale);
+      renderer.setSubsamplingAllowed(!isDecodedWhole(page, scale));
       renderer.begin();
       renderer.renderPageToGraphics(
           page - 1, g, (float) scale, (float) scale, RenderDestination.VIEW);

@@ -17,7 +17,8 @@ import org.relegend.viewer.view.ViewState;
  *
  * <p>The image is used like a ball of paper: its right edge is joined to its left one, its bottom
  * to its top. Moving the picture moves the point where the screen begins on it, and nothing is
- * copied.
+ * copied. Whatever comes into view is painted together with a margin beyond it, so that most frames
+ * paint nothing, and a mark is painted once rather than with each narrow strip that crosses it.
  */
 public final class ScrollBuffer {
   /** Paints a part of a view, and all of it: what was there before may be anything. */
@@ -38,12 +39,25 @@ public final class ScrollBuffer {
   /** How far a move may be from whole pixels, in pixels, and still count as one of whole pixels. */
   private static final double WHOLE = 1e-3;
 
+  /** What of the image was painted, in screen pixels from the upper left corner of the screen. */
+  private Rectangle covered = new Rectangle();
+
   private final List<Rectangle> stale = new ArrayList<>();
   private BufferedImage image = NOTHING;
   private @Nullable ViewState painted;
   private double deviceScale = 1;
   private int originX;
   private int originY;
+  private double margin;
+
+  /** How far beyond the screen to paint ahead of a move, in component pixels. */
+  public void setMargin(double pixels) {
+    if (!(pixels >= 0)) {
+      throw new IllegalArgumentException("a margin of " + pixels);
+    }
+    margin = pixels;
+    painted = null;
+  }
 
   /**
    * Brings the image up to date with a view.
@@ -51,8 +65,10 @@ public final class ScrollBuffer {
    * @param scale screen pixels per component pixel
    */
   public void update(ViewState view, double scale, Painter painter) {
-    int width = (int) Math.ceil(view.width() * scale);
-    int height = (int) Math.ceil(view.height() * scale);
+    Rectangle screen = screen(view, scale);
+    int beyond = (int) Math.ceil(margin * scale);
+    int width = screen.width + 2 * beyond;
+    int height = screen.height + 2 * beyond;
     if (image.getWidth() != width || image.getHeight() != height || deviceScale != scale) {
       image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
       deviceScale = scale;
@@ -63,12 +79,53 @@ public final class ScrollBuffer {
       originX = 0;
       originY = 0;
       stale.clear();
-      stale.add(new Rectangle(width, height));
+      covered = new Rectangle(screen);
+      stale.add(screen);
+    } else {
+      cover(screen, beyond);
     }
     painted = view;
     List<Rectangle> parts = List.copyOf(stale);
     stale.clear();
     parts.forEach(part -> paint(part, view, painter));
+  }
+
+  private static Rectangle screen(ViewState view, double scale) {
+    return new Rectangle(
+        (int) Math.ceil(view.width() * scale), (int) Math.ceil(view.height() * scale));
+  }
+
+  /** Sees to it that the screen is painted, with a margin on the sides where something came in. */
+  private void cover(Rectangle screen, int beyond) {
+    Rectangle most = new Rectangle(screen);
+    most.grow(beyond, beyond);
+    Rectangle old = covered.intersection(most);
+    if (old.contains(screen)) {
+      covered = old;
+      return;
+    }
+    if (!old.intersects(screen)) {
+      covered = new Rectangle(screen);
+      stale.add(screen);
+      return;
+    }
+    int left = old.x > 0 ? -beyond : old.x;
+    int top = old.y > 0 ? -beyond : old.y;
+    int right = old.x + old.width < screen.width ? screen.width + beyond : old.x + old.width;
+    int bottom = old.y + old.height < screen.height ? screen.height + beyond : old.y + old.height;
+    covered = new Rectangle(left, top, right - left, bottom - top);
+    addStale(new Rectangle(left, top, right - left, old.y - top));
+    addStale(new Rectangle(left, old.y + old.height, right - left, bottom - old.y - old.height));
+    addStale(new Rectangle(left, old.y, old.x - left, old.height));
+    addStale(new Rectangle(old.x + old.width, old.y, right - old.x - old.width, old.height));
+  }
+
+  /** Forgets what was painted beyond the screen: it is painted anew when it comes into view. */
+  public void dropMargin() {
+    ViewState seen = painted;
+    if (seen != null) {
+      covered = covered.intersection(screen(seen, deviceScale));
+    }
   }
 
   /** Has all of it painted anew at the next update. */
@@ -90,12 +147,17 @@ public final class ScrollBuffer {
     Graphics2D own = (Graphics2D) g.create();
     try {
       own.scale(1 / deviceScale, 1 / deviceScale);
-      int right = image.getWidth() - originX;
-      int bottom = image.getHeight() - originY;
-      copy(own, 0, 0, originX, originY, right, bottom);
-      copy(own, right, 0, 0, originY, originX, bottom);
-      copy(own, 0, bottom, originX, 0, right, originY);
-      copy(own, right, bottom, 0, 0, originX, originY);
+      ViewState seen = painted;
+      if (seen == null) {
+        return;
+      }
+      Rectangle screen = screen(seen, deviceScale);
+      int first = Math.min(screen.width, image.getWidth() - originX);
+      int upper = Math.min(screen.height, image.getHeight() - originY);
+      copy(own, 0, 0, originX, originY, first, upper);
+      copy(own, first, 0, 0, originY, screen.width - first, upper);
+      copy(own, 0, upper, originX, 0, first, screen.height - upper);
+      copy(own, first, upper, 0, 0, screen.width - first, screen.height - upper);
     } finally {
       own.dispose();
     }
@@ -138,27 +200,22 @@ public final class ScrollBuffer {
     originX = Math.floorMod(originX + dx, width);
     originY = Math.floorMod(originY + dy, height);
     stale.replaceAll(part -> new Rectangle(part.x - dx, part.y - dy, part.width, part.height));
-    if (dx != 0) {
-      addStale(new Rectangle(dx > 0 ? width - dx : 0, 0, Math.abs(dx), height));
-    }
-    if (dy != 0) {
-      addStale(new Rectangle(0, dy > 0 ? height - dy : 0, width, Math.abs(dy)));
-    }
+    covered.translate(-dx, -dy);
   }
 
   private void addStale(Rectangle part) {
-    Rectangle seen = part.intersection(new Rectangle(image.getWidth(), image.getHeight()));
+    Rectangle seen = part.intersection(covered);
     if (!seen.isEmpty() && stale.stream().noneMatch(other -> other.contains(seen))) {
       stale.removeIf(seen::contains);
       stale.add(seen);
     }
   }
 
-  /** Paints a part of the screen, which may lie on both sides of the joined edges. */
+  /** Paints a part of what is covered, which may lie on both sides of the joined edges. */
   private void paint(Rectangle part, ViewState view, Painter painter) {
-    Rectangle seen = part.intersection(new Rectangle(image.getWidth(), image.getHeight()));
-    for (int shiftX : new int[] {0, -image.getWidth()}) {
-      for (int shiftY : new int[] {0, -image.getHeight()}) {
+    Rectangle seen = part.intersection(covered);
+    for (int shiftX : new int[] {image.getWidth(), 0, -image.getWidth()}) {
+      for (int shiftY : new int[] {image.getHeight(), 0, -image.getHeight()}) {
         int dx = originX + shiftX;
         int dy = originY + shiftY;
         Rectangle there = new Rectangle(seen.x + dx, seen.y + dy, seen.width, seen.height);

@@ -47,6 +47,7 @@ public record Notice(Kind kind, List<Object> arguments) {
     NO_TWIN_CHANNEL(true),
     NO_OTHER_SIDE(true),
     NOTHING_CHOSEN(true),
+    NOTHING_TO_MEND(true),
     PINS_UNKNOWN(true),
     NO_OTHER_PHOTO(true),
     NOT_LINED_UP(true),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
@@ -77,7 +78,7 @@ public final class Outlining {
 
   /** Puts the zone into the map. */
   void draw(Question.WhichHazard outline, HazardZone.Kind kind, String note) {
-    ZoneId id = freshId(kind);
+    ZoneId id = freshId(document.map(), kind);
     HazardZone zone =
         new HazardZone(
             id, outline.picture(), kind, outline.outline(), note, List.of(hand.attests()));
@@ -87,9 +88,10 @@ public final class Outlining {
     }
   }
 
-  private ZoneId freshId(HazardZone.Kind kind) {
+  /** The first number that no zone of the kind has. */
+  static ZoneId freshId(BoardMap map, HazardZone.Kind kind) {
     int number = 1;
-    while (document.map().zones().has(new ZoneId(kind.word() + "-" + number))) {
+    while (map.zones().has(new ZoneId(kind.word() + "-" + number))) {
       number++;
     }
     return new ZoneId(kind.word() + "-" + number);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.relegend.check.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditHistory;
 import org.relegend.map.HazardZone;
@@ -279,6 +280,13 @@ public final class Session {
     hub.check();
     questions.done();
     document.apply(new PictureEdits.RemoveZone(question.zone()));
+  }
+
+  /** Puts right what a finding is about, as one edit that can be undone. */
+  public void mend(Finding finding) {
+    hub.check();
+    Mending.edit(finding, map(), hand.attests())
+        .ifPresentOrElse(document::apply, () -> hub.say(Notice.Kind.NOTHING_TO_MEND));
   }
 
   /** A corner of a zone was dragged. */

@@ -42,6 +42,8 @@ final class TileEncoding {
             problem = trouble;
           } catch (RuntimeException trouble) {
             problem = new IOException("a tile can't be coded", trouble);
+          } catch (OutOfMemoryError full) {
+            problem = new IOException("there is too little memory", full);
           } finally {
             room.release();
           }

@@ -49,15 +49,17 @@ public final class TilePainter {
    * The tiles that a view needs, most urgent first: those in the middle, and before them one of the
    * whole picture while there is none.
    *
+   * @param margin how far beyond the component to look as well, in component pixels
    * @param deviceScale screen pixels per component pixel
    */
-  public static List<TileKey> needed(PictureSource picture, ViewState view, double deviceScale) {
+  public static List<TileKey> needed(
+      PictureSource picture, ViewState view, double margin, double deviceScale) {
     List<TileKey> keys = new ArrayList<>();
     TileKey whole = new TileKey(picture.coarsestLevel(), 0, 0);
     if (!(picture.tile(whole) instanceof TileAnswer.Ready)) {
       keys.add(whole);
     }
-    keys.addAll(keys(picture, view, view.visible(), deviceScale));
+    keys.addAll(keys(picture, view, view.visible().grown(margin / view.scale()), deviceScale));
     return List.copyOf(keys);
   }
 

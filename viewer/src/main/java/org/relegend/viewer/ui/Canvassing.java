@@ -36,6 +36,10 @@ final class Canvassing {
   private static final int SLICE_MILLIS = 5;
   private static final int SLICES = 8;
   private static final int BAR = 4;
+
+  /** How far to paint ahead of a move, in component pixels. */
+  private static final double AHEAD = 96;
+
   private static final double CROSS = 14;
 
   private final PictureCanvas canvas;
@@ -51,11 +55,13 @@ final class Canvassing {
   private double deviceScale = 1;
   private int slice;
   private boolean middleShown;
+  private double margin;
   private @Nullable ScreenPoint loupeAt;
 
   Canvassing(PictureCanvas canvas) {
     this.canvas = canvas;
     refining.setInitialDelay(REST_MILLIS);
+    setInteractive(true);
   }
 
   void show(PictureSource picture) {
@@ -134,6 +140,12 @@ final class Canvassing {
     loupeAt = pointer.orElse(null);
   }
 
+  /** While one can move about in it, it is painted a little beyond its edges, ahead of the move. */
+  void setInteractive(boolean changed) {
+    margin = changed ? AHEAD : 0;
+    buffer.setMargin(margin);
+  }
+
   void setMiddleShown(boolean changed) {
     if (middleShown != changed) {
       middleShown = changed;
@@ -163,6 +175,7 @@ final class Canvassing {
   /** Paints a slice smoothly; the last one ends it. */
   private void refine() {
     painter.setSmooth(true);
+    buffer.dropMargin();
     double height = Math.ceil((double) canvas.getHeight() / SLICES);
     buffer.invalidate(0, slice * height, canvas.getWidth(), height);
     canvas.repaint();
@@ -195,7 +208,7 @@ final class Canvassing {
       return;
     }
     deviceScale = Math.max(0.25, g.getTransform().getScaleX());
-    List<TileKey> needed = TilePainter.needed(picture, view, deviceScale);
+    List<TileKey> needed = TilePainter.needed(picture, view, margin, deviceScale);
     noteArrivals(picture, view, needed);
     buffer.update(view, deviceScale, painter);
     buffer.copyTo(g);

@@ -2,10 +2,12 @@ package org.relegend.viewer.ui;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.FlowLayout;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
@@ -20,21 +22,26 @@ import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
 import org.relegend.check.Finding;
 import org.relegend.check.Severity;
+import org.relegend.viewer.session.Mending;
 
 /** What the checks found, the graver ones first; choosing one leads to its place. */
 final class FindingsPanel extends JPanel {
   private final DefaultListModel<Finding> findings = new DefaultListModel<>();
   private final JList<Finding> list = new JList<>(findings);
   private final JLabel heading = new JLabel();
+  private final JButton mend = new JButton(Texts.of("findings.mend"));
   private final Consumer<Finding> go;
+  private final Consumer<Finding> put;
 
   /**
    * @param go leads to a finding's place
+   * @param put puts a finding right, where one edit does
    * @param back shows the node strip again
    */
-  FindingsPanel(Consumer<Finding> go, Runnable back) {
+  FindingsPanel(Consumer<Finding> go, Consumer<Finding> put, Runnable back) {
     super(new BorderLayout(0, 4));
     this.go = go;
+    this.put = put;
     setName("findings-area");
     setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 10));
     heading.putClientProperty("FlatLaf.styleClass", "h2");
@@ -42,7 +49,12 @@ final class FindingsPanel extends JPanel {
     head.add(heading, BorderLayout.CENTER);
     JButton close = new JButton(Texts.of("findings.back"));
     close.addActionListener(pressed -> back.run());
-    head.add(close, BorderLayout.EAST);
+    mend.setName("mend");
+    mend.addActionListener(pressed -> putRight());
+    JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 0));
+    buttons.add(mend);
+    buttons.add(close);
+    head.add(buttons, BorderLayout.EAST);
     add(head, BorderLayout.NORTH);
     list.setName("findings");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -53,16 +65,9 @@ final class FindingsPanel extends JPanel {
             boolean chosen,
             boolean focused) -> render(finding, chosen));
     list.getAccessibleContext().setAccessibleName(Texts.of("findings.area"));
-    list.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "go");
-    list.getActionMap()
-        .put(
-            "go",
-            new AbstractAction() {
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                goToChosen();
-              }
-            });
+    bind("ENTER", this::goToChosen);
+    bind("M", this::putRight);
+    list.addListSelectionListener(chosen -> settle());
     list.addMouseListener(
         new MouseAdapter() {
           @Override
@@ -73,11 +78,33 @@ final class FindingsPanel extends JPanel {
     add(new JScrollPane(list), BorderLayout.CENTER);
   }
 
+  private void bind(String key, Runnable deed) {
+    list.getInputMap().put(KeyStroke.getKeyStroke(key), key);
+    list.getActionMap()
+        .put(
+            key,
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                deed.run();
+              }
+            });
+  }
+
+  private Optional<Finding> chosen() {
+    return Optional.ofNullable(list.getSelectedValue());
+  }
+
   private void goToChosen() {
-    Finding chosen = list.getSelectedValue();
-    if (chosen != null) {
-      go.accept(chosen);
-    }
+    chosen().ifPresent(go);
+  }
+
+  private void putRight() {
+    chosen().ifPresent(put);
+  }
+
+  private void settle() {
+    mend.setEnabled(chosen().filter(Mending::isOffered).isPresent());
   }
 
   /** Says that the checks run. */
@@ -92,6 +119,7 @@ final class FindingsPanel extends JPanel {
     findings.clear();
     findings.addAll(found);
     list.setSelectedIndex(Math.max(0, Math.min(found.size() - 1, kept)));
+    settle();
   }
 
   void takeFocus() {

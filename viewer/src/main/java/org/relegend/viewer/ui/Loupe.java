@@ -51,7 +51,7 @@ final class Loupe {
   /** The tiles it needs besides those of the view. */
   List<TileKey> needed(PictureSource picture, ViewState view, double deviceScale) {
     return place()
-        .map(place -> TilePainter.needed(picture, magnified(view, place), deviceScale))
+        .map(place -> TilePainter.needed(picture, magnified(view, place), 0, deviceScale))
         .orElse(List.of());
   }
 

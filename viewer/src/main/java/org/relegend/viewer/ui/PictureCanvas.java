@@ -219,6 +219,7 @@ public final class PictureCanvas extends JComponent implements Accessible {
   /** False for thumbnails and cards: neither pans nor zooms, takes no focus and asks no tool. */
   public void setInteractive(boolean changed) {
     interactive = changed;
+    canvassing.setInteractive(changed);
     setFocusable(changed);
   }
 

@@ -77,7 +77,7 @@ final class WorkPanel extends JPanel {
     question = new QuestionBar(session);
     strip = new NodeStrip(session, scene, question);
     status = new StatusLine(session, acts);
-    findings = new FindingsPanel(this::goTo, () -> showBelow(STRIP));
+    findings = new FindingsPanel(this::goTo, session::mend, () -> showBelow(STRIP));
     pairs = new PairsPanel(session, acts);
     liningUp = new LiningUp(session, shelf, jobs, status);
     find = new FindBar(session, jobs, field, this::goToStrip);

@@ -3,20 +3,18 @@ package org.relegend.viewer.benchmark;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
-import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.relegend.map.BoardId;
@@ -26,6 +24,7 @@ import org.relegend.map.Side;
 import org.relegend.map.Turn;
 import org.relegend.scan.PictureSamples;
 import org.relegend.store.Digests;
+import org.relegend.store.StoreException;
 import org.relegend.viewer.tile.PictureLibrary;
 import org.relegend.viewer.tile.PictureSource;
 import org.relegend.viewer.tile.PictureStatus;
@@ -33,10 +32,13 @@ import org.relegend.viewer.tile.TileAnswer;
 import org.relegend.viewer.tile.TileKey;
 
 /**
- * A photo of 48 megapixels: time to its first picture and peak heap, at the first opening and at
- * later ones, against a full decode by ImageIO. Each measurement has a virtual machine of its own;
- * the ways take turns. Aims: 40 % of time and memory at first, 10 % of the time later. Run it from
- * the root, with a class path as {@code mvn dependency:build-classpath} gives:
+ * A photo of 48 megapixels: time to its first picture and the heap it takes, at the first opening
+ * (with a preview in the file, as cameras put one there, and without) and at later ones, against a
+ * full decode by ImageIO. Each measurement has a virtual machine of its own, which has opened a
+ * small photo in the same way before; the ways take turns. The heap is the smallest one, in steps
+ * of 8 MB, in which the way comes to its end, all levels written. Aims: 40 % of time and memory at
+ * first, 10 % of the time later. Run it from the root, with a class path as {@code mvn
+ * dependency:build-classpath} gives:
  *
  * <pre>
  * mvn -B -ntp -q -pl viewer -am test-compile exec:exec -Dexec.executable=java \
@@ -47,13 +49,20 @@ public final class OpeningBenchmark {
   private static final int WIDTH = 8000;
   private static final int HEIGHT = 6000;
   private static final int ROUNDS = 7;
-  private static final long MEMORY = 256L << 20;
+  private static final int HEAP_STEP = 8;
+  private static final int MOST_HEAP = 512;
+  private static final int PATIENCE_SECONDS = 30;
 
   /** The ways to the picture, the baseline first. */
   private enum Way {
     IMAGE_IO,
     FIRST_OPENING,
-    LATER_OPENING
+    FIRST_WITH_PREVIEW,
+    LATER_OPENING;
+
+    String photo() {
+      return this == FIRST_WITH_PREVIEW ? "preview.jpg" : "photo.jpg";
+    }
   }
 
   private OpeningBenchmark() {}
@@ -66,8 +75,11 @@ public final class OpeningBenchmark {
     }
     Path folder = Files.createTempDirectory("opening");
     try {
-      ImageIO.write(
-          PictureSamples.discs(WIDTH, HEIGHT, 1), "jpg", folder.resolve("photo.jpg").toFile());
+      BufferedImage photo = PictureSamples.discs(WIDTH, HEIGHT, 1);
+      byte[] plain = PictureSamples.jpeg(photo, false);
+      Files.write(folder.resolve("photo.jpg"), plain);
+      byte[] small = PictureSamples.jpeg(PictureSamples.discs(160, 120, 1), false);
+      Files.write(folder.resolve("preview.jpg"), PictureSamples.withThumbnail(plain, small));
       report(folder);
     } finally {
       try (Stream<Path> files = Files.walk(folder)) {
@@ -80,35 +92,51 @@ public final class OpeningBenchmark {
 
   private static void report(Path folder) throws Exception {
     Map<Way, List<Double>> millis = new EnumMap<>(Way.class);
-    Map<Way, List<Double>> peaks = new EnumMap<>(Way.class);
     for (int round = 0; round < ROUNDS; round++) {
       for (Way way : Way.values()) {
-        Path cache = folder.resolve("cache-" + (way == Way.FIRST_OPENING ? round : "kept"));
+        Path cache =
+            folder.resolve("cache-" + (way == Way.LATER_OPENING ? "kept" : round + "" + way));
         if (way == Way.LATER_OPENING && round == 0) {
-          run(Way.FIRST_OPENING, folder, cache);
+          run(Way.FIRST_OPENING, folder, cache, MOST_HEAP).orElseThrow();
         }
-        double[] result = run(way, folder, cache);
-        millis.computeIfAbsent(way, w -> new ArrayList<>()).add(result[0]);
-        peaks.computeIfAbsent(way, w -> new ArrayList<>()).add(result[1]);
+        double time = run(way, folder, cache, MOST_HEAP).orElseThrow();
+        millis.computeIfAbsent(way, w -> new ArrayList<>()).add(time);
       }
     }
     double baseTime = median(millis, Way.IMAGE_IO);
-    double basePeak = median(peaks, Way.IMAGE_IO);
+    int baseHeap = smallestHeap(Way.IMAGE_IO, folder);
     for (Way way : Way.values()) {
       double time = median(millis, way);
-      double peak = median(peaks, way);
+      int heap = smallestHeap(way, folder);
       System.out.printf(
           Locale.ROOT,
-          "%-14s first picture %7.0f ms (%3.0f %%)  peak heap %5.0f MB (%3.0f %%)%n",
+          "%-18s first picture %7.0f ms (%3.0f %%)  smallest heap %4d MB (%3.0f %%)%n",
           way,
           time,
           100 * time / baseTime,
-          peak,
-          100 * peak / basePeak);
+          heap,
+          100.0 * heap / baseHeap);
     }
   }
 
-  private static double[] run(Way way, Path folder, Path cache)
+  /** In megabytes, found by halving. */
+  private static int smallestHeap(Way way, Path folder) throws Exception {
+    int enough = MOST_HEAP / HEAP_STEP;
+    int small = 0;
+    while (enough - small > 1) {
+      int middle = (enough + small) / 2;
+      Path cache = folder.resolve(way == Way.LATER_OPENING ? "cache-kept" : "heap-" + way + middle);
+      if (run(way, folder, cache, middle * HEAP_STEP).isPresent()) {
+        enough = middle;
+      } else {
+        small = middle;
+      }
+    }
+    return enough * HEAP_STEP;
+  }
+
+  /** Milliseconds; nothing where the heap was too small. */
+  private static OptionalDouble run(Way way, Path folder, Path cache, int heap)
       throws IOException, InterruptedException {
     List<String> command =
         new ArrayList<>(
@@ -116,7 +144,7 @@ public final class OpeningBenchmark {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Djava.awt.headless=true",
                 "-XX:+UseSerialGC",
-                "-Xmn16m",
+                "-Xmx" + heap + "m",
                 "-cp",
                 System.getProperty("java.class.path"),
                 OpeningBenchmark.class.getName(),
@@ -124,61 +152,63 @@ public final class OpeningBenchmark {
                 folder.toString(),
                 cache.toString()));
     Process process =
-        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+    boolean ended = process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    if (!ended) {
+      process.destroyForcibly().waitFor(); // thrashing in too small a heap
+    }
     try (InputStream told = process.getInputStream()) {
-      String[] words =
-          new String(told.readAllBytes(), StandardCharsets.UTF_8).strip().split(" ", -1);
-      if (process.waitFor() != 0 || words.length != 2) {
-        throw new IllegalStateException(way + " failed: " + Arrays.toString(words));
-      }
-      return new double[] {Double.parseDouble(words[0]), Double.parseDouble(words[1])};
+      String word = new String(told.readAllBytes(), StandardCharsets.UTF_8).strip();
+      return ended && process.exitValue() == 0
+          ? OptionalDouble.of(Double.parseDouble(word))
+          : OptionalDouble.empty();
     }
   }
 
   private static void measure(Way way, Path folder, Path cache) throws Exception {
-    Path file = folder.resolve("photo.jpg");
-    BufferedImage warm = new BufferedImage(64, 64, BufferedImage.TYPE_3BYTE_BGR);
-    Path small = Files.createTempFile("warm", ".jpg");
-    ImageIO.write(warm, "jpg", small.toFile());
-    ImageIO.read(small.toFile());
-    Files.delete(small);
-    Photo photo =
-        new Photo(
-            new PictureId("photo"),
-            "",
-            "photo.jpg",
-            new BoardId("main"),
-            Side.COMPONENT,
-            Turn.UNKNOWN,
-            Digests.sha256(file),
-            WIDTH,
-            HEIGHT);
-    System.gc();
-    List<MemoryPoolMXBean> heap =
-        ManagementFactory.getMemoryPoolMXBeans().stream()
-            .filter(pool -> pool.getType() == MemoryType.HEAP)
-            .toList();
-    heap.forEach(MemoryPoolMXBean::resetPeakUsage);
-    long start = System.nanoTime();
-    double millis;
-    if (way == Way.IMAGE_IO) {
-      BufferedImage whole = ImageIO.read(file.toFile());
-      millis = (System.nanoTime() - start) / 1e6;
-      if (whole.getWidth() != WIDTH) {
-        throw new IllegalStateException("another picture");
-      }
-    } else {
-      millis = open(photo, folder, cache, start);
+    Path warm = Files.createTempDirectory("warm");
+    Files.write(
+        warm.resolve("small.jpg"), PictureSamples.jpeg(PictureSamples.discs(640, 480, 1), false));
+    show(way, photo(warm.resolve("small.jpg"), 640, 480), warm, warm.resolve("cache"));
+    if (way == Way.LATER_OPENING) {
+      show(way, photo(warm.resolve("small.jpg"), 640, 480), warm, warm.resolve("cache"));
     }
-    long peak = heap.stream().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum();
-    System.out.printf(Locale.ROOT, "%.1f %.1f%n", millis, peak / 1e6);
+    double millis = show(way, photo(folder.resolve(way.photo()), WIDTH, HEIGHT), folder, cache);
+    System.out.printf(Locale.ROOT, "%.1f%n", millis);
     System.exit(0);
   }
 
-  /** Milliseconds to the first picture; returns when all levels are kept on the disk. */
+  private static Photo photo(Path file, int width, int height) throws StoreException {
+    return new Photo(
+        new PictureId("photo"),
+        "",
+        String.valueOf(file.getFileName()),
+        new BoardId("main"),
+        Side.COMPONENT,
+        Turn.UNKNOWN,
+        Digests.sha256(file),
+        width,
+        height);
+  }
+
+  /** Milliseconds to the first picture; returns when all is done that opening does. */
+  private static double show(Way way, Photo photo, Path folder, Path cache) throws Exception {
+    long start = System.nanoTime();
+    if (way != Way.IMAGE_IO) {
+      return open(photo, folder, cache, start);
+    }
+    BufferedImage whole = ImageIO.read(folder.resolve(photo.file()).toFile());
+    double millis = (System.nanoTime() - start) / 1e6;
+    if (whole.getWidth() != (int) photo.width()) {
+      throw new IllegalStateException("another picture");
+    }
+    return millis;
+  }
+
   private static double open(Photo photo, Path folder, Path cache, long start)
       throws InterruptedException {
-    PictureLibrary library = new PictureLibrary(cache, MEMORY, Runnable::run);
+    long memory = (long) (0.4 * Runtime.getRuntime().maxMemory()); // as the viewer has it
+    PictureLibrary library = new PictureLibrary(cache, memory, Runnable::run);
     PictureSource source = library.open(photo, folder);
     TileKey whole = new TileKey(source.coarsestLevel(), 0, 0);
     CountDownLatch shown = new CountDownLatch(1);
@@ -192,6 +222,9 @@ public final class OpeningBenchmark {
           }
           if (source.status() instanceof PictureStatus.Ready) {
             ready.countDown();
+          } else if (source.status() instanceof PictureStatus.Failed failed) {
+            System.err.println(failed.reason());
+            System.exit(1);
           }
         };
     source.addListener(look);
@@ -199,6 +232,7 @@ public final class OpeningBenchmark {
     look.run();
     shown.await();
     ready.await();
+    library.close();
     return millis[0];
   }
 

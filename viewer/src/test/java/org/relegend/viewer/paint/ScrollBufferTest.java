@@ -5,12 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Point;
 import org.relegend.viewer.view.Orientation;
@@ -45,15 +46,18 @@ class ScrollBufferTest {
         g.fill(g.getClipBounds());
         for (Overlay overlay : overlays) {
           Graphics2D own = (Graphics2D) g.create();
+          own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
           overlay.paint(own, view);
           own.dispose();
         }
       };
 
   /** However the picture was moved there, what is seen is what painting it at once gives. */
-  @ParameterizedTest(name = "seed {0}")
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-  void moved_looksAsIfPaintedAnew(long seed) {
+  @ParameterizedTest(name = "seed {0}, margin {1}")
+  @CsvSource({
+    "1, 0", "2, 0", "3, 0", "4, 0", "5, 48", "6, 48", "7, 48", "8, 200", "9, 96", "10, 7"
+  })
+  void moved_looksAsIfPaintedAnew(long seed, double margin) {
     Random random = new Random(seed);
     double deviceScale = List.of(1.0, 1.5, 2.0).get(random.nextInt(3));
     Orientation orientation =
@@ -62,13 +66,16 @@ class ScrollBufferTest {
         ViewState.fit(3000, 2000, WIDTH, HEIGHT, orientation)
             .centredOn(new Point(1500, 1000), 0.3 + random.nextDouble());
     ScrollBuffer buffer = new ScrollBuffer();
-    for (int i = 0; i < 12; i++) {
+    buffer.setMargin(margin);
+    for (int i = 0; i < 40; i++) {
       buffer.update(view, deviceScale, painter);
       view =
           view.movedBy(
-              Math.rint(60 * random.nextGaussian()) * 2, Math.rint(60 * random.nextGaussian()) * 2);
+              Math.rint(30 * random.nextGaussian()) * 2, Math.rint(30 * random.nextGaussian()) * 2);
       if (i % 4 == 3) {
         buffer.invalidate(50, 60, 100, 80);
+      } else if (i % 13 == 6) {
+        buffer.dropMargin();
       }
     }
     buffer.update(view, deviceScale, painter);
@@ -101,6 +108,26 @@ class ScrollBufferTest {
     paintedPixels = 0;
     buffer.update(view.movedBy(-7, 4), 1, painter);
     assertThat(paintedPixels).isZero();
+  }
+
+  @Test
+  void withAMargin_mostMovesPaintNothing_andNoPlaceIsPaintedTwice() {
+    ScrollBuffer buffer = new ScrollBuffer();
+    buffer.setMargin(50);
+    ViewState view =
+        ViewState.fit(3000, 2000, WIDTH, HEIGHT, Orientation.UPRIGHT)
+            .centredOn(new Point(1500, 1000), 1);
+    buffer.update(view, 1, painter);
+    assertThat(paintedPixels).isEqualTo((long) WIDTH * HEIGHT);
+    paintedPixels = 0;
+    int painted = 0;
+    for (int step = 1; step <= 50; step++) {
+      long before = paintedPixels;
+      buffer.update(view.movedBy(-5 * step, 0), 1, painter);
+      painted += paintedPixels > before ? 1 : 0;
+    }
+    assertThat(painted).isEqualTo(5);
+    assertThat(paintedPixels).isEqualTo((5 * 55 - 5 * 5 + 5 * 5L) * HEIGHT);
   }
 
   @Test

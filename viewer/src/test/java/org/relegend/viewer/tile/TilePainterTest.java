@@ -154,8 +154,8 @@ class TilePainterTest {
     BufferedImage screen = painted(picture, view, true);
 
     assertThat(screen.getRGB(200, 150) & 0xFF).isGreaterThan(250);
-    assertThat(TilePainter.needed(picture, view, 1)).allMatch(key -> key.level() == 0);
-    assertThat(TilePainter.needed(picture, view, 0.5)).allMatch(key -> key.level() == 1);
+    assertThat(TilePainter.needed(picture, view, 0, 1)).allMatch(key -> key.level() == 0);
+    assertThat(TilePainter.needed(picture, view, 0, 0.5)).allMatch(key -> key.level() == 1);
   }
 
   @Test
@@ -163,11 +163,11 @@ class TilePainterTest {
     Given picture = new Given(plain(1900, 1700));
     ViewState view =
         ViewState.fit(1900, 1700, 900, 900, Orientation.UPRIGHT).centredOn(new Point(768, 768), 1);
-    assertThat(TilePainter.needed(picture, view, 1).get(0)).isEqualTo(new TileKey(0, 1, 1));
+    assertThat(TilePainter.needed(picture, view, 0, 1).get(0)).isEqualTo(new TileKey(0, 1, 1));
 
     picture.tiles.clear();
 
-    assertThat(TilePainter.needed(picture, view, 1).get(0)).isEqualTo(new TileKey(2, 0, 0));
+    assertThat(TilePainter.needed(picture, view, 0, 1).get(0)).isEqualTo(new TileKey(2, 0, 0));
     assertThat(TilePainter.standsFor(picture, new TileKey(0, 1, 1))).isEmpty();
   }
 

@@ -89,6 +89,31 @@ class HazardStoryIT {
         Named.of("a finding", HazardStoryIT::openFindingOfMains));
   }
 
+  /** The zone proposed around unmarked mains puts the finding right; it can be undone. */
+  @Test
+  void findingOfUnmarkedMains_isPutRightByOneKey() throws Exception {
+    try (Technician tech = atTheDemo(Settings.inMemory())) {
+      openFindingOfMains(tech);
+      tech.dialog("caution");
+      tech.key("ENTER");
+      tech.await("the caution gone", () -> tech.find("caution").isEmpty());
+      JList<?> list = tech.named(JList.class, "findings");
+      Technician.onEdt(list::requestFocusInWindow);
+      tech.settle();
+      tech.key("M");
+      tech.await("the zone", () -> findMainsOn(tech, BELOW).isPresent());
+      tech.await(
+          "no finding of it",
+          () ->
+              list.getModel().getSize() == 0
+                  || !(list.getModel().getElementAt(0) instanceof Finding first)
+                  || first.severity() != Severity.ERROR);
+      tech.shoot("hazard-proposed");
+      tech.key("ctrl Z");
+      tech.await("no zone again", () -> findMainsOn(tech, BELOW).isEmpty());
+    }
+  }
+
   private static Optional<HazardZone> findMainsOn(Technician tech, PictureId picture) {
     return tech.session().map().zones().stream()
         .filter(z -> z.picture().equals(picture) && z.kind() == HazardZone.Kind.MAINS)

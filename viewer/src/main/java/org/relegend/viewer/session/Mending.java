@@ -1,0 +1,58 @@
+package org.relegend.viewer.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.relegend.check.Finding;
+import org.relegend.circuit.Circuit;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
+import org.relegend.map.Attestation;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Edit;
+import org.relegend.map.Evidence;
+import org.relegend.map.HazardZone;
+import org.relegend.map.PictureEdits;
+
+/** The one edit that puts right what a finding is about, where there is one. */
+public final class Mending {
+  private Mending() {}
+
+  /** Whether {@link #edit} may have one to offer. */
+  public static boolean isOffered(Finding finding) {
+    return finding.fix().isPresent() || isOfUnmarkedDanger(finding);
+  }
+
+  private static boolean isOfUnmarkedDanger(Finding finding) {
+    return finding.code().startsWith("unmarked-") && finding.picture().isPresent();
+  }
+
+  /**
+   * The finding's own, or a zone around what lies outside of every zone: inferred by the program,
+   * so that it is for the technician to draw it better.
+   */
+  static Optional<Edit> edit(Finding finding, BoardMap map, Attestation now) {
+    if (finding.fix().isPresent() || !isOfUnmarkedDanger(finding)) {
+      return finding.fix();
+    }
+    Circuit circuit = Circuit.of(map);
+    Attestation inferred = new Attestation(Evidence.INFERRED, now.author(), now.at());
+    return Hazards.of(circuit, LimitSet.INSTRUMENTS).proposals(circuit).stream()
+        .filter(zone -> finding.picture().filter(zone.picture()::equals).isPresent())
+        .filter(zone -> finding.code().equals("unmarked-charge") == isCharge(zone.kind()))
+        .findFirst()
+        .map(
+            zone ->
+                new PictureEdits.PutZone(
+                    new HazardZone(
+                        Outlining.freshId(map, zone.kind()),
+                        zone.picture(),
+                        zone.kind(),
+                        zone.outline(),
+                        "",
+                        List.of(inferred))));
+  }
+
+  private static boolean isCharge(HazardZone.Kind kind) {
+    return kind == HazardZone.Kind.STORED_CHARGE;
+  }
+}
