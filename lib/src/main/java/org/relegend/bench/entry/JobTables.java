@@ -1,0 +1,356 @@
+package org.relegend.bench.entry;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.bench.Condition;
+import org.relegend.bench.EntryId;
+import org.relegend.bench.Instrument;
+import org.relegend.bench.Job;
+import org.relegend.bench.JobEdit;
+import org.relegend.bench.Reading;
+import org.relegend.bench.Setting;
+import org.relegend.bench.State;
+import org.relegend.bench.rule.Loading;
+import org.relegend.bench.rule.NodeClass;
+import org.relegend.bench.rule.Unit;
+import org.relegend.circuit.Circuit;
+import org.relegend.circuit.NodeName;
+import org.relegend.circuit.NodeNameException;
+import org.relegend.circuit.NodeNames;
+import org.relegend.map.Designator;
+import org.relegend.map.Names;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+import org.relegend.table.Columns;
+import org.relegend.table.Problems;
+import org.relegend.table.Row;
+import org.relegend.table.Source;
+import org.relegend.table.TableException;
+import org.relegend.table.TableText;
+
+/**
+ * Tables of readings and conditions, planned into edits of a job: a table is taken whole or not at
+ * all. What the map hasn't got is kept and warned of; what the job has already is not put in twice.
+ */
+public final class JobTables {
+  private static final Columns READINGS =
+      new Columns(List.of("at", "value"), List.of("quantity", "unit", "conditions"));
+  private static final Columns CONDITIONS =
+      new Columns(List.of("part", "condition"), List.of("date_code", "note", "value"));
+
+  /**
+   * What a table changes.
+   *
+   * @param edit all of it
+   * @param count how many readings or conditions it puts in
+   * @param same how many the job has already
+   * @param warnings for the user, a sentence each
+   */
+  public record Plan(JobEdit.Group edit, int count, int same, List<String> warnings) {
+    public Plan {
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  private final Job job;
+  private final Circuit circuit;
+  private final String author;
+  private final Instant now;
+  private final NodeNames names;
+  private final Problems problems = new Problems();
+  private final List<String> warnings = new ArrayList<>();
+  private final List<JobEdit> steps = new ArrayList<>();
+  private int count;
+  private int same;
+
+  /**
+   * @param author who enters them; may be empty
+   * @param now when they were taken
+   */
+  public JobTables(Job job, Circuit circuit, String author, Instant now) {
+    this.job = job;
+    this.circuit = circuit;
+    this.author = author;
+    this.now = now;
+    this.names = new NodeNames(circuit);
+  }
+
+  /**
+   * Plans a table {@code at,quantity,value,unit,conditions}.
+   *
+   * @throws TableException with all that is wrong in it
+   */
+  public static Plan readings(Job job, Circuit circuit, Source source, String author, Instant now)
+      throws TableException {
+    JobTables tables = new JobTables(job, circuit, author, now);
+    TableText text = TableText.read(source, READINGS);
+    tables.warnings.addAll(text.warnings());
+    tables.readings(text);
+    return tables.plan("Readings from " + source.name());
+  }
+
+  /**
+   * Plans a table {@code part,condition,date_code,note}.
+   *
+   * @throws TableException with all that is wrong in it
+   */
+  public static Plan conditions(
+      Job job, Circuit circuit, Source source, String author, Instant now) throws TableException {
+    JobTables tables = new JobTables(job, circuit, author, now);
+    TableText text = TableText.read(source, CONDITIONS);
+    tables.warnings.addAll(text.warnings());
+    tables.conditions(text);
+    return tables.plan("Conditions from " + source.name());
+  }
+
+  private Plan plan(String title) throws TableException {
+    problems.throwIfAny();
+    return new Plan(new JobEdit.Group(Names.printable(title), steps), count, same, warnings);
+  }
+
+  private void readings(TableText text) {
+    Unit unit = Unit.of(job, circuit);
+    int next = job.nextReading().number();
+    boolean assumed = false;
+    for (Row row : text.rows()) {
+      Optional<Reading> read = reading(row, unit, next);
+      if (read.isPresent()) {
+        assumed |= !job.instrument().known() && read.get().setting().with().equals(Instrument.DIGITAL_METER);
+        if (isThere(read.get())) {
+          same++;
+        } else {
+          steps.add(new JobEdit.PutReading(read.get()));
+          count++;
+          next++;
+        }
+      }
+    }
+    if (assumed) {
+      warnings.add(
+          "Where no meter is named, one of 10 M\u03a9 is taken: say \"meter 10M\" in the conditions if"
+              + " it was another.");
+    }
+  }
+
+  private boolean isThere(Reading reading) {
+    return job.readings().stream()
+        .anyMatch(
+            other ->
+                other.at().equals(reading.at())
+                    && other.amount().equals(reading.amount())
+                    && other.setting().equals(reading.setting()));
+  }
+
+  private Optional<Reading> reading(Row row, Unit unit, int number) {
+    Optional<Amount> amount =
+        row.read(
+            "value",
+            value -> TypedReading.parse(row.text("quantity"), value, row.text("unit")),
+            problems);
+    Instrument usual = job.instrument().known() ? job.instrument() : Instrument.UNKNOWN;
+    Optional<TypedSetting> typed =
+        row.read("conditions", text -> TypedSetting.parse(text, usual), problems);
+    if (amount.isEmpty() || typed.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Subject> at = row.read("at", text -> place(row, text, amount.get()), problems);
+    if (at.isEmpty()) {
+      return Optional.empty();
+    }
+    typed.get().limit().ifPresent(limit -> steps.add(new JobEdit.PutLimit(limit.at(at.get()))));
+    return row.read(
+        "conditions",
+        text ->
+            new Reading(
+                new EntryId(number),
+                at.get(),
+                amount.get(),
+                setting(typed.get().setting(), at.get(), amount.get(), unit),
+                author,
+                now),
+        problems);
+  }
+
+  /** With a meter: the one named, or the usual one where the node isn't touchy. */
+  private Setting setting(Setting told, Subject at, Amount amount, Unit unit) {
+    Setting setting = resolved(told);
+    if (setting.with().known() || amount.quantity() != Quantity.VOLTAGE) {
+      return setting;
+    }
+    Optional<NetId> net = unit.netOf(at);
+    boolean touchy =
+        net.map(n -> Loading.of(unit, n))
+            .map(loading -> loading.nodeClass() == NodeClass.HIGH_IMPEDANCE)
+            .orElse(false);
+    if (touchy) {
+      throw new IllegalArgumentException(
+          "say which meter read it, as \"meter 10M\": "
+              + Loading.of(unit, net.orElseThrow())
+                  .warning(unit, Instrument.DIGITAL_METER)
+                  .orElse("the node is of high impedance"));
+    }
+    return new Setting(
+        setting.against(),
+        Instrument.DIGITAL_METER,
+        setting.power(),
+        setting.lifted(),
+        setting.words());
+  }
+
+  /** With the id of the net that the black lead was on. */
+  private Setting resolved(Setting told) {
+    if (told.against().isEmpty()) {
+      return told;
+    }
+    Subject against = node(told.against());
+    String id = against instanceof Subject.OfNet of ? of.net().text() : told.against();
+    return new Setting(id, told.with(), told.power(), told.lifted(), told.words());
+  }
+
+  private Subject place(Row row, String text, Amount amount) {
+    boolean ofPart =
+        amount.quantity() == Quantity.RESISTANCE || amount.quantity() == Quantity.CAPACITANCE;
+    Optional<Subject> part = part(text);
+    if (ofPart && part.isPresent()) {
+      return part.get();
+    }
+    try {
+      return found(names.find(text), text);
+    } catch (NodeNameException unknown) {
+      if (part.isPresent()) {
+        return part.get();
+      }
+      Subject kept = ofPart ? Subject.of(new PartId(text)) : asWritten(text);
+      warnings.add(
+          row.problem("at", "the map has no \"%s\"; kept, and not counted".formatted(Names.printable(text)))
+              .toString());
+      return kept;
+    }
+  }
+
+  private Subject node(String text) {
+    try {
+      return found(names.find(text), text);
+    } catch (NodeNameException unknown) {
+      throw new IllegalArgumentException(
+          "the black lead was on \"%s\", and the map has no such net"
+              .formatted(Names.printable(text)),
+          unknown);
+    }
+  }
+
+  private static Subject found(NodeName name, String text) {
+    if (name instanceof NodeName.OfNet net) {
+      return Subject.of(net.net());
+    }
+    if (name instanceof NodeName.OfPin pin) {
+      return Subject.of(pin.pin());
+    }
+    throw new IllegalArgumentException(
+        "only the drawing has \"%s\"; name the net as built".formatted(text));
+  }
+
+  private static Subject asWritten(String text) {
+    return text.matches("[^\\s./]+[./][^\\s.]+") ? Subject.parse(text) : Subject.of(new NetId(text));
+  }
+
+  /** A part R101 or a section U101/Ta that the map has. */
+  private Optional<Subject> part(String text) {
+    int slash = text.indexOf('/');
+    String name = slash > 0 ? text.substring(0, slash) : text;
+    Optional<Part> part = partNamed(name);
+    if (slash > 0) {
+      String section = text.substring(slash + 1);
+      return part.filter(p -> p.section(section).isPresent())
+          .map(p -> new Subject.OfSection(p.id(), section));
+    }
+    return part.map(p -> Subject.of(p.id()));
+  }
+
+  private Optional<Part> partNamed(String text) {
+    try {
+      List<Part> named = circuit.index().partsNamed(new Designator(text));
+      return named.size() == 1 ? Optional.of(named.get(0)) : circuit.map().part(new PartId(text));
+    } catch (IllegalArgumentException noName) {
+      return Optional.empty();
+    }
+  }
+
+  private void conditions(TableText text) {
+    Map<PartId, Integer> seen = new LinkedHashMap<>();
+    for (Row row : text.rows()) {
+      Optional<PartId> part = row.read("part", name -> partOf(row, name), problems);
+      Optional<Set<State>> states = row.read("condition", JobTables::states, problems);
+      if (part.isPresent() && states.isPresent()) {
+        Integer before = seen.put(part.get(), row.line());
+        if (before != null) {
+          problems.add(row.problem("part", "stands in line %d already".formatted(before)));
+        }
+        row.read("note", note -> condition(row, part.get(), states.get(), note), problems)
+            .ifPresent(this::put);
+      }
+    }
+  }
+
+  private void put(Condition condition) {
+    Optional<Condition> before = job.condition(condition.part());
+    boolean there =
+        before.isPresent()
+            && before.get().states().equals(condition.states())
+            && before.get().dateCode().equals(condition.dateCode())
+            && before.get().note().equals(condition.note())
+            && before.get().fitted().equals(condition.fitted());
+    if (there) {
+      same++;
+    } else {
+      steps.add(new JobEdit.PutCondition(condition));
+      count++;
+    }
+  }
+
+  private Condition condition(Row row, PartId part, Set<State> states, String note) {
+    return new Condition(
+        part,
+        states,
+        row.text("value"),
+        row.text("date_code"),
+        note,
+        job.condition(part).map(Condition::photos).orElse(List.of()),
+        author,
+        now);
+  }
+
+  private PartId partOf(Row row, String name) {
+    Optional<Part> part = partNamed(name);
+    if (part.isEmpty()) {
+      PartId kept = new PartId(name);
+      warnings.add(
+          row.problem(
+                  "part",
+                  "the map has no part \"%s\"; kept, and not counted"
+                      .formatted(Names.printable(name)))
+              .toString());
+      return kept;
+    }
+    return part.get().id();
+  }
+
+  /** "replaced + socketed", "re-soldered, damaged pad". */
+  private static Set<State> states(String text) {
+    Set<State> states = EnumSet.noneOf(State.class);
+    for (String word : text.split("[+,;&]|\\band\\b", -1)) {
+      states.add(State.of(word));
+    }
+    return states;
+  }
+}

@@ -1,0 +1,170 @@
+package org.relegend.bench.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.relegend.bench.Instrument;
+import org.relegend.bench.NodeLimit;
+import org.relegend.bench.Setting;
+import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+
+/**
+ * Reads the conditions of a reading as people write them, divided by semicolons: {@code power on;
+ * against VN; meter 10M; x10 probe 15p; lifted; limit 5 mV}. What isn't understood is kept as words.
+ *
+ * @param limit how far the node may lie from its twin, where that was said
+ */
+public record TypedSetting(Setting setting, Optional<Limit> limit) {
+  /** A limit, as a fraction or in volts. */
+  public record Limit(double fraction, double volts) {
+    /** For this node. */
+    public NodeLimit at(Subject subject) {
+      return new NodeLimit(subject, fraction, volts);
+    }
+  }
+
+  private static final Pattern POWER =
+      Pattern.compile("(?:power(?:ed)?\\s*(on|off)?|(unpowered))");
+  private static final Pattern AGAINST = Pattern.compile("(?i)(?:against|to|ref(?:erence)?)\\s+(\\S+)");
+  private static final Pattern METER =
+      Pattern.compile("(?i)(?:meter\\s+(.+)|([0-9.]+\\s*[kMG]?\\S*)\\s+(?:meter|input))");
+  private static final Pattern PROBE =
+      Pattern.compile("(?i)(?:x\\s*(10?)\\s*probe|probe\\s*x\\s*(10?))\\s*([0-9.]+\\s*p\\S*)?");
+  private static final Pattern SENSITIVITY =
+      Pattern.compile("(?i)([0-9.]+\\s*k?)\\s*(?:ohm|\u03a9)?\\s*/\\s*V(?:\\s+meter)?\\s*,?\\s+([0-9.]+)\\s*V\\s+range");
+  private static final Pattern LIMIT = Pattern.compile("(?i)limit\\s+(\\S+(?:\\s*\\S+)?)");
+
+  /**
+   * Reads conditions.
+   *
+   * @param usual the instrument while none is named
+   * @throws IllegalArgumentException with one sentence where a figure in it is none
+   */
+  public static TypedSetting parse(String text, Instrument usual) {
+    return new Parsing(usual).parse(text);
+  }
+
+  private static final class Parsing {
+    private String against = "";
+    private Instrument instrument;
+    private Setting.Power power = Setting.Power.UNSTATED;
+    private boolean lifted;
+    private Optional<Limit> limit = Optional.empty();
+    private final List<String> words = new ArrayList<>();
+
+    Parsing(Instrument usual) {
+      instrument = usual;
+    }
+
+    TypedSetting parse(String text) {
+      for (String piece : text.split("[;\n]", -1)) {
+        String plain = piece.strip();
+        if (!plain.isEmpty() && !understood(plain)) {
+          words.add(plain);
+        }
+      }
+      return new TypedSetting(
+          new Setting(against, instrument, power, lifted, String.join("; ", words)), limit);
+    }
+
+    private boolean understood(String piece) {
+      return power(piece)
+          || lifted(piece)
+          || against(piece)
+          || sensitivity(piece)
+          || probe(piece)
+          || meter(piece)
+          || limit(piece);
+    }
+
+    private boolean power(String piece) {
+      Matcher found = POWER.matcher(piece.toLowerCase(Locale.ROOT));
+      if (found.matches()) {
+        boolean off = "off".equals(found.group(1)) || found.group(2) != null;
+        power = off ? Setting.Power.OFF : Setting.Power.ON;
+      }
+      return found.matches();
+    }
+
+    private boolean lifted(String piece) {
+      switch (piece.toLowerCase(Locale.ROOT)) {
+        case "lifted", "one leg lifted", "out of circuit", "out-of-circuit", "removed" -> lifted = true;
+        case "in circuit", "in-circuit" -> lifted = false;
+        default -> {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private boolean against(String piece) {
+      Matcher found = AGAINST.matcher(piece);
+      if (found.matches()) {
+        against = found.group(1);
+      }
+      return found.matches();
+    }
+
+    /** A moving-coil meter: ohms per volt times its range. */
+    private boolean sensitivity(String piece) {
+      Matcher found = SENSITIVITY.matcher(piece);
+      if (found.matches()) {
+        double perVolt = amount(found.group(1), Quantity.RESISTANCE);
+        instrument = new Instrument(piece, perVolt * Double.parseDouble(found.group(2)), 0);
+      }
+      return found.matches();
+    }
+
+    private boolean probe(String piece) {
+      Matcher found = PROBE.matcher(piece);
+      if (!found.matches()) {
+        return false;
+      }
+      String times = found.group(1) == null ? found.group(2) : found.group(1);
+      String farads = found.group(3);
+      instrument =
+          new Instrument(
+              piece,
+              times.equals("10") ? 10e6 : 1e6,
+              farads == null ? 0 : amount(farads, Quantity.CAPACITANCE));
+      return true;
+    }
+
+    private boolean meter(String piece) {
+      Matcher found = METER.matcher(piece);
+      if (found.matches()) {
+        String told = found.group(1) == null ? found.group(2) : found.group(1);
+        String ohms = told.replaceFirst("(?i)\\s*ohms?\\s*$", "").replace("Mohm", "M");
+        instrument = new Instrument("", amount(ohms, Quantity.RESISTANCE), 0);
+      }
+      return found.matches();
+    }
+
+    private boolean limit(String piece) {
+      Matcher found = LIMIT.matcher(piece);
+      if (!found.matches()) {
+        return false;
+      }
+      String told = found.group(1).strip();
+      limit =
+          Optional.of(
+              told.endsWith("%")
+                  ? new Limit(amount(told.replace("%", ""), Quantity.NUMBER) / 100, 0)
+                  : new Limit(0, amount(told, Quantity.VOLTAGE)));
+      return true;
+    }
+
+    private static double amount(String text, Quantity quantity) {
+      Amount amount = TypedReading.parse(text.strip(), quantity);
+      if (amount.value() < 0) {
+        throw new IllegalArgumentException("\"%s\" can't be negative here".formatted(text.strip()));
+      }
+      return amount.value();
+    }
+  }
+}

@@ -1,0 +1,62 @@
+package org.relegend.bench.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.relegend.bench.Reading;
+import org.relegend.map.NetId;
+import org.relegend.map.Subject;
+
+/** A reading at a node that the meter itself changes: told, with what was there before. */
+final class FragileNode implements Rule {
+  @Override
+  public String code() {
+    return "fragile-node";
+  }
+
+  @Override
+  public String source() {
+    return "a meter reads true within a tenth where it has ten times the node's resistance (SS0602;"
+        + " standards reference 7b)";
+  }
+
+  @Override
+  public List<Finding> inspect(Unit unit) {
+    List<Finding> found = new ArrayList<>();
+    for (NetId net : unit.netsRead()) {
+      Reading reading = unit.reading(net).orElseThrow();
+      Loading loading = Loading.of(unit, net);
+      boolean againstFirm =
+          loading.firm().map(NetId::text).equals(Optional.of(reading.setting().against()));
+      if (!againstFirm && loading.exact()) {
+        loading
+            .warning(unit, reading.setting().with())
+            .ifPresent(text -> found.add(finding(unit, net, reading, loading, text)));
+      }
+    }
+    return found;
+  }
+
+  private Finding finding(Unit unit, NetId net, Reading reading, Loading loading, String text) {
+    String corrected =
+        loading.ohms().isPresent()
+            ? " The %s read stand for some %s untouched."
+                .formatted(
+                    Volts.text(reading.value()),
+                    Volts.text(
+                        Loading.corrected(
+                            reading.value(),
+                            loading.ohms().getAsDouble(),
+                            reading.setting().with().ohms())))
+            : "";
+    return new Finding(
+        code(),
+        Severity.WARNING,
+        List.of(Subject.of(net)),
+        text + corrected,
+        "Read it against a net of the same voltage, or with a meter of more resistance, and don't"
+            + " take the change for the fault at %s.".formatted(unit.name(net)),
+        source(),
+        List.of());
+  }
+}

@@ -1,0 +1,176 @@
+package org.relegend.bench.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.relegend.bench.Reading;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+import org.relegend.marking.Quantity;
+
+/**
+ * The drop across a silicon junction: half a volt and a little more while it conducts. Far more is
+ * an open junction, nothing at all a short one (or one that is off, as its twin tells). Read at two
+ * nodes under power, or at the part itself with a meter's diode test.
+ */
+final class JunctionDrop implements Rule {
+  /** Least and most drop of a silicon junction that conducts. */
+  static final double LEAST = 0.4;
+
+  static final double MOST = 0.9;
+
+  /** Less than this between the two sides is no drop at all. */
+  private static final double NOTHING = 0.05;
+
+  private static final List<String[]> JUNCTIONS =
+      List.of(new String[] {"base", "emitter"}, new String[] {"anode", "cathode"});
+
+  @Override
+  public String code() {
+    return "junction-drop";
+  }
+
+  @Override
+  public String source() {
+    return "US Army TM 11-6125-256-34 and transistor fault-finding texts: 0.5 to 0.7 V; base and"
+        + " emitter alike is a short, far above 0.7 V an open junction";
+  }
+
+  @Override
+  public List<Finding> inspect(Unit unit) {
+    List<Finding> found = new ArrayList<>();
+    for (Part part : unit.map().parts()) {
+      boolean silicon =
+          unit.kind(part.id())
+              .map(kind -> !kind.name().equals("zener") && !kind.name().equals("led"))
+              .orElse(false);
+      if (silicon && (unit.isFamily(part.id(), "transistor") || unit.isFamily(part.id(), "diode"))) {
+        for (Element element : unit.elements(part.id())) {
+          underPower(unit, element).ifPresent(found::add);
+        }
+      }
+    }
+    unit.job().currentReadings().forEach(reading -> diodeTest(unit, reading).ifPresent(found::add));
+    return found;
+  }
+
+  /** The sign that makes a junction's forward drop positive: a PNP's runs from emitter to base. */
+  private static double sign(Unit unit, PartId part) {
+    boolean pnp = unit.kind(part).map(kind -> kind.name().startsWith("pnp")).orElse(false);
+    return pnp ? -1 : 1;
+  }
+
+  private Optional<Finding> underPower(Unit unit, Element element) {
+    for (String[] roles : JUNCTIONS) {
+      Optional<Volts> from = element.volts(roles[0]);
+      Optional<Volts> to = element.volts(roles[1]);
+      boolean read =
+          from.isPresent() && to.isPresent() && (from.get().read() || to.get().read());
+      if (read) {
+        double sign = sign(unit, element.part());
+        double drop = sign * (from.get().value() - to.get().value());
+        double slack = from.get().uncertainty() + to.get().uncertainty();
+        if (drop > MOST + slack) {
+          return Optional.of(open(element, roles, drop));
+        }
+        Optional<Volts> a = element.healthy(roles[0]);
+        Optional<Volts> b = element.healthy(roles[1]);
+        boolean conducts =
+            a.isPresent()
+                && b.isPresent()
+                && sign * (a.get().value() - b.get().value()) >= LEAST;
+        if (conducts && Math.abs(drop) < NOTHING) {
+          return Optional.of(shorted(element, roles, drop));
+        }
+        if (conducts && drop < -NOTHING - slack) {
+          return Optional.of(off(element, roles, drop));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Finding open(Element element, String[] roles, double drop) {
+    return finding(
+        element,
+        Severity.ERROR,
+        "%s has %s from %s to %s, far above what a junction that conducts can have: it is open, or a joint of it is."
+            .formatted(element.name(), Volts.text(drop), roles[0], roles[1]),
+        Blame.STRONG,
+        "its junction has " + Volts.text(drop) + " across it, so it doesn't conduct");
+  }
+
+  private Finding shorted(Element element, String[] roles, double drop) {
+    return finding(
+        element,
+        Severity.ERROR,
+        "%s has %s between %s and %s where a healthy one has a junction's drop: shorted, or bridged."
+            .formatted(element.name(), Volts.text(Math.abs(drop)), roles[0], roles[1]),
+        Blame.STRONG,
+        "no drop across its junction, where a healthy one has half a volt and more");
+  }
+
+  private Finding off(Element element, String[] roles, double drop) {
+    return finding(
+        element,
+        Severity.WARNING,
+        "%s is held off: its %s lies %s the wrong way from its %s, where a healthy one conducts."
+            .formatted(element.name(), roles[0], Volts.text(-drop), roles[1]),
+        Blame.WEAK,
+        "its junction is reversed, where a healthy one conducts; what sets its "
+            + roles[0]
+            + " may be the cause");
+  }
+
+  private Finding finding(
+      Element element, Severity severity, String message, double factor, String reason) {
+    return new Finding(
+        code(),
+        severity,
+        List.of(Subject.of(element.part())),
+        message,
+        "With the power off, test the junction both ways, and its joints.",
+        source(),
+        List.of(new Blame(element.part(), factor, reason)));
+  }
+
+  private Optional<Finding> diodeTest(Unit unit, Reading reading) {
+    Optional<PartId> part = partOf(reading.at());
+    if (part.isEmpty() || reading.quantity() != Quantity.VOLTAGE) {
+      return Optional.empty();
+    }
+    boolean junction =
+        unit.isFamily(part.get(), "transistor")
+            || unit.kind(part.get()).map(kind -> kind.name().equals("diode")).orElse(false);
+    double drop = Math.abs(reading.value());
+    if (!junction || drop >= LEAST && drop <= MOST) {
+      return Optional.empty();
+    }
+    String name = unit.map().nameOf(reading.at());
+    return Optional.of(
+        new Finding(
+            code(),
+            Severity.ERROR,
+            List.of(reading.at()),
+            drop < LEAST
+                ? "%s drops %s in the diode test, less than silicon does: shorted, or something beside it conducts."
+                    .formatted(name, Volts.text(drop))
+                : "%s drops %s in the diode test, more than silicon does: open."
+                    .formatted(name, Volts.text(drop)),
+            "Lift one leg and test again: in circuit other parts conduct too.",
+            source(),
+            List.of(
+                new Blame(
+                    part.get(),
+                    reading.setting().lifted() ? Blame.STRONG : Blame.MEDIUM,
+                    "drops %s in the diode test".formatted(Volts.text(drop))))));
+  }
+
+  private static Optional<PartId> partOf(Subject at) {
+    if (at instanceof Subject.OfPart of) {
+      return Optional.of(of.part());
+    }
+    return at instanceof Subject.OfSection of ? Optional.of(of.part()) : Optional.empty();
+  }
+}

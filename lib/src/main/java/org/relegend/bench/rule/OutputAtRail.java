@@ -1,0 +1,105 @@
+package org.relegend.bench.rule;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.bench.rule.Amplifiers.Amp;
+import org.relegend.map.NetId;
+import org.relegend.map.PartId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Subject;
+
+/**
+ * An output at its rail with unequal inputs. In the direction of the inputs the amplifier obeys:
+ * the loop is broken, or it is driven beyond its range. Against them the amplifier or its supply is
+ * at fault.
+ */
+final class OutputAtRail implements Rule {
+  @Override
+  public String code() {
+    return "output-at-rail";
+  }
+
+  @Override
+  public String source() {
+    return "op amp without feedback: + input above - input, output to the high rail, else to the low"
+        + " one (lecture notes, standards reference 10)";
+  }
+
+  @Override
+  public List<Finding> inspect(Unit unit) {
+    List<Finding> found = new ArrayList<>();
+    for (Amp amp : Amplifiers.all(unit)) {
+      if (amp.rail() != 0 && amp.unequal()) {
+        boolean obeys = Math.signum(amp.between()) == amp.rail();
+        found.add(obeys ? obeys(unit, amp) : against(amp));
+      }
+    }
+    return found;
+  }
+
+  private Finding obeys(Unit unit, Amp amp) {
+    Element element = amp.element();
+    String reason =
+        "obeys its inputs: + %s %s -, output %s at the rail"
+            .formatted(
+                Volts.text(Math.abs(amp.between())),
+                amp.between() > 0 ? "above" : "below",
+                amp.out().text());
+    List<Blame> blames = new ArrayList<>();
+    blames.add(new Blame(element.part(), Blame.EXCUSED, reason));
+    feedback(unit, element)
+        .forEach(
+            part ->
+                blames.add(
+                    new Blame(
+                        part,
+                        1.5,
+                        "feedback of %s, whose loop doesn't close".formatted(element.name()))));
+    return new Finding(
+        code(),
+        Severity.WARNING,
+        List.of(Subject.of(element.part())),
+        "%s %s.".formatted(element.name(), reason),
+        "Leave it in. Look at what feeds its inputs, then at its feedback part and the joints"
+            + " there.",
+        source(),
+        blames);
+  }
+
+  /** Parts of two pins between output and inverting input. */
+  private static Set<PartId> feedback(Unit unit, Element element) {
+    Set<PartId> parts = new LinkedHashSet<>();
+    Optional<NetId> out = element.net("out");
+    Optional<NetId> minus = element.net("-in");
+    if (out.isPresent() && minus.isPresent()) {
+      for (PinRef pin : unit.pins(out.get())) {
+        if (unit.otherEnd(pin).equals(minus)) {
+          parts.add(pin.part());
+        }
+      }
+    }
+    return parts;
+  }
+
+  private Finding against(Amp amp) {
+    Element element = amp.element();
+    String reason =
+        "its output is at %s against its inputs (+ is %s %s -)"
+            .formatted(
+                amp.out().text(),
+                Volts.text(Math.abs(amp.between())),
+                amp.between() > 0 ? "above" : "below");
+    return new Finding(
+        code(),
+        Severity.ERROR,
+        List.of(Subject.of(element.part())),
+        "%s: %s.".formatted(element.name(), reason),
+        "Read both its supplies at its own pins, and whether the output is held by a short; then"
+            + " suspect the amplifier.",
+        source(),
+        List.of(new Blame(element.part(), Blame.STRONG, reason)));
+  }
+}

@@ -1,0 +1,141 @@
+package org.relegend.bench.suspect;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.relegend.bench.rule.Follower;
+import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.Verdict;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.PartId;
+import org.relegend.map.PinRef;
+
+/**
+ * What lies between the last good points and the first bad ones. While nothing bad was read the
+ * complaint itself counts: then the outputs are the first bad points.
+ *
+ * @param firstBad nets read bad that no bad net lies before; or the outputs
+ * @param lastGood nets read good that the way back from there ends at
+ * @param passed parts that the signal passes between the two
+ * @param joined parts that hang on the nets in between, and those of a loop that leads back there
+ * @param open nets in between that were not read, in the order of the signal
+ * @param byComplaint whether the outputs stand in for a bad reading
+ */
+public record Bracket(
+    List<NetId> firstBad,
+    List<NetId> lastGood,
+    Set<PartId> passed,
+    Set<PartId> joined,
+    List<NetId> open,
+    boolean byComplaint) {
+  public Bracket {
+    firstBad = List.copyOf(firstBad);
+    lastGood = List.copyOf(lastGood);
+    passed = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(passed));
+    joined = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(joined));
+    open = List.copyOf(open);
+  }
+
+  public static Bracket of(Unit unit, SignalPath path) {
+    return new Narrowing(unit, path).bracket();
+  }
+
+  private static final class Narrowing {
+    private final Unit unit;
+    private final SignalPath path;
+    private final Set<NetId> good = new LinkedHashSet<>();
+    private final Set<NetId> between = new LinkedHashSet<>();
+    private final Set<PartId> passed = new LinkedHashSet<>();
+    private final Set<PartId> joined = new LinkedHashSet<>();
+
+    Narrowing(Unit unit, SignalPath path) {
+      this.unit = unit;
+      this.path = path;
+    }
+
+    Bracket bracket() {
+      List<NetId> bad = firstBad();
+      boolean byComplaint = bad.isEmpty();
+      List<NetId> ends = byComplaint ? outputs() : bad;
+      ends.forEach(this::walkBack);
+      if (!byComplaint) {
+        ends.forEach(this::closeLoops);
+      }
+      between.forEach(this::addJoined);
+      joined.removeAll(passed);
+      List<NetId> open =
+          path.nets().stream()
+              .filter(net -> between.contains(net) && unit.reading(net).isEmpty())
+              .toList();
+      return new Bracket(ends, List.copyOf(good), passed, joined, open, byComplaint);
+    }
+
+    private List<NetId> firstBad() {
+      Set<NetId> bad =
+          unit.netsRead().stream()
+              .filter(net -> path.has(net) && unit.isBad(net))
+              .map(this::leader)
+              .collect(Collectors.toCollection(LinkedHashSet::new));
+      return bad.stream()
+          .filter(net -> path.upstream(net).stream().noneMatch(bad::contains))
+          .toList();
+    }
+
+    /** A net that only follows another through a resistor without current: then that one. */
+    private NetId leader(NetId net) {
+      Optional<NetId> followed = Follower.of(unit, net);
+      return followed.isPresent() && path.has(followed.get()) && unit.isBad(followed.get())
+          ? followed.get()
+          : net;
+    }
+
+    /** The outputs of the channels that were read, as far as none of them reads good. */
+    private List<NetId> outputs() {
+      Set<String> channels =
+          unit.netsRead().stream().map(this::channel).collect(Collectors.toSet());
+      channels.remove("");
+      return path.sinks().stream()
+          .filter(net -> channels.isEmpty() || channels.contains(channel(net)))
+          .filter(net -> unit.verdict(net) != Verdict.GOOD)
+          .toList();
+    }
+
+    private String channel(NetId net) {
+      return unit.map().net(net).map(Net::channel).orElse("");
+    }
+
+    private void walkBack(NetId end) {
+      Deque<NetId> open = new ArrayDeque<>(List.of(end));
+      between.add(end);
+      while (!open.isEmpty()) {
+        for (SignalPath.Edge edge : path.into(open.remove())) {
+          passed.add(edge.part());
+          if (unit.verdict(edge.from()) == Verdict.GOOD) {
+            good.add(edge.from());
+          } else if (between.add(edge.from())) {
+            open.add(edge.from());
+          }
+        }
+      }
+    }
+
+    /** Where feedback from a bad net leads to a first bad one, all of that loop is in question. */
+    private void closeLoops(NetId net) {
+      for (SignalPath.Edge edge : path.feedback()) {
+        if (edge.to().equals(net) && unit.isBad(edge.from())) {
+          joined.add(edge.part());
+          joined.addAll(path.between(net, edge.from()));
+        }
+      }
+    }
+
+    private void addJoined(NetId net) {
+      unit.pins(net).stream().map(PinRef::part).forEach(joined::add);
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package org.relegend.bench.suspect;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.bench.Instrument;
+import org.relegend.bench.rule.Loading;
+import org.relegend.bench.rule.Unit;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Subject;
+
+/**
+ * The next best reading: the one that halves the suspicion in the bracket (US Army IT0338, frame
+ * 10), easy places before hard ones of nearly the same use, and never in a hazard zone. Where no net
+ * in the bracket is left, one that is joined to a suspect; then the proof of the first suspect.
+ */
+final class HalfSplit {
+  /** How far from the half a reading may be to be preferred for being easier. */
+  private static final double EASE = 0.04;
+
+  /** So many of the first suspects are worth a reading at their nets. */
+  private static final int NEAR = 3;
+
+  private final Unit unit;
+  private final SignalPath path;
+  private final Bracket bracket;
+  private final List<Suspect> ranked;
+  private final Map<PartId, Double> scores = new HashMap<>();
+  private final Places places;
+
+  HalfSplit(Unit unit, SignalPath path, Bracket bracket, List<Suspect> ranked) {
+    this.unit = unit;
+    this.path = path;
+    this.bracket = bracket;
+    this.ranked = ranked;
+    this.places = new Places(unit);
+    ranked.forEach(suspect -> scores.put(suspect.part(), suspect.score()));
+  }
+
+  Optional<NextReading> next() {
+    return halving().or(this::nearSuspect).or(this::proof);
+  }
+
+  private record Choice(NetId net, PinRef pin, double share, double cost) {}
+
+  private Optional<NextReading> halving() {
+    double all = mass(bracket.passed());
+    Choice best = null;
+    for (NetId net : bracket.open()) {
+      Optional<PinRef> pin = places.pin(net);
+      if (pin.isPresent() && all > 0 && !bracket.firstBad().contains(net)) {
+        double share = mass(before(net)) / all;
+        double cost = Math.abs(share - 0.5) + (hard(net, pin.get()) ? EASE : 0);
+        if (share > 0 && share < 1 && (best == null || cost < best.cost() - 1e-9)) {
+          best = new Choice(net, pin.get(), share, cost);
+        }
+      }
+    }
+    return Optional.ofNullable(best).map(this::told);
+  }
+
+  private NextReading told(Choice choice) {
+    String why =
+        String.format(
+            Locale.ROOT,
+            "halves what is left: %.0f %% of the suspicion in the bracket lies before %s, %.0f %%"
+                + " behind it",
+            100 * choice.share(),
+            unit.name(choice.net()),
+            100 * (1 - choice.share()));
+    return reading(choice.net(), choice.pin(), why);
+  }
+
+  private NextReading reading(NetId net, PinRef pin, String why) {
+    Instrument instrument =
+        unit.job().instrument().known() ? unit.job().instrument() : Instrument.DIGITAL_METER;
+    String warning =
+        Loading.of(unit, net).warning(unit, instrument).map(text -> ". " + text).orElse("");
+    return new NextReading(Subject.of(net), unit.name(pin), why + warning);
+  }
+
+  /** The parts of the bracket that the signal passes before it is at a net. */
+  private Set<PartId> before(NetId net) {
+    Set<NetId> nets = new HashSet<>(path.upstream(net));
+    nets.add(net);
+    Set<PartId> parts = new HashSet<>();
+    for (NetId one : nets) {
+      path.into(one).stream().map(SignalPath.Edge::part).forEach(parts::add);
+    }
+    parts.retainAll(bracket.passed());
+    return parts;
+  }
+
+  private double mass(Set<PartId> parts) {
+    return parts.stream().mapToDouble(part -> scores.getOrDefault(part, 0.0)).sum();
+  }
+
+  private boolean hard(NetId net, PinRef pin) {
+    return places.hard(pin) || Loading.of(unit, net).fragileFor(Instrument.DIGITAL_METER);
+  }
+
+  private Optional<NextReading> nearSuspect() {
+    for (Suspect suspect : ranked.subList(0, Math.min(NEAR, ranked.size()))) {
+      for (NetId net : unit.circuit().netsOf(suspect.part())) {
+        Optional<PinRef> pin = places.pin(net);
+        if (!unit.isRail(net) && unit.reading(net).isEmpty() && pin.isPresent()) {
+          return Optional.of(
+              reading(
+                  net,
+                  pin.get(),
+                  "not read yet, and %s hangs on it".formatted(unit.name(suspect.part()))));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<NextReading> proof() {
+    for (Suspect suspect : ranked) {
+      Optional<Part> part = unit.map().part(suspect.part());
+      if (part.isPresent() && places.mayTouch(part.get())) {
+        return Optional.of(
+            new NextReading(
+                Subject.of(suspect.part()),
+                unit.name(suspect.part()),
+                "all nodes around it are read: with the power off lift one leg of %s, measure it, and"
+                        .formatted(unit.name(suspect.part()))
+                    + " read its nodes again"));
+      }
+    }
+    return Optional.empty();
+  }
+}

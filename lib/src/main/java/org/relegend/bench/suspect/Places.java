@@ -1,0 +1,79 @@
+package org.relegend.bench.suspect;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.bench.rule.Unit;
+import org.relegend.circuit.Node;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.Outline;
+import org.relegend.hazard.Reached;
+import org.relegend.map.HazardZone;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PinRef;
+import org.relegend.map.Placement;
+import org.relegend.map.Subject;
+
+/** Where a probe may be sent: never into a hazard zone, nor to what mains or high voltage reach. */
+final class Places {
+  private final Unit unit;
+  private final Set<Node> reached = new HashSet<>();
+
+  Places(Unit unit) {
+    this.unit = unit;
+    Hazards.of(unit.circuit(), LimitSet.INSTRUMENTS).reached().stream()
+        .map(Reached::node)
+        .forEach(reached::add);
+  }
+
+  /** The pin of a net that is easiest to touch; empty where none may be proposed. */
+  Optional<PinRef> pin(NetId net) {
+    return reached.contains(Node.of(net))
+        ? Optional.empty()
+        : unit.pins(net).stream()
+            .filter(pin -> !inZone(Subject.of(pin)) && !inZone(Subject.of(pin.part())))
+            .filter(pin -> !reached.contains(Node.of(pin)))
+            .min(Comparator.comparing(this::trouble).thenComparing(pin -> pin));
+  }
+
+  /** Whether a part may be proposed for testing: none of it in a zone or on a reached net. */
+  boolean mayTouch(Part part) {
+    return !inZone(Subject.of(part.id()))
+        && part.pins().stream()
+            .map(part::ref)
+            .noneMatch(
+                pin ->
+                    inZone(Subject.of(pin))
+                        || unit.netOf(pin).map(Node::of).map(reached::contains).orElse(false));
+  }
+
+  private boolean inZone(Subject subject) {
+    List<Placement> placements = unit.circuit().index().placementsOf(subject);
+    for (HazardZone zone : unit.map().zones()) {
+      for (Placement placement : placements) {
+        if (placement.picture().equals(zone.picture())
+            && (Outline.contains(zone.outline(), placement.at())
+                || Outline.overlap(zone.outline(), placement.outline()))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Pins of many-legged parts are close together, where a probe slips. */
+  private int trouble(PinRef pin) {
+    int legs = unit.map().part(pin.part()).map(part -> part.pins().size()).orElse(99);
+    boolean unplaced = unit.circuit().index().placementsOf(Subject.of(pin)).isEmpty();
+    return (legs > 3 ? legs : 0) + (unplaced ? 100 : 0);
+  }
+
+  /** Whether a net's best pin is a hard one. */
+  boolean hard(PinRef pin) {
+    return trouble(pin) > 0;
+  }
+}
