@@ -16,6 +16,7 @@ import org.relegend.demo.photo.Shot;
 import org.relegend.demo.photo.Shots;
 import org.relegend.demo.truth.Place;
 import org.relegend.demo.truth.Truth;
+import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
@@ -109,7 +110,9 @@ public final class DemoFolder {
   }
 
   private void tables() {
-    files.put("map/map.json", MapFormat.write(new DemoMap(design).map(pictures, truth, zones)));
+    BoardMap map = new DemoMap(design).map(pictures, truth, zones);
+    files.put("map/map.json", MapFormat.write(map));
+    files.putAll(new DemoJob(map).files());
     files.put("truth/places.csv", Truth.table(truth).getBytes(StandardCharsets.UTF_8));
     files.put("truth/outlines.csv", Truth.outlines(truth).getBytes(StandardCharsets.UTF_8));
   }

@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 
-/** Writes the demo folder: pages, photos, the map over them, and where everything truly lies. */
+/**
+ * Writes the demo folder: pages, photos, the map over them, a job, and where everything truly lies.
+ */
 public final class Generate {
   private Generate() {}
 

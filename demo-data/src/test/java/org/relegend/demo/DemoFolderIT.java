@@ -11,7 +11,7 @@ class DemoFolderIT {
   @Test
   void everyFileDrawnAnew_hasTheCommittedBytes() throws IOException {
     Map<String, byte[]> files = DemoFolder.files();
-    assertThat(files).hasSize(8);
+    assertThat(files).hasSize(11);
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       assertThat(file.getValue()).as(file.getKey()).isEqualTo(Committed.file(file.getKey()));
     }

@@ -161,6 +161,23 @@ public final class JobFolder implements AutoCloseable {
     return lock == null;
   }
 
+  /** Where the folder of the map was found last, as the job has it; it may be gone since. */
+  public Path mapPlace() {
+    return folder.resolve(job().map().place().replace('/', java.io.File.separatorChar)).normalize();
+  }
+
+  /**
+   * The map folder's place as a job keeps it: from the job's own folder where one leads to the
+   * other, so that both can be moved together.
+   */
+  public static String place(Path job, Path map) {
+    Path from = job.toAbsolutePath().normalize();
+    Path to = map.toAbsolutePath().normalize();
+    return from.getRoot() != null && from.getRoot().equals(to.getRoot())
+        ? from.relativize(to).toString().replace(java.io.File.separatorChar, '/')
+        : to.toString();
+  }
+
   /** Where the file of one of the job's photos is. */
   public Path fileOf(JobPhoto photo) {
     return folder.resolve(photo.photo().file());

@@ -104,8 +104,8 @@ public final class JobTables {
    *
    * @throws TableException with all that is wrong in it
    */
-  public static Plan conditions(
-      Job job, Circuit circuit, Source source, String author, Instant now) throws TableException {
+  public static Plan conditions(Job job, Circuit circuit, Source source, String author, Instant now)
+      throws TableException {
     JobTables tables = new JobTables(job, circuit, author, now);
     TableText text = TableText.read(source, CONDITIONS);
     tables.warnings.addAll(text.warnings());
@@ -125,7 +125,9 @@ public final class JobTables {
     for (Row row : text.rows()) {
       Optional<Reading> read = reading(row, unit, next);
       if (read.isPresent()) {
-        assumed |= !job.instrument().known() && read.get().setting().with().equals(Instrument.DIGITAL_METER);
+        assumed |=
+            !job.instrument().known()
+                && read.get().setting().with().equals(Instrument.DIGITAL_METER);
         if (isThere(read.get())) {
           same++;
         } else {
@@ -232,7 +234,9 @@ public final class JobTables {
       }
       Subject kept = ofPart ? Subject.of(new PartId(text)) : asWritten(text);
       warnings.add(
-          row.problem("at", "the map has no \"%s\"; kept, and not counted".formatted(Names.printable(text)))
+          row.problem(
+                  "at",
+                  "the map has no \"%s\"; kept, and not counted".formatted(Names.printable(text)))
               .toString());
       return kept;
     }
@@ -261,7 +265,9 @@ public final class JobTables {
   }
 
   private static Subject asWritten(String text) {
-    return text.matches("[^\\s./]+[./][^\\s.]+") ? Subject.parse(text) : Subject.of(new NetId(text));
+    return text.matches("[^\\s./]+[./][^\\s.]+")
+        ? Subject.parse(text)
+        : Subject.of(new NetId(text));
   }
 
   /** A part R101 or a section U101/Ta that the map has. */

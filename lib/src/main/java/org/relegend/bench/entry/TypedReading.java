@@ -55,7 +55,9 @@ public final class TypedReading {
 
   private static Waveform waveform(String quantity) {
     String word = quantity.toLowerCase(Locale.ROOT);
-    return word.startsWith("ac") ? Waveform.AC : word.startsWith("dc") ? Waveform.DC : Waveform.UNSTATED;
+    return word.startsWith("ac")
+        ? Waveform.AC
+        : word.startsWith("dc") ? Waveform.DC : Waveform.UNSTATED;
   }
 
   private static Quantity quantity(String words) {

@@ -15,7 +15,8 @@ import org.relegend.marking.Quantity;
 
 /**
  * Reads the conditions of a reading as people write them, divided by semicolons: {@code power on;
- * against VN; meter 10M; x10 probe 15p; lifted; limit 5 mV}. What isn't understood is kept as words.
+ * against VN; meter 10M; x10 probe 15p; lifted; limit 5 mV}. What isn't understood is kept as
+ * words.
  *
  * @param limit how far the node may lie from its twin, where that was said
  */
@@ -28,15 +29,16 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
     }
   }
 
-  private static final Pattern POWER =
-      Pattern.compile("(?:power(?:ed)?\\s*(on|off)?|(unpowered))");
-  private static final Pattern AGAINST = Pattern.compile("(?i)(?:against|to|ref(?:erence)?)\\s+(\\S+)");
+  private static final Pattern POWER = Pattern.compile("(?:power(?:ed)?\\s*(on|off)?|(unpowered))");
+  private static final Pattern AGAINST =
+      Pattern.compile("(?i)(?:against|to|ref(?:erence)?)\\s+(\\S+)");
   private static final Pattern METER =
       Pattern.compile("(?i)(?:meter\\s+(.+)|([0-9.]+\\s*[kMG]?\\S*)\\s+(?:meter|input))");
   private static final Pattern PROBE =
       Pattern.compile("(?i)(?:x\\s*(10?)\\s*probe|probe\\s*x\\s*(10?))\\s*([0-9.]+\\s*p\\S*)?");
   private static final Pattern SENSITIVITY =
-      Pattern.compile("(?i)([0-9.]+\\s*k?)\\s*(?:ohm|\u03a9)?\\s*/\\s*V(?:\\s+meter)?\\s*,?\\s+([0-9.]+)\\s*V\\s+range");
+      Pattern.compile(
+          "(?i)([0-9.]+\\s*k?)\\s*(?:ohm|\u03a9)?\\s*/\\s*V(?:\\s+meter)?\\s*,?\\s+([0-9.]+)\\s*V\\s+range");
   private static final Pattern LIMIT = Pattern.compile("(?i)limit\\s+(\\S+(?:\\s*\\S+)?)");
 
   /**
@@ -93,7 +95,8 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
 
     private boolean lifted(String piece) {
       switch (piece.toLowerCase(Locale.ROOT)) {
-        case "lifted", "one leg lifted", "out of circuit", "out-of-circuit", "removed" -> lifted = true;
+        case "lifted", "one leg lifted", "out of circuit", "out-of-circuit", "removed" ->
+            lifted = true;
         case "in circuit", "in-circuit" -> lifted = false;
         default -> {
           return false;

@@ -24,7 +24,9 @@ final class CapacitorNotTested implements Rule {
   public List<Finding> inspect(Unit unit) {
     List<Finding> found = new ArrayList<>();
     for (Part part : unit.map().parts()) {
-      if (unit.isFamily(part.id(), "capacitor") && part.pins().size() == 2 && untested(unit, part)) {
+      if (unit.isFamily(part.id(), "capacitor")
+          && part.pins().size() == 2
+          && untested(unit, part)) {
         found.add(finding(unit, part));
       }
     }

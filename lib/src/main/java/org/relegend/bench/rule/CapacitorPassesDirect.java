@@ -71,8 +71,7 @@ final class CapacitorPassesDirect implements Rule {
     }
     String message =
         "At %s (%s) %s of direct current flow that only a capacitor can bring%s."
-            .formatted(
-                unit.name(sum.net()), Volts.text(sum.volts()), Volts.amps(sum.amps()), leak);
+            .formatted(unit.name(sum.net()), Volts.text(sum.volts()), Volts.amps(sum.amps()), leak);
     return Optional.of(
         new Finding(
             code(),

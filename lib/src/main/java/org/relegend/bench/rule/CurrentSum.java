@@ -75,8 +75,7 @@ final class CurrentSum implements Rule {
         branch.part(),
         Blame.STRONG,
         "if it is open, the currents at %s add up; as marked (%s) it would carry %s"
-            .formatted(
-                unit.name(sum.net()), Volts.ohms(branch.ohms()), Volts.amps(branch.amps())));
+            .formatted(unit.name(sum.net()), Volts.ohms(branch.ohms()), Volts.amps(branch.amps())));
   }
 
   /** The value that the resistor would need for the sum to be nothing. */

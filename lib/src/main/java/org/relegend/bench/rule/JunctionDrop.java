@@ -45,7 +45,8 @@ final class JunctionDrop implements Rule {
           unit.kind(part.id())
               .map(kind -> !kind.name().equals("zener") && !kind.name().equals("led"))
               .orElse(false);
-      if (silicon && (unit.isFamily(part.id(), "transistor") || unit.isFamily(part.id(), "diode"))) {
+      if (silicon
+          && (unit.isFamily(part.id(), "transistor") || unit.isFamily(part.id(), "diode"))) {
         for (Element element : unit.elements(part.id())) {
           underPower(unit, element).ifPresent(found::add);
         }
@@ -65,8 +66,7 @@ final class JunctionDrop implements Rule {
     for (String[] roles : JUNCTIONS) {
       Optional<Volts> from = element.volts(roles[0]);
       Optional<Volts> to = element.volts(roles[1]);
-      boolean read =
-          from.isPresent() && to.isPresent() && (from.get().read() || to.get().read());
+      boolean read = from.isPresent() && to.isPresent() && (from.get().read() || to.get().read());
       if (read) {
         double sign = sign(unit, element.part());
         double drop = sign * (from.get().value() - to.get().value());
@@ -77,9 +77,7 @@ final class JunctionDrop implements Rule {
         Optional<Volts> a = element.healthy(roles[0]);
         Optional<Volts> b = element.healthy(roles[1]);
         boolean conducts =
-            a.isPresent()
-                && b.isPresent()
-                && sign * (a.get().value() - b.get().value()) >= LEAST;
+            a.isPresent() && b.isPresent() && sign * (a.get().value() - b.get().value()) >= LEAST;
         if (conducts && Math.abs(drop) < NOTHING) {
           return Optional.of(shorted(element, roles, drop));
         }

@@ -47,7 +47,8 @@ public final class LaterDate implements Rule {
         .forEach(
             (part, is) -> {
               if (is == DateSpan.Later.CERTAINLY) {
-                later.put(part, spans.getOrDefault(part, new DateSpan(LocalDate.MIN, LocalDate.MAX)));
+                later.put(
+                    part, spans.getOrDefault(part, new DateSpan(LocalDate.MIN, LocalDate.MAX)));
               }
             });
     return later;

@@ -15,9 +15,10 @@ import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
 
 /**
- * What a probe does to a node: the resistance that the node is held by (Thévenin), through resistors
- * to nets that are held firmly. Collectors, gates and capacitors count as no way for direct current;
- * emitters and diodes hold in a way that isn't computed, so that the figure is an upper limit there.
+ * What a probe does to a node: the resistance that the node is held by (Thévenin), through
+ * resistors to nets that are held firmly. Collectors, gates and capacitors count as no way for
+ * direct current; emitters and diodes hold in a way that isn't computed, so that the figure is an
+ * upper limit there.
  *
  * @param ohms the resistance the node is held by; empty where no resistor holds it
  * @param openVolts its voltage untouched, from the resistors alone; empty where unknown
@@ -80,24 +81,21 @@ public record Loading(
     return switch (nodeClass) {
       case DRIVEN -> false;
       case HIGH_IMPEDANCE -> true;
-      case RESISTIVE ->
-          !instrument.known() || ohms.orElse(0) * METER_FACTOR > instrument.ohms();
+      case RESISTIVE -> !instrument.known() || ohms.orElse(0) * METER_FACTOR > instrument.ohms();
     };
   }
 
   /** What the instrument would read there against the reference; empty where not computed. */
   public OptionalDouble reads(Instrument instrument) {
     return ohms.isPresent() && openVolts.isPresent() && instrument.known()
-        ? OptionalDouble.of(
-            read(openVolts.getAsDouble(), ohms.getAsDouble(), instrument.ohms()))
+        ? OptionalDouble.of(read(openVolts.getAsDouble(), ohms.getAsDouble(), instrument.ohms()))
         : OptionalDouble.empty();
   }
 
   /** The loading of a node of this unit, from the map's voltages and resistors. */
   public static Loading of(Unit unit, NetId net) {
     Network network = new Network(unit, net);
-    List<PinRef> controls =
-        unit.pins(net).stream().filter(pin -> isControl(unit, pin)).toList();
+    List<PinRef> controls = unit.pins(net).stream().filter(pin -> isControl(unit, pin)).toList();
     if (network.holds(net)) {
       return new Loading(
           net,
@@ -155,8 +153,7 @@ public record Loading(
     if (!resistors.isEmpty()) {
       List<String> held = new ArrayList<>();
       for (PartId part : resistors) {
-        held.add(
-            "%s (%s)".formatted(unit.name(part), Volts.ohms(unit.ohms(part).orElseThrow())));
+        held.add("%s (%s)".formatted(unit.name(part), Volts.ohms(unit.ohms(part).orElseThrow())));
       }
       text.append(", held by ").append(String.join(" and ", held));
     }

@@ -80,8 +80,7 @@ final class NoCurrent implements Rule {
     Optional<NetId> net = net(element, OUTPUTS);
     Optional<NodeSum> sum =
         net.flatMap(n -> asRead ? NodeSum.asRead(unit, n) : NodeSum.healthy(unit, n));
-    return sum.filter(
-        s -> s.complete() && s.devices().size() == 1 && !s.branches().isEmpty());
+    return sum.filter(s -> s.complete() && s.devices().size() == 1 && !s.branches().isEmpty());
   }
 
   private Optional<Finding> finding(Unit unit, Element element) {
@@ -89,8 +88,7 @@ final class NoCurrent implements Rule {
     List<Element> sharing = common.map(net -> sharing(unit, net)).orElse(List.of());
     List<Element> all = sharing.isEmpty() ? List.of(element) : sharing;
     boolean explained =
-        all.stream()
-            .anyMatch(other -> net(other, CONTROLS).map(unit::isBad).orElse(false));
+        all.stream().anyMatch(other -> net(other, CONTROLS).map(unit::isBad).orElse(false));
     if (explained) {
       return Optional.empty();
     }

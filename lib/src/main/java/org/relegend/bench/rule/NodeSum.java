@@ -134,8 +134,7 @@ record NodeSum(
           Math.abs(amps) * tolerance(pin.part())
               + (far.get().uncertainty() + here.uncertainty()) / ohms.getAsDouble();
       branches.add(
-          new Branch(
-              pin.part(), other.get(), far.get().value(), ohms.getAsDouble(), amps, slack));
+          new Branch(pin.part(), other.get(), far.get().value(), ohms.getAsDouble(), amps, slack));
     }
 
     private double tolerance(PartId part) {

@@ -48,8 +48,7 @@ final class OutOfCircuitValue implements Rule {
     return found;
   }
 
-  private Optional<Finding> compare(
-      Unit unit, PartId part, Reading reading, ValueReading marking) {
+  private Optional<Finding> compare(Unit unit, PartId part, Reading reading, ValueReading marking) {
     double nominal = marking.amount().value();
     Tolerance tolerance = marking.tolerance().orElse(usual(unit, part));
     boolean high = reading.value() > tolerance.highest(nominal);

@@ -47,7 +47,8 @@ final class ReadingsDisagree implements Rule {
   private static boolean differ(Unit unit, Reading a, Reading b) {
     double difference = Math.abs(a.value() - b.value());
     return a.quantity() == Quantity.VOLTAGE
-        ? difference > unit.job().limit(a.at()).at(Math.max(Math.abs(a.value()), Math.abs(b.value())))
+        ? difference
+            > unit.job().limit(a.at()).at(Math.max(Math.abs(a.value()), Math.abs(b.value())))
         : difference > 0.05 * Math.max(Math.abs(a.value()), Math.abs(b.value()));
   }
 

@@ -8,7 +8,9 @@ import org.relegend.bench.State;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 
-/** A part still original whose twin was renewed: somebody had a reason, and the two are of an age. */
+/**
+ * A part still original whose twin was renewed: somebody had a reason, and the two are of an age.
+ */
 final class TwinReplaced implements Rule {
   @Override
   public String code() {

@@ -54,7 +54,9 @@ final class UnexplainedVoltage implements Rule {
     for (PartId part : parts) {
       blames.add(
           new Blame(
-              part, Blame.WEAK, "joined to %s, whose voltage nothing explains".formatted(unit.name(sum.net()))));
+              part,
+              Blame.WEAK,
+              "joined to %s, whose voltage nothing explains".formatted(unit.name(sum.net()))));
     }
     String message =
         alone

@@ -141,9 +141,7 @@ public final class Unit {
       return Optional.of(new Volts(value, true));
     }
     OptionalDouble rail = rail(net);
-    return rail.isPresent()
-        ? Optional.of(new Volts(rail.getAsDouble(), false))
-        : Optional.empty();
+    return rail.isPresent() ? Optional.of(new Volts(rail.getAsDouble(), false)) : Optional.empty();
   }
 
   /**
@@ -190,9 +188,7 @@ public final class Unit {
     return switch (potential.nature()) {
       case REFERENCE -> OptionalDouble.of(0);
       case DC ->
-          potential.volts() == 0
-              ? OptionalDouble.empty()
-              : OptionalDouble.of(potential.volts());
+          potential.volts() == 0 ? OptionalDouble.empty() : OptionalDouble.of(potential.volts());
       default -> OptionalDouble.empty();
     };
   }

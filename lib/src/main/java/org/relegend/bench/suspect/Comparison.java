@@ -44,8 +44,7 @@ public record Comparison(
       if (twin.isPresent() && other.isPresent() && net.compareTo(twin.get()) < 0) {
         double here = unit.volts(net).orElseThrow().value();
         double there = other.get().value();
-        double limit =
-            unit.job().limit(org.relegend.map.Subject.of(net)).at(there);
+        double limit = unit.job().limit(org.relegend.map.Subject.of(net)).at(there);
         all.add(new Comparison(net, here, twin.get(), there, here - there, limit));
       }
     }

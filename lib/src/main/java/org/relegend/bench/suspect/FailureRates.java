@@ -29,7 +29,11 @@ public final class FailureRates {
           row("capacitor", "tantalum|bead", "solid tantalum capacitor", 0.0039),
           row("capacitor", "ceramic|disc", "ceramic capacitor", 0.0074),
           row("capacitor", "mica", "mica capacitor", 0.0015),
-          row("capacitor", "cap-pol|electrolytic|cap-bipolar|cap-multi", "aluminium capacitor", 0.061),
+          row(
+              "capacitor",
+              "cap-pol|electrolytic|cap-bipolar|cap-multi",
+              "aluminium capacitor",
+              0.061),
           row("capacitor", "", "paper or film capacitor", 0.0042),
           row("diode", "zener", "regulator diode", 0.024),
           row("diode", "small.signal|switching", "switching diode", 0.0075),
@@ -66,7 +70,11 @@ public final class FailureRates {
   public static Rate of(Circuit circuit, Part part) {
     String family = circuit.kindOf(part.id()).map(Kind::family).orElse("");
     String words =
-        (part.kind() + " " + circuit.kindOf(part.id()).map(Kind::name).orElse("") + " " + part.value())
+        (part.kind()
+                + " "
+                + circuit.kindOf(part.id()).map(Kind::name).orElse("")
+                + " "
+                + part.value())
             .toLowerCase(Locale.ROOT);
     for (Row row : TABLE) {
       boolean fits = row.words().isEmpty() || words.matches(".*(" + row.words() + ").*");

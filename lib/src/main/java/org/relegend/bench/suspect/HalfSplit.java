@@ -18,8 +18,8 @@ import org.relegend.map.Subject;
 
 /**
  * The next best reading: the one that halves the suspicion in the bracket (US Army IT0338, frame
- * 10), easy places before hard ones of nearly the same use, and never in a hazard zone. Where no net
- * in the bracket is left, one that is joined to a suspect; then the proof of the first suspect.
+ * 10), easy places before hard ones of nearly the same use, and never in a hazard zone. Where no
+ * net in the bracket is left, one that is joined to a suspect; then the proof of the first suspect.
  */
 final class HalfSplit {
   /** How far from the half a reading may be to be preferred for being easier. */

@@ -173,8 +173,7 @@ public final class SignalPath {
             && unit.isFamily(step.in().part(), "diode");
     return junction
         || conduction == Conduction.OHMIC
-        || conduction == Conduction.CAPACITIVE
-            && !unit.isFamily(step.in().part(), "transistor")
+        || conduction == Conduction.CAPACITIVE && !unit.isFamily(step.in().part(), "transistor")
         || conduction == Conduction.WINDING
         || conduction == Conduction.WIRE
         || conduction == Conduction.CONTACT;
@@ -196,7 +195,8 @@ public final class SignalPath {
     for (Element element : unit.elements(part.id())) {
       if (transistor || valve) {
         for (String control : List.of("base", "gate", "grid")) {
-          for (String end : List.of("collector", "drain", "anode", "emitter", "source", "cathode")) {
+          for (String end :
+              List.of("collector", "drain", "anode", "emitter", "source", "cathode")) {
             through(all, element, control, end);
           }
         }
@@ -221,8 +221,7 @@ public final class SignalPath {
   private void through(Map<NetId, List<Edge>> all, Element element, String from, String to) {
     element
         .net(from)
-        .ifPresent(
-            a -> element.net(to).ifPresent(b -> add(all, a, b, element.part())));
+        .ifPresent(a -> element.net(to).ifPresent(b -> add(all, a, b, element.part())));
   }
 
   private void transformer(Map<NetId, List<Edge>> all, Part part) {

@@ -15,10 +15,7 @@ import org.relegend.map.Part;
  * @param suspects the likeliest first
  */
 public record Suspects(
-    List<Suspect> suspects,
-    List<Finding> findings,
-    Bracket bracket,
-    Optional<NextReading> next) {
+    List<Suspect> suspects, List<Finding> findings, Bracket bracket, Optional<NextReading> next) {
   public Suspects {
     suspects = List.copyOf(suspects);
     findings = List.copyOf(findings);

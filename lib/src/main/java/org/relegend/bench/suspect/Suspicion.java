@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.relegend.bench.Condition;
@@ -90,16 +89,16 @@ final class Suspicion {
     }
     weights.sort(Comparator.comparingDouble(Weight::size).reversed());
     List<String> reasons = new ArrayList<>(weights.stream().map(Weight::reason).toList());
-    reasons.add(
-        String.format(
-            Locale.ROOT,
-            rate.published()
-                ? "its kind (%s) fails %s times in a million hours (%s)"
-                : "its kind (%s) is taken to fail %s times in a million hours",
-            rate.name(),
-            Double.toString(rate.perMillionHours()),
-            FailureRates.SOURCE));
+    reasons.add(told(rate));
     return new Suspect(part.id(), score, reasons);
+  }
+
+  private static String told(FailureRates.Rate rate) {
+    return rate.published()
+        ? "its kind (%s) fails %s times in a million hours (%s)"
+            .formatted(rate.name(), rate.perMillionHours(), FailureRates.SOURCE)
+        : "its kind (%s) is taken to fail %s times in a million hours"
+            .formatted(rate.name(), rate.perMillionHours());
   }
 
   private static void add(List<Weight> weights, Condition condition) {

@@ -50,9 +50,12 @@ abstract class Answering implements Callable<Integer> {
   }
 
   private MapFolder told(MapFolder opened) {
-    for (String notice : opened.notices()) {
-      spec.commandLine().getErr().println(spec.qualifiedName() + ": note: " + notice);
-    }
+    opened.notices().forEach(this::note);
     return opened;
+  }
+
+  /** Something to know beside the answer, on the error stream. */
+  final void note(String notice) {
+    spec.commandLine().getErr().println(spec.qualifiedName() + ": note: " + notice);
   }
 }

@@ -30,6 +30,8 @@ import picocli.CommandLine.Spec;
       JoinedCommand.class,
       TwinCommand.class,
       CheckCommand.class,
+      JobCommand.class,
+      SuspectsCommand.class,
       HazardsCommand.class,
       LineUpCommand.class,
       SheetCommand.class

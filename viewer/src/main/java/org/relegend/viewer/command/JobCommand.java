@@ -1,0 +1,240 @@
+package org.relegend.viewer.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.relegend.bench.Instrument;
+import org.relegend.bench.Intake;
+import org.relegend.bench.Job;
+import org.relegend.bench.JobEdit;
+import org.relegend.bench.MapLink;
+import org.relegend.bench.entry.JobTables;
+import org.relegend.bench.entry.TypedReading;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.BoardMap;
+import org.relegend.map.EditRefusedException;
+import org.relegend.marking.Quantity;
+import org.relegend.store.JobFolder;
+import org.relegend.store.Json;
+import org.relegend.store.MapFormat;
+import org.relegend.store.StoreException;
+import org.relegend.table.Problem;
+import org.relegend.table.Source;
+import org.relegend.table.TableException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code job FOLDER --map MAP [--readings r.csv] [--conditions c.csv]}. */
+@Command(
+    name = "job",
+    description = {
+      "Makes a bench job over a map, or extends one: readings and conditions of one unit.",
+      "A job is private and is kept beside the map, never in it. Tables with an error change",
+      "nothing, and tables read a second time change nothing either."
+    })
+final class JobCommand extends Answering {
+  @Parameters(paramLabel = "FOLDER", description = "the job's folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--map",
+      paramLabel = "MAP",
+      description = "the folder of the map; needed to make a job, and where the map has moved")
+  private @Nullable Path map;
+
+  @Option(
+      names = "--readings",
+      paramLabel = "FILE",
+      description =
+          "at,quantity,value,unit,conditions; conditions like: power on; against VN; meter 10M;"
+              + " lifted; limit 5 mV")
+  private @Nullable Path readings;
+
+  @Option(
+      names = "--conditions",
+      paramLabel = "FILE",
+      description = "part,condition,date_code,note")
+  private @Nullable Path conditions;
+
+  @Option(names = "--complaint", paramLabel = "TEXT", description = "in the owner's own words")
+  private String complaint = "";
+
+  @Option(names = "--customer", paramLabel = "NAME", description = "stays in the job")
+  private String customer = "";
+
+  @Option(names = "--serial", paramLabel = "NUMBER", description = "stays in the job")
+  private String serial = "";
+
+  @Option(
+      names = "--meter",
+      paramLabel = "OHMS",
+      description = "input resistance of the usual meter, like 10M")
+  private String meter = "";
+
+  @Mixin private AuthorOption author = new AuthorOption();
+
+  @Override
+  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+    try {
+      return JobFolder.isJob(folder) ? extended() : made();
+    } catch (TableException wrong) {
+      Problem first = wrong.problems().get(0);
+      throw new CommandFailure(
+          wrong.count() == 1
+              ? first.toString()
+              : "%s (and %d more problems; nothing was changed)"
+                  .formatted(first, wrong.count() - 1));
+    } catch (IllegalArgumentException unfit) {
+      throw new CommandFailure(String.valueOf(unfit.getMessage()));
+    }
+  }
+
+  private Answer made()
+      throws CommandFailure, StoreException, EditRefusedException, TableException {
+    if (map == null) {
+      throw new CommandFailure(
+          "there is no job in %s: to make one, name the map it lies over with --map"
+              .formatted(folder));
+    }
+    BoardMap under = openToRead(map).map();
+    Instant now = Clock.systemUTC().instant();
+    String id =
+        "job-"
+            + DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC).format(now);
+    Filling filling = new Filling(Job.empty(id, link(under, map)), under, now, true);
+    Job job = filling.filled();
+    JobFolder.create(folder, job).close();
+    return filling.told();
+  }
+
+  private Answer extended()
+      throws CommandFailure, StoreException, EditRefusedException, TableException {
+    try (JobFolder opened = JobFolder.open(folder)) {
+      if (opened.readOnly()) {
+        throw new CommandFailure(String.join(" ", opened.notices()));
+      }
+      Path place = map == null ? opened.mapPlace() : map;
+      BoardMap under = openToRead(place).map();
+      Job job = opened.job();
+      if (!job.map().id().equals(under.id())) {
+        throw new CommandFailure(
+            "the job in %s lies over the map \"%s\", and %s holds another, \"%s\""
+                .formatted(folder, job.map().title(), place, under.info().title()));
+      }
+      Filling filling =
+          new Filling(job.withMap(link(under, place)), under, Clock.systemUTC().instant(), false);
+      if (!job.map().digest().equals(MapFormat.digest(under))) {
+        filling.warnings.add(
+            "The map has changed since this job last saw it; the job now lies over the map as it"
+                + " is.");
+      }
+      Job changed = filling.filled();
+      if (!changed.equals(job)) {
+        opened.save(changed);
+      }
+      return filling.told();
+    }
+  }
+
+  private MapLink link(BoardMap under, Path place) {
+    return new MapLink(
+        under.id(), MapFormat.digest(under), under.info().title(), JobFolder.place(folder, place));
+  }
+
+  /** One run: the job as it is filled, and what there is to tell of it. */
+  private final class Filling {
+    private final Circuit circuit;
+    private final Instant now;
+    private final boolean created;
+    private final List<String> warnings = new ArrayList<>();
+    private Job job;
+    private Json readingCounts = counts(0, 0);
+    private Json conditionCounts = counts(0, 0);
+
+    Filling(Job job, BoardMap under, Instant now, boolean created) {
+      this.job = job;
+      this.circuit = Circuit.of(under);
+      this.now = now;
+      this.created = created;
+    }
+
+    Job filled() throws TableException, EditRefusedException {
+      intake();
+      if (conditions != null) {
+        JobTables.Plan plan =
+            JobTables.conditions(job, circuit, Source.of(conditions), author.author(), now);
+        conditionCounts = taken(plan);
+      }
+      if (readings != null) {
+        JobTables.Plan plan =
+            JobTables.readings(job, circuit, Source.of(readings), author.author(), now);
+        readingCounts = taken(plan);
+      }
+      return job;
+    }
+
+    private void intake() throws EditRefusedException {
+      if (!complaint.isEmpty() || !customer.isEmpty() || !serial.isEmpty()) {
+        Intake old = job.intake();
+        Intake changed =
+            new Intake(
+                complaint.isEmpty() ? old.complaint() : complaint,
+                customer.isEmpty() ? old.customer() : customer,
+                serial.isEmpty() ? old.serial() : serial,
+                old.accessories(),
+                old.history(),
+                author.author().isEmpty() ? old.receivedBy() : author.author(),
+                old.at().equals(Instant.EPOCH) ? now : old.at());
+        job = new JobEdit.ChangeIntake(changed).applyTo(job);
+      }
+      if (!meter.isEmpty()) {
+        double ohms = TypedReading.parse(meter, Quantity.RESISTANCE).value();
+        job = new JobEdit.ChangeInstrument(new Instrument("", ohms, 0)).applyTo(job);
+      }
+    }
+
+    private Json taken(JobTables.Plan plan) throws EditRefusedException {
+      job = plan.edit().applyTo(job);
+      warnings.addAll(plan.warnings());
+      return counts(plan.count(), plan.same());
+    }
+
+    private Json counts(int added, int same) {
+      return Json.object().put("added", added).put("same", same);
+    }
+
+    Answer told() {
+      return Answer.ok(
+          () ->
+              Json.object()
+                  .put("job", job.id())
+                  .put("map", job.map().id())
+                  .put("created", created)
+                  .put("readings", readingCounts)
+                  .put("conditions", conditionCounts)
+                  .put("warnings", Json.texts(warnings)),
+          out -> {
+            warnings.forEach(warning -> out.println("note: " + warning));
+            out.println(
+                "%s the job in %s over \"%s\": %s, %s."
+                    .formatted(
+                        created ? "Made" : "Extended",
+                        folder,
+                        job.map().title(),
+                        counted(job.readings().size(), "reading"),
+                        counted(job.conditions().size(), "condition")));
+          });
+    }
+
+    private static String counted(int count, String thing) {
+      return count + " " + thing + (count == 1 ? "" : "s");
+    }
+  }
+}

@@ -1,0 +1,222 @@
+package org.relegend.viewer.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.relegend.bench.Job;
+import org.relegend.bench.rule.Finding;
+import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.Volts;
+import org.relegend.bench.suspect.Bracket;
+import org.relegend.bench.suspect.Comparison;
+import org.relegend.bench.suspect.NextReading;
+import org.relegend.bench.suspect.SignalPath;
+import org.relegend.bench.suspect.Suspect;
+import org.relegend.bench.suspect.Suspects;
+import org.relegend.circuit.Circuit;
+import org.relegend.hazard.Cautions;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Names;
+import org.relegend.map.NetId;
+import org.relegend.map.Subject;
+import org.relegend.store.JobFolder;
+import org.relegend.store.Json;
+import org.relegend.store.MapFolder;
+import org.relegend.store.MapFormat;
+import org.relegend.store.StoreException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code suspects FOLDER}. */
+@Command(
+    name = "suspects",
+    description = {
+      "Of a bench job: ranked suspects, each with its reasons, what the readings say, and the next",
+      "best reading. Reads only; nothing is written."
+    })
+final class SuspectsCommand extends Answering {
+  /** More than these nobody looks at, and shares below this are noise. */
+  private static final int MOST = 25;
+
+  private static final double LEAST = 0.0005;
+
+  private static final int PRINTED = 8;
+
+  @Parameters(paramLabel = "FOLDER", description = "the job's folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--map",
+      paramLabel = "MAP",
+      description = "the folder of the map, where it isn't where the job last found it")
+  private @Nullable Path map;
+
+  @Override
+  Answer answer() throws CommandFailure, StoreException {
+    if (!JobFolder.isJob(folder) && Files.exists(folder.resolve(MapFolder.MAP_FILE))) {
+      throw new CommandFailure(
+          "%s holds a board map, and suspects are of a job: make one with the command job"
+              .formatted(folder));
+    }
+    JobFolder opened = JobFolder.openReadOnly(folder);
+    opened.notices().forEach(this::note);
+    Job job = opened.job();
+    BoardMap under = mapOf(opened);
+    Unit unit = Unit.of(job, Circuit.of(under));
+    Suspects found = Suspects.of(unit);
+    List<Comparison> comparisons = Comparison.inOrder(unit, SignalPath.of(unit));
+    return Answer.ok(
+        () -> json(unit, found, comparisons), out -> print(out, unit, found, comparisons));
+  }
+
+  private BoardMap mapOf(JobFolder opened) throws CommandFailure, StoreException {
+    Path place = map == null ? opened.mapPlace() : map;
+    if (map == null && !Files.isDirectory(place)) {
+      throw new CommandFailure(
+          "the map of this job is not at %s any more: name its folder with --map".formatted(place));
+    }
+    BoardMap under = openToRead(place).map();
+    if (!under.id().equals(opened.job().map().id())) {
+      throw new CommandFailure(
+          "the job in %s lies over the map \"%s\", and %s holds another, \"%s\""
+              .formatted(folder, opened.job().map().title(), place, under.info().title()));
+    }
+    if (!MapFormat.digest(under).equals(opened.job().map().digest())) {
+      note(
+          "the map has changed since the job last saw it; what follows is of the map as it is now");
+    }
+    return under;
+  }
+
+  private static List<Suspect> told(Suspects found) {
+    return found.suspects().stream()
+        .filter(suspect -> suspect.score() >= LEAST)
+        .limit(MOST)
+        .toList();
+  }
+
+  private static Json json(Unit unit, Suspects found, List<Comparison> comparisons) {
+    BoardMap map = unit.map();
+    Json.Obj next =
+        found
+            .next()
+            .map(
+                reading ->
+                    Json.object()
+                        .put("at", map.nameOf(reading.at()))
+                        .put("where", reading.where())
+                        .put("why", reading.why()))
+            .orElseGet(
+                () ->
+                    Json.object()
+                        .put("at", "")
+                        .put("where", "")
+                        .put("why", "no place is left that may be proposed"));
+    return Json.object()
+        .put("suspects", Json.array(told(found), suspect -> suspect(map, suspect)))
+        .put("findings", Json.array(found.findings(), finding -> finding(map, finding)))
+        .put("next", next)
+        .put("bracket", bracket(map, found.bracket()))
+        .put("compared", Json.array(comparisons, comparison -> compared(map, comparison)))
+        .put("cautions", Json.array(Cautions.all(), caution -> Json.of(caution.text())));
+  }
+
+  private static Json suspect(BoardMap map, Suspect suspect) {
+    return Json.object()
+        .put("part", map.nameOf(suspect.part()))
+        .put("score", suspect.score())
+        .put("reasons", Json.texts(suspect.reasons()));
+  }
+
+  private static Json finding(BoardMap map, Finding finding) {
+    return Json.object()
+        .put("code", finding.code())
+        .put("severity", finding.severity().word())
+        .put("subjects", Json.array(finding.subjects(), s -> Json.of(map.nameOf(s))))
+        .put("parts", Json.array(finding.blames(), blame -> Json.of(map.nameOf(blame.part()))))
+        .put("message", finding.message())
+        .put("remedy", finding.remedy())
+        .put("source", finding.source());
+  }
+
+  private static Json bracket(BoardMap map, Bracket bracket) {
+    return Json.object()
+        .put("lastGood", nets(map, bracket.lastGood()))
+        .put("firstBad", nets(map, bracket.firstBad()))
+        .put("byComplaint", bracket.byComplaint())
+        .put("parts", Json.array(bracket.passed(), part -> Json.of(map.nameOf(part))));
+  }
+
+  private static Json nets(BoardMap map, List<NetId> nets) {
+    return Json.array(nets, net -> Json.of(map.nameOf(Subject.of(net))));
+  }
+
+  private static Json compared(BoardMap map, Comparison comparison) {
+    return Json.object()
+        .put("net", map.nameOf(Subject.of(comparison.net())))
+        .put("volts", comparison.volts())
+        .put("twin", map.nameOf(Subject.of(comparison.twin())))
+        .put("twinVolts", comparison.twinVolts())
+        .put("difference", comparison.difference())
+        .put("limit", comparison.limit())
+        .put("flagged", comparison.flagged());
+  }
+
+  private static void print(
+      PrintWriter out, Unit unit, Suspects found, List<Comparison> comparisons) {
+    BoardMap map = unit.map();
+    out.println("Suspects:");
+    told(found).stream().limit(PRINTED).forEach(suspect -> print(out, map, suspect));
+    out.println("What the readings say:");
+    for (Finding finding : found.findings()) {
+      line(out, "  %s: %s".formatted(finding.severity().word(), finding.message()));
+      line(out, "      " + finding.remedy());
+    }
+    if (found.findings().isEmpty()) {
+      out.println("  nothing yet");
+    }
+    if (comparisons.stream().anyMatch(Comparison::flagged)) {
+      out.println("Different from the twin, in the order of the signal:");
+      comparisons.stream()
+          .filter(Comparison::flagged)
+          .forEach(
+              c ->
+                  line(
+                      out,
+                      "  %s %s, %s %s"
+                          .formatted(
+                              map.nameOf(Subject.of(c.net())),
+                              Volts.text(c.volts()),
+                              map.nameOf(Subject.of(c.twin())),
+                              Volts.text(c.twinVolts()))));
+    }
+    found
+        .next()
+        .ifPresentOrElse(
+            next -> print(out, map, next), () -> out.println("Next: no place may be proposed."));
+    Cautions.all().forEach(caution -> line(out, "Caution: " + caution.text()));
+  }
+
+  private static void print(PrintWriter out, BoardMap map, Suspect suspect) {
+    line(
+        out,
+        String.format(
+            Locale.ROOT,
+            "  %-6s %5.1f %%  %s",
+            map.nameOf(suspect.part()),
+            100 * suspect.score(),
+            String.join("; ", suspect.reasons())));
+  }
+
+  private static void print(PrintWriter out, BoardMap map, NextReading next) {
+    line(out, "Next: %s, at %s: %s.".formatted(map.nameOf(next.at()), next.where(), next.why()));
+  }
+
+  private static void line(PrintWriter out, String text) {
+    out.println(Names.spelledOut(text));
+  }
+}
