@@ -1,0 +1,248 @@
+package org.relegend.twin;
+
+import static org.relegend.twin.Pairing.NONE;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * Finds twins by the nets that all of their pins are on. What is alike in this has no difference
+ * that the circuit could tell.
+ */
+final class ByPlace {
+  private final PinGraph graph;
+  private final Pairing pairing;
+
+  ByPlace(Pairing pairing) {
+    this.graph = pairing.graph;
+    this.pairing = pairing;
+  }
+
+  /** What stands at one place on either side. */
+  private static final class Standing {
+    private final IntList firsts = new IntList();
+    private final IntList seconds = new IntList();
+
+    /** Only those that are marked or not. */
+    Standing where(
+        boolean[] firstMarks, boolean firstMarked, boolean[] secondMarks, boolean secondMarked) {
+      Standing some = new Standing();
+      for (int i = 0; i < firsts.size(); i++) {
+        if (firstMarks[firsts.get(i)] == firstMarked) {
+          some.firsts.add(firsts.get(i));
+        }
+      }
+      for (int i = 0; i < seconds.size(); i++) {
+        if (secondMarks[seconds.get(i)] == secondMarked) {
+          some.seconds.add(seconds.get(i));
+        }
+      }
+      return some;
+    }
+  }
+
+  /** Pairs what is alike at the same nets: one with one, or as many as there are of each. */
+  boolean pair(Growth growth) {
+    boolean grown = false;
+    for (Standing here : standing(true).values()) {
+      grown |= take(here, growth);
+    }
+    return grown;
+  }
+
+  private boolean take(Standing here, Growth growth) {
+    int count = Math.min(here.firsts.size(), here.seconds.size());
+    boolean alone = here.firsts.size() == 1 && here.seconds.size() == 1;
+    boolean grown = false;
+    for (int i = 0; i < count; i++) {
+      int first = here.firsts.get(i);
+      int second = here.seconds.get(i);
+      if (growth.accept(first, second, alone ? Basis.STRUCTURE : Basis.ONE_OF_SEVERAL)) {
+        grown = true;
+        if (!alone) {
+          growth.pairing().interchangeable(here.firsts, here.seconds);
+        }
+      }
+    }
+    return grown;
+  }
+
+  /** Pairs what stands alone at the same nets though it is of another kind. */
+  boolean pairOtherKinds(Growth growth) {
+    boolean grown = false;
+    for (Standing here : standing(false).values()) {
+      if (here.firsts.size() == 1
+          && here.seconds.size() == 1
+          && graph.pins(here.firsts.get(0)) > 1) {
+        grown |= growth.accept(here.firsts.get(0), here.seconds.get(0), Basis.STRUCTURE);
+      }
+    }
+    return grown;
+  }
+
+  /**
+   * Pairs what fits if a net without twin is taken for the one that the other side's pins are on
+   * there: an input that is tied to ground in one channel and driven in the other.
+   */
+  boolean pairTied(Growth growth) {
+    int[] known = pairing.netTwin.clone();
+    int[] knownBack = pairing.netBack.clone();
+    boolean[] tied = new boolean[graph.elements];
+    boolean[] tiedBack = new boolean[graph.elements];
+    if (!tie(known, knownBack, tied, tiedBack)) {
+      return false;
+    }
+    int[] names = named(knownBack);
+    Map<Long, Standing> places = new HashMap<>();
+    for (int e = 0; e < graph.elements; e++) {
+      if (pairing.openFirst(e) && complete(e, known)) {
+        places.computeIfAbsent(key(e, known, true, true), k -> new Standing()).firsts.add(e);
+      }
+    }
+    for (int e = 0; e < graph.elements; e++) {
+      Standing here =
+          pairing.openSecond(e) && complete(e, knownBack)
+              ? places.get(key(e, names, true, true))
+              : null;
+      if (here != null) {
+        here.seconds.add(e);
+      }
+    }
+    boolean grown = false;
+    for (Standing here : places.values()) {
+      grown |= take(here.where(tied, true, tiedBack, false), growth);
+      grown |= take(here.where(tied, false, tiedBack, true), growth);
+    }
+    return grown;
+  }
+
+  private boolean complete(int e, int[] known) {
+    for (int i = graph.start[e]; i < graph.start[e + 1]; i++) {
+      if (known[graph.net[i]] == NONE) {
+        return false;
+      }
+    }
+    return graph.pins(e) > 0;
+  }
+
+  /** Names for the nets of seconds: themselves, or what the net they are tied to is paired with. */
+  private int[] named(int[] knownBack) {
+    int[] names = new int[graph.nets];
+    for (int n = 0; n < graph.nets; n++) {
+      names[n] =
+          pairing.netBack[n] != NONE || knownBack[n] == NONE ? n : pairing.netTwin[knownBack[n]];
+    }
+    return names;
+  }
+
+  /** Finds open nets all of whose paired pins have their counterparts on one known net. */
+  private boolean tie(int[] known, int[] knownBack, boolean[] tied, boolean[] tiedBack) {
+    boolean any = false;
+    for (int n = 0; n < graph.nets; n++) {
+      if (pairing.netTwin[n] == NONE) {
+        int other = opposite(n, pairing.twin);
+        if (other >= 0 && pairing.netBack[other] != NONE) {
+          known[n] = other;
+          mark(n, tied);
+          any = true;
+        }
+      }
+      if (pairing.netBack[n] == NONE) {
+        int other = opposite(n, pairing.back);
+        if (other >= 0 && pairing.netTwin[other] != NONE) {
+          knownBack[n] = other;
+          mark(n, tiedBack);
+          any = true;
+        }
+      }
+    }
+    return any;
+  }
+
+  private void mark(int n, boolean[] marked) {
+    for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
+      marked[graph.element[i]] = true;
+    }
+  }
+
+  /** The net that most counterparts of this net's paired pins are on; NONE if no clear one. */
+  private int opposite(int n, int[] partner) {
+    Map<Integer, Integer> votes = new HashMap<>();
+    int all = 0;
+    for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
+      int other = partner[graph.element[i]];
+      int role = graph.role[graph.elementEdge[i]];
+      int on = other == NONE ? NONE : onlyNet(other, role);
+      if (on != NONE) {
+        votes.merge(on, 1, Integer::sum);
+        all++;
+      }
+    }
+    for (Map.Entry<Integer, Integer> vote : votes.entrySet()) {
+      if (2 * vote.getValue() > all) {
+        return vote.getKey();
+      }
+    }
+    return NONE;
+  }
+
+  private int onlyNet(int e, int role) {
+    int on = NONE;
+    for (int j = graph.start[e]; j < graph.start[e + 1]; j++) {
+      if (graph.role[j] == role) {
+        if (on != NONE) {
+          return NONE;
+        }
+        on = graph.net[j];
+      }
+    }
+    return on;
+  }
+
+  private Map<Long, Standing> standing(boolean byKind) {
+    Map<Long, Standing> places = new HashMap<>();
+    for (int e = 0; e < graph.elements; e++) {
+      if (pairing.openFirst(e) && own(e, pairing.netTwin)) {
+        places
+            .computeIfAbsent(key(e, pairing.netTwin, true, byKind), k -> new Standing())
+            .firsts
+            .add(e);
+      }
+    }
+    if (places.isEmpty()) {
+      return places;
+    }
+    for (int e = 0; e < graph.elements; e++) {
+      if (pairing.openSecond(e) && own(e, pairing.netBack)) {
+        Standing here = places.get(key(e, pairing.netBack, false, byKind));
+        if (here != null) {
+          here.seconds.add(e);
+        }
+      }
+    }
+    places.values().removeIf(here -> here.seconds.isEmpty());
+    return places;
+  }
+
+  /** Whether all its nets are known, and not all are common to both sides. */
+  private boolean own(int e, int[] known) {
+    boolean own = false;
+    for (int i = graph.start[e]; i < graph.start[e + 1]; i++) {
+      int n = graph.net[i];
+      if (known[n] == NONE) {
+        return false;
+      }
+      own |= known[n] != n;
+    }
+    return own;
+  }
+
+  private long key(int e, int[] known, boolean first, boolean byKind) {
+    long sum = 0;
+    for (int i = graph.start[e]; i < graph.start[e + 1]; i++) {
+      int n = graph.net[i];
+      sum += Hashes.mix(first ? known[n] : n, byKind ? graph.role[i] : 0);
+    }
+    return byKind ? Hashes.mix(sum, graph.kind[e] ^ graph.value[e]) : sum;
+  }
+}

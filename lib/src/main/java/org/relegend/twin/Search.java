@@ -1,0 +1,338 @@
+package org.relegend.twin;
+
+import static org.relegend.twin.Pairing.NONE;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The whole search over one graph: seeds, growth, a look ahead where alternatives are equal, and a
+ * review that drops what the finished pairing speaks against.
+ */
+final class Search {
+  /** How far the widest look goes, in nets. */
+  private static final int RINGS = 2;
+
+  private static final int REVIEWS = 3;
+
+  /** How many choices are looked into, and how many alternatives of each. */
+  private static final int CHOICES = 40;
+
+  private static final int ALTERNATIVES = 4;
+
+  private final PinGraph graph;
+  private final List<long[]> rings;
+  private Growth growth;
+
+  /**
+   * @param rings as {@link #rings} gives them; they serve any number of searches
+   */
+  Search(PinGraph graph, List<long[]> rings) {
+    this.graph = graph;
+    this.rings = List.copyOf(rings);
+    growth = new Growth(new Pairing(graph), rings);
+  }
+
+  /**
+   * Colours of the elements, the widest radius first.
+   *
+   * @param sameNets whether the two sides are of one circuit
+   */
+  static List<long[]> rings(PinGraph graph, boolean sameNets) {
+    List<long[]> rings = new ArrayList<>();
+    Surroundings surroundings = new Surroundings(graph, sameNets);
+    for (int r = 0; r < RINGS; r++) {
+      surroundings.grow();
+      rings.add(0, surroundings.ofElements());
+    }
+    return rings;
+  }
+
+  Pairing pairing() {
+    return growth.pairing();
+  }
+
+  boolean seed(int first, int second) {
+    return growth.accept(first, second, Basis.DECLARED);
+  }
+
+  boolean seedNets(int first, int second) {
+    return growth.acceptNets(first, second);
+  }
+
+  boolean anchor(int first, int second) {
+    return growth.accept(first, second, Basis.STRUCTURE);
+  }
+
+  /** The first of the pairs, which tells the channels; NONE while there is none. */
+  int anchor() {
+    for (int i = 0; i < pairing().order.size(); i++) {
+      if (pairing().twin[pairing().order.get(i)] != NONE) {
+        return pairing().order.get(i);
+      }
+    }
+    return NONE;
+  }
+
+  /** Grows, reviews, and looks into what is left open, until nothing changes. */
+  void run() {
+    for (int review = 0; review < REVIEWS; review++) {
+      growth.grow();
+      if (!new Review(pairing()).drops()) {
+        break;
+      }
+      growth = new Growth(pairing(), rings);
+    }
+    for (int choice = 0; choice < CHOICES && choose(); choice++) {
+      growth.grow();
+    }
+  }
+
+  /** Decides one open choice by what would follow from it; false where none is open. */
+  private boolean choose() {
+    Choice choice = openChoice();
+    if (choice.first() == NONE) {
+      return false;
+    }
+    List<Pairing> ends = new ArrayList<>();
+    Merit best = new Merit(0, 0, 1);
+    for (int second : choice.seconds()) {
+      Growth trial = new Growth(pairing().copy(), rings);
+      if (choice.ofNets()
+          ? !trial.acceptNets(choice.first(), second)
+          : !trial.accept(choice.first(), second, Basis.STRUCTURE)) {
+        continue;
+      }
+      trial.grow();
+      Merit merit = merit(trial.pairing());
+      if (ends.isEmpty() || merit.compareTo(best) > 0) {
+        ends.clear();
+        best = merit;
+      }
+      if (merit.compareTo(best) == 0) {
+        ends.add(trial.pairing());
+      }
+    }
+    if (ends.isEmpty()) {
+      return false;
+    }
+    Pairing taken = ends.get(0);
+    for (int e = 0; e < graph.elements; e++) {
+      if (taken.twin[e] != NONE && pairing().twin[e] == NONE) {
+        Set<Integer> seconds = new TreeSet<>();
+        for (Pairing end : ends) {
+          if (end.twin[e] != NONE) {
+            seconds.add(end.twin[e]);
+          }
+        }
+        if (seconds.size() > 1) {
+          taken.basis[e] = Basis.ONE_OF_SEVERAL;
+          Set<Integer> firsts = new TreeSet<>();
+          for (Pairing end : ends) {
+            seconds.stream()
+                .map(second -> end.back[second])
+                .filter(f -> f != NONE)
+                .forEach(firsts::add);
+          }
+          taken.several.putIfAbsent(
+              e, new Pairing.Several(List.copyOf(firsts), List.copyOf(seconds)));
+        }
+      }
+    }
+    growth = new Growth(taken, rings);
+    return true;
+  }
+
+  /** How well the two channels that the first seed is in agree. */
+  Merit merit() {
+    return merit(pairing());
+  }
+
+  private Merit merit(Pairing pairing) {
+    double pro = 0;
+    double flaws = 0;
+    int pairs = 0;
+    boolean[] kept = Chains.kept(pairing, anchor());
+    for (int first = 0; first < kept.length; first++) {
+      if (kept[first]) {
+        int second = pairing.twin[first];
+        Pairing.Agreement agreement = pairing.agreement(first, second);
+        pro += agreement.own() + 0.25 * agreement.common();
+        flaws += agreement.against();
+        flaws += graph.value[first] == graph.value[second] ? 0 : 1;
+        flaws += graph.kind[first] == graph.kind[second] ? 0 : 1;
+        pairs++;
+      }
+    }
+    return new Merit(pairs, pro, flaws);
+  }
+
+  /** How many of this search's pairs another one has too, 0 to 1. */
+  double sharedWith(Search other) {
+    boolean[] kept = Chains.kept(pairing(), anchor());
+    int pairs = 0;
+    int same = 0;
+    for (int first = 0; first < kept.length; first++) {
+      if (kept[first]) {
+        pairs++;
+        same += other.pairing().twin[first] == pairing().twin[first] ? 1 : 0;
+      }
+    }
+    return pairs == 0 ? 0 : (double) same / pairs;
+  }
+
+  /**
+   * The worth of a pairing.
+   *
+   * @param pro pins that agree; those on common nets count a quarter
+   * @param flaws pins that don't, and elements of unlike value or kind
+   */
+  record Merit(int pairs, double pro, double flaws) implements Comparable<Merit> {
+    /** The share that agrees, 0 to 1. */
+    double quality() {
+      return pro / (pro + 1.5 * flaws + 0.01);
+    }
+
+    double balance() {
+      return pro - 3 * flaws;
+    }
+
+    /** Whole points of quality first, then how much agrees. */
+    @Override
+    public int compareTo(Merit other) {
+      int order = Long.compare(Math.round(50 * quality()), Math.round(50 * other.quality()));
+      return order != 0 ? order : Double.compare(balance(), other.balance());
+    }
+  }
+
+  /** One first that could have any of several seconds; NONE where nothing is open. */
+  private record Choice(int first, List<Integer> seconds, boolean ofNets) {
+    static final Choice NOTHING = new Choice(NONE, List.of(), false);
+  }
+
+  private Choice openChoice() {
+    Pairing pairing = pairing();
+    for (int k = 0; k < growth.unsettled.size(); k++) {
+      int first = growth.unsettled.get(k);
+      Choice choice = openNets(pairing, first);
+      if (choice.first() != NONE) {
+        return choice;
+      }
+    }
+    for (int n = 0; n < graph.nets; n++) {
+      int other = pairing.netTwin[n];
+      if (other != NONE && other != n && graph.degree(n) <= Surroundings.BUSY) {
+        Choice choice = openElements(pairing, n, other);
+        if (choice.first() != NONE) {
+          return choice;
+        }
+      }
+    }
+    return Choice.NOTHING;
+  }
+
+  private Choice openNets(Pairing pairing, int first) {
+    int second = pairing.twin[first];
+    if (second == NONE) {
+      return Choice.NOTHING;
+    }
+    NetVotes votes = new NetVotes(pairing);
+    for (int i = graph.start[first]; i < graph.start[first + 1]; i++) {
+      for (int j = i + 1; j < graph.start[first + 1]; j++) {
+        int[] nets = votes.exchangeable(first, i, j, second);
+        if (nets.length == 4) {
+          return new Choice(nets[0], List.of(nets[2], nets[3]), true);
+        }
+      }
+    }
+    return Choice.NOTHING;
+  }
+
+  private Choice openElements(Pairing pairing, int n, int other) {
+    for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
+      int first = graph.element[i];
+      if (!pairing.openFirst(first)) {
+        continue;
+      }
+      int role = graph.role[graph.elementEdge[i]];
+      Set<Integer> alike = new TreeSet<>();
+      for (int j = graph.netStart[other]; j < graph.netStart[other + 1]; j++) {
+        int second = graph.element[j];
+        if (pairing.openSecond(second)
+            && graph.role[graph.elementEdge[j]] == role
+            && graph.kind[second] == graph.kind[first]
+            && graph.value[second] == graph.value[first]
+            && pairing.agreement(first, second).against() == 0) {
+          alike.add(second);
+        }
+      }
+      if (alike.size() > 1 && alike.size() <= ALTERNATIVES) {
+        return new Choice(first, List.copyOf(alike), false);
+      }
+    }
+    return Choice.NOTHING;
+  }
+
+  /** Drops pairs that more speaks against than for. */
+  private static final class Review {
+    private final Pairing pairing;
+    private final PinGraph graph;
+
+    Review(Pairing pairing) {
+      this.pairing = pairing;
+      this.graph = pairing.graph;
+    }
+
+    boolean drops() {
+      boolean dropped = dropNets();
+      for (int i = 0; i < pairing.order.size(); i++) {
+        int first = pairing.order.get(i);
+        int second = pairing.twin[first];
+        if (second == NONE
+            || pairing.basis[first] == Basis.DECLARED
+            || pairing.basis[first] == Basis.ONE_OF_SEVERAL) {
+          continue;
+        }
+        Pairing.Agreement agreement = pairing.agreement(first, second);
+        if (2 * agreement.own() + agreement.common() <= 2 * agreement.against()) {
+          pairing.drop(first);
+          dropped = true;
+        }
+      }
+      return dropped;
+    }
+
+    /** Nets whose paired pins mostly go elsewhere. */
+    private boolean dropNets() {
+      boolean dropped = false;
+      Set<Integer> doubtful = new HashSet<>();
+      for (int n = 0; n < graph.nets; n++) {
+        int other = pairing.netTwin[n];
+        if (other == NONE || other == n) {
+          continue;
+        }
+        int pro = 0;
+        int con = 0;
+        for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
+          int second = pairing.twin[graph.element[i]];
+          if (second != NONE) {
+            boolean holds = pairing.has(second, graph.role[graph.elementEdge[i]], other);
+            pro += holds ? 1 : 0;
+            con += holds ? 0 : 1;
+          }
+        }
+        if (con > pro) {
+          doubtful.add(n);
+        }
+      }
+      for (int n : doubtful) {
+        pairing.dropNet(n);
+        dropped = true;
+      }
+      return dropped;
+    }
+  }
+}

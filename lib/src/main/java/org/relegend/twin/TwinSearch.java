@@ -1,0 +1,249 @@
+package org.relegend.twin;
+
+import static org.relegend.twin.Pairing.NONE;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+import org.relegend.map.TwinPair;
+
+/**
+ * Finds the twins in one circuit. Made in one pass over it and valid for it only; each search
+ * stands for itself.
+ */
+public final class TwinSearch {
+  private final MapGraph map;
+  private final List<long[]> rings;
+
+  private TwinSearch(Circuit circuit) {
+    map = new MapGraph(circuit);
+    rings = Search.rings(map.graph, true);
+  }
+
+  public static TwinSearch of(Circuit circuit) {
+    return new TwinSearch(circuit);
+  }
+
+  /** The twins that the map holds already, as seeds. */
+  public List<Seed> known() {
+    List<Seed> known = new ArrayList<>();
+    for (TwinPair pair : map.circuit.map().twins()) {
+      known.add(new Seed(pair.a(), pair.b()));
+    }
+    return known;
+  }
+
+  /**
+   * All that follows from these seeds; the first seed says which channel is which, later ones may
+   * stand either way round.
+   *
+   * @throws IllegalArgumentException where a seed names something that the map hasn't got, or that
+   *     has no pins yet and so no place in the circuit
+   */
+  public Twins from(List<Seed> seeds) {
+    return from(seeds, List.of());
+  }
+
+  /**
+   * As {@link #from(List)}, with twins that are held already: they are used as seeds, but where one
+   * of them stands between two other channels than the seeds it is left aside.
+   */
+  public Twins from(List<Seed> seeds, List<Seed> known) {
+    if (seeds.isEmpty() && known.isEmpty()) {
+      return Twins.NONE;
+    }
+    List<Seed> all = new ArrayList<>(new LinkedHashSet<>(seeds));
+    for (Seed seed : known) {
+      if (placed(seed) && !all.contains(seed) && !all.contains(seed.reversed())) {
+        all.add(seed);
+      }
+    }
+    for (Seed seed : seeds) {
+      require(seed);
+    }
+    if (all.isEmpty()) {
+      return Twins.NONE;
+    }
+    Doubts doubts = new Doubts(this, all, seeds.size());
+    Search search = search();
+    boolean planted = false;
+    Set<Seed> left = doubts.refused();
+    for (Seed seed : all) {
+      if (!left.contains(seed) && !refutes(search.pairing(), seed)) {
+        plant(search, seed);
+        planted = true;
+        search.run();
+      }
+    }
+    if (!planted) {
+      plant(search, all.get(0));
+      search.run();
+    }
+    double credit = doubts.credit(search.merit());
+    boolean[] kept = Chains.kept(search.pairing(), search.anchor());
+    List<ProposedTwin> common = new CommonParts(map, search.pairing(), kept, credit).pairs();
+    return new Report(map, search.pairing(), kept, credit).twins(common, doubts.contradictions());
+  }
+
+  Search search() {
+    return new Search(map.graph, rings);
+  }
+
+  PinGraph graph() {
+    return map.graph;
+  }
+
+  String name(Subject subject) {
+    return map.circuit.map().nameOf(subject);
+  }
+
+  List<long[]> rings() {
+    return rings;
+  }
+
+  MapGraph map() {
+    return map;
+  }
+
+  private void require(Seed seed) {
+    for (Subject subject : List.of(seed.a(), seed.b())) {
+      if (!placed(subject)) {
+        throw new IllegalArgumentException(
+            "%s has no pins on any net yet, so nothing can follow from it"
+                .formatted(name(subject)));
+      }
+    }
+  }
+
+  private boolean placed(Seed seed) {
+    return placed(seed.a()) && placed(seed.b());
+  }
+
+  private boolean placed(Subject subject) {
+    if (subject instanceof Subject.OfNet net) {
+      return map.net(net).filter(n -> map.graph.degree(n) > 0).isPresent();
+    }
+    return elements(subject).stream().anyMatch(e -> map.graph.pins(e) > 0);
+  }
+
+  List<Integer> elements(Subject subject) {
+    if (subject instanceof Subject.OfSection) {
+      return map.element(subject).stream().toList();
+    }
+    PartId id =
+        subject instanceof Subject.OfPin pin ? pin.pin().part() : ((Subject.OfPart) subject).part();
+    Optional<Part> part = map.circuit.map().part(id);
+    return part.map(map::elementsOf).orElse(List.of());
+  }
+
+  /**
+   * Whether what is found has other twins for one of the two, and not these the other way round.
+   */
+  boolean refutes(Pairing pairing, Seed seed) {
+    return against(pairing, seed) && !holds(pairing, seed.reversed())
+        || against(pairing, seed.reversed()) && !holds(pairing, seed);
+  }
+
+  private boolean holds(Pairing pairing, Seed seed) {
+    if (seed.a() instanceof Subject.OfNet) {
+      return pairing.netTwin[map.net(seed.a()).orElse(NONE)] == map.net(seed.b()).orElse(NONE);
+    }
+    List<Integer> seconds = elements(seed.b());
+    return elements(seed.a()).stream().anyMatch(a -> seconds.contains(pairing.twin[a]));
+  }
+
+  /** Whether this pairing has another twin for one of the two, this way round. */
+  boolean against(Pairing pairing, Seed seed) {
+    if (seed.a() instanceof Subject.OfNet) {
+      int a = map.net(seed.a()).orElse(NONE);
+      int b = map.net(seed.b()).orElse(NONE);
+      return differs(pairing.netTwin[a], b) || differs(pairing.netBack[b], a);
+    }
+    List<Integer> firsts = elements(seed.a());
+    List<Integer> seconds = elements(seed.b());
+    for (int a : firsts) {
+      if (pairing.twin[a] != NONE && !seconds.contains(pairing.twin[a])) {
+        return !interchangeable(pairing, a, seconds);
+      }
+    }
+    for (int b : seconds) {
+      if (pairing.back[b] != NONE && !firsts.contains(pairing.back[b])) {
+        return !interchangeable(pairing, pairing.back[b], seconds);
+      }
+    }
+    return false;
+  }
+
+  private static boolean interchangeable(Pairing pairing, int first, List<Integer> seconds) {
+    Pairing.Several several = pairing.several.get(first);
+    return several != null && several.seconds().stream().anyMatch(seconds::contains);
+  }
+
+  private static boolean differs(int found, int wanted) {
+    return found != NONE && found != wanted;
+  }
+
+  /** Pairs the seed's elements and nets; of parts with like sections those that fit best. */
+  void plant(Search search, Seed seed) {
+    Seed turned = against(search.pairing(), seed) ? seed.reversed() : seed;
+    if (turned.a() instanceof Subject.OfNet) {
+      search.seedNets(map.net(turned.a()).orElse(NONE), map.net(turned.b()).orElse(NONE));
+      return;
+    }
+    List<Integer> firsts = elements(turned.a());
+    List<Integer> seconds = elements(turned.b());
+    if (firsts.size() == 1 && seconds.size() == 1) {
+      search.seed(firsts.get(0), seconds.get(0));
+      pins(search, turned);
+      return;
+    }
+    bySections(search, firsts, seconds);
+  }
+
+  private void pins(Search search, Seed seed) {
+    if (seed.a() instanceof Subject.OfPin a && seed.b() instanceof Subject.OfPin b) {
+      Optional<Integer> first = net(a);
+      Optional<Integer> second = net(b);
+      if (first.isPresent() && second.isPresent()) {
+        search.seedNets(first.get(), second.get());
+      }
+    }
+  }
+
+  private Optional<Integer> net(Subject.OfPin pin) {
+    return map.circuit.index().netsOf(pin.pin()).stream()
+        .findFirst()
+        .map(net -> new NetId(net.id().text()))
+        .flatMap(id -> map.net(Subject.of(id)));
+  }
+
+  /** Tries the first section with each of the other's like sections; what follows decides. */
+  private void bySections(Search search, List<Integer> firsts, List<Integer> seconds) {
+    PinGraph graph = map.graph;
+    int first = firsts.get(0);
+    int best = NONE;
+    Search.Merit bestMerit = search.merit();
+    for (int second : seconds) {
+      if (graph.kind[first] == graph.kind[second]) {
+        Search trial = search();
+        trial.seed(first, second);
+        trial.run();
+        if (best == NONE || trial.merit().compareTo(bestMerit) > 0) {
+          bestMerit = trial.merit();
+          best = second;
+        }
+      }
+    }
+    if (best == NONE) {
+      best = seconds.get(0);
+    }
+    search.seed(first, best);
+  }
+}
