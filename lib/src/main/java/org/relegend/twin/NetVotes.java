@@ -187,16 +187,22 @@ final class NetVotes {
             double straight = likeness(nets[0], nets[2]) + likeness(nets[1], nets[3]);
             double crossed = likeness(nets[0], nets[3]) + likeness(nets[1], nets[2]);
             if (straight > crossed + 0.4) {
-              return growth.acceptNets(nets[0], nets[2]) | growth.acceptNets(nets[1], nets[3]);
+              return takeBoth(growth, nets[0], nets[2], nets[1], nets[3]);
             }
             if (crossed > straight + 0.4) {
-              return growth.acceptNets(nets[0], nets[3]) | growth.acceptNets(nets[1], nets[2]);
+              return takeBoth(growth, nets[0], nets[3], nets[1], nets[2]);
             }
           }
         }
       }
     }
     return false;
+  }
+
+  private static boolean takeBoth(Growth growth, int a, int toA, int b, int toB) {
+    boolean taken = growth.acceptNets(a, toA);
+    taken |= growth.acceptNets(b, toB);
+    return taken;
   }
 
   /** The open nets of two pins in one role, and the two of the second element; else empty. */

@@ -92,6 +92,14 @@ public final class TwinSearch {
     return new Report(map, search.pairing(), kept, credit).twins(common, doubts.contradictions());
   }
 
+  /**
+   * A seed for each further channel where the circuit repeats itself, found without any help: the
+   * first parts of all seeds are one and the same. Empty where nothing repeats.
+   */
+  public List<Seed> proposed() {
+    return new Repeats(this).seeds();
+  }
+
   Search search() {
     return new Search(map.graph, rings);
   }
@@ -133,6 +141,7 @@ public final class TwinSearch {
     return elements(subject).stream().anyMatch(e -> map.graph.pins(e) > 0);
   }
 
+  /** What a part, section or pin is among the elements. */
   List<Integer> elements(Subject subject) {
     if (subject instanceof Subject.OfSection) {
       return map.element(subject).stream().toList();

@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       NamesCommand.class,
       JoinedCommand.class,
       TwinCommand.class,
+      TwinsCommand.class,
       CheckCommand.class,
       JobCommand.class,
       SuspectsCommand.class,

@@ -12,14 +12,20 @@ import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
 import org.relegend.store.Json;
 import org.relegend.store.StoreException;
+import org.relegend.twin.TwinSearch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** {@code twin FOLDER PART-or-NET}: declared and accepted twins. */
+/**
+ * {@code twin FOLDER PART-or-NET}: declared and accepted twins, and where there is none, what
+ * follows from those.
+ */
 @Command(
     name = "twin",
-    description =
-        "Tells the twin of a part, section, pin or net, how it is known, and where both are.")
+    description = {
+      "Tells the twin of a part, section, pin or net, how it is known, and where both are.",
+      "Where none is declared it tells what follows from those that are."
+    })
 final class TwinCommand extends Answering {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
@@ -28,7 +34,7 @@ final class TwinCommand extends Answering {
   private String what = "";
 
   /** A twin with what it rests on. */
-  private record Found(Subject twin, String basis, Evidence evidence) {}
+  private record Found(Subject twin, String basis, Evidence evidence, double trust) {}
 
   @Override
   Answer answer() throws CommandFailure, StoreException {
@@ -39,13 +45,27 @@ final class TwinCommand extends Answering {
         map.twins().stream()
             .flatMap(pair -> pair.other(subject).stream().map(twin -> found(pair, twin)))
             .toList();
+    List<Found> told = found.isEmpty() ? concluded(circuit, subject) : found;
     return Answer.ok(
-        () -> json(circuit.index(), subject, found),
-        out -> print(out, circuit.index(), subject, found));
+        () -> json(circuit.index(), subject, told),
+        out -> print(out, circuit.index(), subject, told));
+  }
+
+  private static List<Found> concluded(Circuit circuit, Subject subject) {
+    TwinSearch search = TwinSearch.of(circuit);
+    return search.from(List.of(), search.known()).of(subject).stream()
+        .map(
+            pair ->
+                new Found(
+                    pair.a().equals(subject) ? pair.b() : pair.a(),
+                    pair.basis().word(),
+                    Evidence.MATCHED,
+                    pair.trust()))
+        .toList();
   }
 
   private static Found found(TwinPair pair, Subject twin) {
-    return new Found(twin, "declared", Attestation.best(pair.evidence()).orElseThrow());
+    return new Found(twin, "declared", Attestation.best(pair.evidence()).orElseThrow(), 1);
   }
 
   private static Json json(MapIndex index, Subject subject, List<Found> found) {
@@ -61,6 +81,7 @@ final class TwinCommand extends Answering {
                         .put("subject", index.map().nameOf(twin.twin()))
                         .put("basis", twin.basis())
                         .put("evidence", twin.evidence().word())
+                        .put("trust", twin.trust())
                         .put(
                             "placements",
                             Json.array(index.placementsOf(twin.twin()), Placements::json))));
@@ -77,7 +98,7 @@ final class TwinCommand extends Answering {
     }
     table.print(out, "");
     if (found.isEmpty()) {
-      out.println("no twin declared yet");
+      out.println("no twin is known, and none follows from those that are");
     }
   }
 

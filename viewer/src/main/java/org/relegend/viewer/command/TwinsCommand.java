@@ -1,0 +1,154 @@
+package org.relegend.viewer.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.Attestation;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Edit;
+import org.relegend.map.EditGroup;
+import org.relegend.map.EditRefusedException;
+import org.relegend.map.Evidence;
+import org.relegend.map.PartEdits;
+import org.relegend.map.Subject;
+import org.relegend.map.TwinPair;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+import org.relegend.twin.Basis;
+import org.relegend.twin.ProposedTwin;
+import org.relegend.twin.Seed;
+import org.relegend.twin.TwinSearch;
+import org.relegend.twin.Twins;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code twins FOLDER [--seed A=B ...] [--accept]}. */
+@Command(
+    name = "twins",
+    description = {
+      "From a pair of twins to the whole channel: parts, sections and nets, how sure each pair is,",
+      "and where the channels differ. Twins that the map holds are used too. With no seed and no",
+      "twins in the map it looks for channels by itself.",
+      "Exit code 1 where seeds contradict each other or the circuit."
+    })
+final class TwinsCommand extends Answering {
+  @Parameters(paramLabel = "FOLDER", description = "the map's folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--seed",
+      paramLabel = "A=B",
+      description = "two that do the same work: R101=R201, U101/Ta=U201/Ta, net:IN_L=net:IN_R")
+  private List<String> seeds = new ArrayList<>();
+
+  @Option(
+      names = "--accept",
+      description = {
+        "keep in the map what is sure: trust of 0.5 or more and no choice left open;",
+        "refused where seeds contradict"
+      })
+  private boolean accept;
+
+  @Mixin private AuthorOption author = new AuthorOption();
+
+  @Override
+  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+    if (!accept) {
+      try (MapFolder opened = openToRead(folder)) {
+        return told(opened.map(), found(opened.map()), 0);
+      }
+    }
+    try (MapFolder opened = openToChange(folder)) {
+      List<Twins> found = found(opened.map());
+      if (found.stream().anyMatch(twins -> !twins.contradictions().isEmpty())) {
+        throw CommandFailure.doesNotHold(
+            "nothing was accepted, since "
+                + new TwinsText(opened.map()).contradiction(found.get(0).contradictions().get(0)));
+      }
+      List<Edit> edits = edits(opened.map(), found);
+      if (!edits.isEmpty()) {
+        opened.save(new EditGroup("Accept twins", edits).applyTo(opened.map()));
+      }
+      return told(opened.map(), found, edits.size());
+    }
+  }
+
+  private List<Twins> found(BoardMap map) throws CommandFailure {
+    Circuit circuit = Circuit.of(map);
+    TwinSearch search = TwinSearch.of(circuit);
+    try {
+      List<Seed> given = new ArrayList<>();
+      for (String seed : seeds) {
+        given.add(seed(new SubjectName(circuit), seed));
+      }
+      List<Seed> known = search.known();
+      if (!given.isEmpty() || !known.isEmpty()) {
+        return List.of(search.from(given, known));
+      }
+      List<Twins> found = new ArrayList<>();
+      for (Seed seed : search.proposed()) {
+        found.add(search.from(List.of(seed)));
+      }
+      return found;
+    } catch (IllegalArgumentException unfit) {
+      throw new CommandFailure(String.valueOf(unfit.getMessage()));
+    }
+  }
+
+  private static Seed seed(SubjectName names, String text) throws CommandFailure {
+    String[] sides = text.split("=", -1);
+    if (sides.length != 2 || sides[0].isBlank() || sides[1].isBlank()) {
+      throw new CommandFailure(
+          "--seed \"%s\" is no pair: write it as A=B, like R101=R201".formatted(text));
+    }
+    return new Seed(subject(names, sides[0].strip()), subject(names, sides[1].strip()));
+  }
+
+  private static Subject subject(SubjectName names, String word) throws CommandFailure {
+    return names.find(word.startsWith("net:") ? word.substring(4) : word);
+  }
+
+  private List<Edit> edits(BoardMap map, List<Twins> found) {
+    Attestation matched = author.attestation(Evidence.MATCHED);
+    List<Edit> edits = new ArrayList<>();
+    Set<TwinPair.Key> done = new HashSet<>();
+    map.twins().forEach(pair -> done.add(pair.key()));
+    for (Twins twins : found) {
+      for (ProposedTwin pair : twins.pairs()) {
+        TwinPair twin = new TwinPair(pair.a(), pair.b(), List.of(matched));
+        if (pair.trust() >= ProposedTwin.LOW
+            && pair.basis() != Basis.ONE_OF_SEVERAL
+            && known(map, pair)
+            && done.add(twin.key())) {
+          edits.add(new PartEdits.DeclareTwin(twin));
+        }
+      }
+    }
+    return edits;
+  }
+
+  /** Sections that only the kind tells of can't be kept in the map. */
+  private static boolean known(BoardMap map, ProposedTwin pair) {
+    for (Subject subject : List.of(pair.a(), pair.b())) {
+      if (subject instanceof Subject.OfSection section
+          && map.part(section.part()).flatMap(part -> part.section(section.section())).isEmpty()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static Answer told(BoardMap map, List<Twins> found, int accepted) {
+    TwinsText text = new TwinsText(map);
+    boolean holds = found.stream().allMatch(twins -> twins.contradictions().isEmpty());
+    return new Answer(
+        holds ? Commands.OK : Commands.DOES_NOT_HOLD,
+        () -> text.json(found, accepted),
+        out -> text.print(out, found, accepted));
+  }
+}
