@@ -3,6 +3,7 @@ package org.relegend.viewer.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.relegend.lineup.Extent;
 import org.relegend.lineup.Fit;
@@ -11,6 +12,7 @@ import org.relegend.lineup.LineUp;
 import org.relegend.lineup.PairError;
 import org.relegend.lineup.PairPlaces;
 import org.relegend.map.Evidence;
+import org.relegend.map.HazardZone;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureEdits;
@@ -202,6 +204,11 @@ public final class Pairing {
 
   private Point point(Spot spot, PictureId picture) {
     return isLeft(picture) ? spot.onA() : spot.onB();
+  }
+
+  /** Zones drawn on the photo itself: what a line-up in the making carries means nothing yet. */
+  Set<HazardZone> zonesAt(Click click) {
+    return Set.copyOf(Hits.zonesAt(document.map(), click.picture(), click.at()));
   }
 
   /** A half of a pair, or the other half of the one that waits; a point that is there is chosen. */

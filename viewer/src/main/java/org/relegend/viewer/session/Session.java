@@ -200,7 +200,7 @@ public final class Session {
       case PINS -> gate.through(zones, () -> pinning.click(click).ifPresent(this::showDone));
       case TRACE -> gate.through(zones, () -> trace(hit));
       case ZONE -> outlining.click(click);
-      case LINE_UP -> gate.through(zones, () -> pairing.click(click));
+      case LINE_UP -> gate.through(pairing.zonesAt(click), () -> pairing.click(click));
     }
   }
 

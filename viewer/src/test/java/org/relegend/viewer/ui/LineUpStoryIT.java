@@ -88,10 +88,6 @@ class LineUpStoryIT {
     tech.click(tech.panel().photo(), at(onTop, pad));
   }
 
-  private static String advice(Technician tech) {
-    return Technician.onEdt(() -> tech.named(JLabel.class, "pairs-advice").getText());
-  }
-
   @Test
   void pairsAreClicked_theBadOneIsNamedAndCorrected_andPlacesAreSeenOnTheOtherSide()
       throws Exception {
@@ -110,7 +106,8 @@ class LineUpStoryIT {
       assertThat(pairing(tech).spots()).hasSize(6);
       assertThat(pairing(tech).standing(2)).isEqualTo(Pairing.Standing.WRONG);
       assertThat(pairing(tech).standing(0)).isNotEqualTo(Pairing.Standing.WRONG);
-      tech.await("the bad one named", () -> advice(tech).contains("Pair 3 is off by 3"));
+      JLabel advice = tech.named(JLabel.class, "pairs-advice");
+      tech.await("the bad one named", () -> advice.getText().contains("Pair 3 is off by 3"));
       tech.shoot("lineup-bad-pair");
 
       Point wrong = at(onSolder, PADS.get(2)).plus(320, 0);
