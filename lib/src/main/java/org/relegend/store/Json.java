@@ -139,4 +139,24 @@ public sealed interface Json {
     }
     return text.append('\n').toString();
   }
+
+  /** The value without a space or line break between its parts. */
+  default String compact() {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
+      JsonText.write(this, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException("writing to memory", e);
+    }
+    return text.toString();
+  }
+
+  /**
+   * Reads what {@link #compact} and {@link #toText} write.
+   *
+   * @throws IllegalArgumentException where the text is no JSON value, or more than one
+   */
+  static Json parse(String text) {
+    return JsonText.parse(text);
+  }
 }

@@ -1,8 +1,14 @@
 package org.relegend.store;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import org.relegend.map.Names;
 
 /** Writes JSON values as text. */
 final class JsonText {
@@ -39,5 +45,55 @@ final class JsonText {
     } else {
       out.writeNull();
     }
+  }
+
+  static Json parse(String text) {
+    try (JsonParser in = Shelf.parser(text)) {
+      in.nextToken();
+      Json value = read(in);
+      if (in.nextToken() != null) {
+        throw new IllegalArgumentException("more than one value: " + Names.printable(text));
+      }
+      return value;
+    } catch (IOException e) {
+      throw new IllegalArgumentException("no JSON value: " + Names.printable(text), e);
+    }
+  }
+
+  /** Reads the value whose first token the parser is at. */
+  private static Json read(JsonParser in) throws IOException {
+    JsonToken token = in.currentToken();
+    if (token == null) {
+      throw new IllegalArgumentException("an empty text is no JSON value");
+    }
+    return switch (token) {
+      case START_OBJECT -> object(in);
+      case START_ARRAY -> array(in);
+      case VALUE_STRING -> Json.of(in.getText());
+      case VALUE_NUMBER_INT -> Json.of(in.getLongValue());
+      case VALUE_NUMBER_FLOAT -> Json.of(in.getDoubleValue());
+      case VALUE_TRUE, VALUE_FALSE -> Json.of(in.getBooleanValue());
+      default -> Json.none();
+    };
+  }
+
+  private static Json object(JsonParser in) throws IOException {
+    Map<String, Json> fields = new LinkedHashMap<>();
+    for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
+      in.nextToken();
+      if (fields.put(name, read(in)) != null) {
+        throw new IllegalArgumentException(
+            "the field \"" + Names.printable(name) + "\" stands twice");
+      }
+    }
+    return new Json.Obj(fields);
+  }
+
+  private static Json array(JsonParser in) throws IOException {
+    List<Json> values = new ArrayList<>();
+    while (in.nextToken() != JsonToken.END_ARRAY) {
+      values.add(read(in));
+    }
+    return new Json.Arr(values);
   }
 }

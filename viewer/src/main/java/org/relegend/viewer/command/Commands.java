@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
       SuspectsCommand.class,
       HazardsCommand.class,
       LineUpCommand.class,
+      MergeCommand.class,
       SheetCommand.class
     })
 public final class Commands implements Runnable {

@@ -1,0 +1,126 @@
+package org.relegend.share;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Clash;
+import org.relegend.map.Names;
+import org.relegend.map.NetId;
+import org.relegend.map.PartId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Subject;
+import org.relegend.store.Json;
+
+/** A clash in the technician's words. */
+public final class ClashText {
+  private static final int LONGEST = 160;
+  private static final int MOST_CELLS = 4;
+
+  private ClashText() {}
+
+  /** What it is about: "value of R116", "node of R107.1". */
+  public static String about(BoardMap map, Clash clash) {
+    Clash.Cell first = clash.cells().get(0);
+    String name = name(map, first);
+    long entries = clash.cells().stream().map(Clash.Cell::key).distinct().count();
+    String more = entries > 1 ? " and " + (entries - 1) + " more" : "";
+    if (first.table().equals(PinCells.TABLE)) {
+      return "node of " + name + more;
+    }
+    if (clash.cells().stream()
+        .anyMatch(cell -> cell.field().equals("x") || cell.field().equals("y"))) {
+      return "place of " + name;
+    }
+    return first.field().isEmpty()
+        ? "whether " + name + " is there" + more
+        : first.field() + " of " + name + more;
+  }
+
+  /** One side's version, in one line. */
+  public static String version(BoardMap map, Clash clash, Decisions.Side side) {
+    List<String> told = new ArrayList<>();
+    for (Clash.Cell cell : clash.cells()) {
+      if (told.size() == MOST_CELLS) {
+        told.add("and " + (clash.cells().size() - MOST_CELLS) + " more");
+        break;
+      }
+      String value = value(map, cell, side.of(cell));
+      boolean alone = clash.cells().size() == 1;
+      String of = cell.field().isEmpty() ? name(map, cell) : cell.field();
+      told.add(alone ? value : of + " " + value);
+    }
+    String text = String.join(", ", told);
+    return Names.spelledOut(text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text);
+  }
+
+  private static String name(BoardMap map, Clash.Cell cell) {
+    try {
+      return switch (cell.table()) {
+        case Merge.INFO -> "the title page";
+        case "parts" -> map.nameOf(new PartId(cell.key()));
+        case "nets" -> map.nameOf(Subject.of(new NetId(cell.key())));
+        case PinCells.TABLE -> map.nameOf(Subject.of(PinRef.parse(cell.key())));
+        case "placements" -> {
+          var key = Rules.PLACEMENTS.shelf().key(cell.key());
+          yield map.nameOf(key.subject()) + " on " + key.picture();
+        }
+        default -> Rules.named(cell.table()).shelf().key(cell.key()).toString();
+      };
+    } catch (IllegalArgumentException | java.util.NoSuchElementException unknown) {
+      return Names.printable(cell.table() + " " + cell.key());
+    }
+  }
+
+  private static String value(BoardMap map, Clash.Cell cell, String version) {
+    if (version.isEmpty()) {
+      return cell.table().equals(PinCells.TABLE)
+          ? "on no node"
+          : cell.field().isEmpty() ? "not there" : "not given";
+    }
+    try {
+      if (cell.table().equals(PinCells.TABLE)) {
+        List<String> nets = new ArrayList<>();
+        for (PinCells.On on : PinCells.parse(PinRef.parse(cell.key()), version)) {
+          nets.add("on " + map.nameOf(Subject.of(on.net())) + by(version));
+        }
+        return String.join(", ", nets);
+      }
+      Json json = Json.parse(version);
+      if (cell.field().equals("evidence")) {
+        return by(version).strip();
+      }
+      if (cell.field().isEmpty()) {
+        return "there";
+      }
+      return json instanceof Json.Text text ? text.value() : version;
+    } catch (IllegalArgumentException unreadable) {
+      return Names.printable(version);
+    }
+  }
+
+  /** Who says so: "(seen by Kim, 2026-03-04)" for each who stands for it. */
+  private static String by(String version) {
+    List<String> said = new ArrayList<>();
+    collect(Json.parse(version), said);
+    return said.isEmpty() ? "" : " (" + String.join("; ", said) + ")";
+  }
+
+  private static void collect(Json json, List<String> said) {
+    if (json instanceof Json.Arr list) {
+      list.values().forEach(value -> collect(value, said));
+    } else if (json instanceof Json.Obj object) {
+      if (object.fields().get("evidence") instanceof Json.Text evidence
+          && object.fields().get("at") instanceof Json.Text at) {
+        String author =
+            object.fields().get("author") instanceof Json.Text a ? " by " + a.value() : "";
+        said.add(
+            evidence.value()
+                + author
+                + ", "
+                + at.value().substring(0, Math.min(10, at.value().length())));
+      } else {
+        object.fields().values().forEach(value -> collect(value, said));
+      }
+    }
+  }
+}

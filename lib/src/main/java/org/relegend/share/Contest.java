@@ -1,0 +1,161 @@
+package org.relegend.share;
+
+import java.util.HashSet;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Keyed;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.PictureId;
+import org.relegend.map.PinRef;
+
+/**
+ * What one side removed and the other worked on: changed it, or said something new of it. All that
+ * is said of such a thing is decided together, as one without the other would speak of nothing.
+ */
+final class Contest {
+  private final Versions v;
+  private final Set<Ref> contested = new HashSet<>();
+
+  private final Set<Ref> removedByOne = new HashSet<>();
+
+  private Contest(Versions versions) {
+    v = versions;
+  }
+
+  static Contest of(Versions versions) {
+    Contest contest = new Contest(versions);
+    contest.find(versions.mine(), versions.theirs());
+    contest.find(versions.theirs(), versions.mine());
+    return contest;
+  }
+
+  /** Whether one of the two removed it, contested or not. */
+  boolean isRemoved(Ref ref) {
+    return removedByOne.contains(ref);
+  }
+
+  boolean has(Ref ref) {
+    return contested.contains(ref);
+  }
+
+  Set<Ref> all() {
+    return contested;
+  }
+
+  /** Nets that are contested themselves. */
+  Set<NetId> nets() {
+    Set<NetId> nets = new TreeSet<>();
+    for (Ref ref : contested) {
+      if (ref.table().equals("nets")) {
+        nets.add(new NetId(ref.key()));
+      }
+    }
+    return nets;
+  }
+
+  /** Pins of contested parts, and pins on contested nets. */
+  Set<PinRef> pins() {
+    Set<PinRef> pins = new TreeSet<>();
+    if (contested.isEmpty()) {
+      return pins;
+    }
+    for (BoardMap map : java.util.List.of(v.base(), v.mine(), v.theirs())) {
+      for (Net net : map.nets()) {
+        boolean whole = has(Ref.to(net.id()));
+        for (PinRef pin : net.pins()) {
+          boolean partGone = isRemoved(Ref.to(pin.part())) && !has(Ref.to(pin.part()));
+          if (!partGone && (whole || has(Ref.to(pin.part())))) {
+            pins.add(pin);
+          }
+        }
+      }
+    }
+    return pins;
+  }
+
+  private void find(BoardMap without, BoardMap with) {
+    Set<Ref> removed = removed(without, with);
+    if (removed.isEmpty()) {
+      return;
+    }
+    removedByOne.addAll(removed);
+    for (Rule<?, ?> rule : Rules.ALL) {
+      findSaid(rule, with, removed);
+    }
+    for (Net net : with.nets()) {
+      Net before = v.base().net(net.id()).orElseGet(() -> Net.named(net.id()));
+      for (Net.Member member : net.members()) {
+        if (!before.member(member.pin()).filter(member::equals).isPresent()) {
+          contest(Ref.to(member.pin().part()), removed);
+          contest(Ref.to(net.id()), removed);
+        }
+      }
+    }
+  }
+
+  private void contest(Ref ref, Set<Ref> removed) {
+    if (removed.contains(ref)) {
+      contested.add(ref);
+    }
+  }
+
+  private <K extends Comparable<? super K>, V extends Keyed<K>> void findSaid(
+      Rule<K, V> rule, BoardMap with, Set<Ref> removed) {
+    for (V entry : rule.of(with)) {
+      V before = rule.of(v.base()).find(entry.key()).orElse(null);
+      if (!same(before, entry)) {
+        contest(new Ref(rule.table(), rule.shelf().keyText(entry.key())), removed);
+        rule.refs().apply(entry).forEach(ref -> contest(ref, removed));
+      }
+    }
+  }
+
+  /** Members of nets are looked at pin by pin. */
+  private static boolean same(@org.jspecify.annotations.Nullable Object a, Object b) {
+    return a instanceof Net x && b instanceof Net y
+        ? x.withMembers(y.members()).equals(y)
+        : Objects.equals(a, b);
+  }
+
+  private Set<Ref> removed(BoardMap without, BoardMap with) {
+    Set<Ref> removed = new HashSet<>();
+    for (Part part : v.base().parts()) {
+      PartId id = part.id();
+      if (!without.parts().has(id) && with.parts().has(id)) {
+        removed.add(Ref.to(id));
+      }
+    }
+    v.base()
+        .pictures()
+        .forEach(
+            picture -> {
+              PictureId id = picture.id();
+              if (!without.pictures().has(id) && with.pictures().has(id)) {
+                removed.add(Ref.to(id));
+              }
+            });
+    Set<PinRef> onNets = null;
+    for (Net net : v.base().nets()) {
+      if (!without.nets().has(net.id()) && with.nets().has(net.id())) {
+        if (onNets == null) {
+          onNets = pinsOnNets(without);
+        }
+        if (net.pins().stream().noneMatch(onNets::contains)) {
+          removed.add(Ref.to(net.id()));
+        }
+      }
+    }
+    return removed;
+  }
+
+  private static Set<PinRef> pinsOnNets(BoardMap map) {
+    Set<PinRef> pins = new HashSet<>();
+    map.nets().forEach(net -> pins.addAll(net.pins()));
+    return pins;
+  }
+}

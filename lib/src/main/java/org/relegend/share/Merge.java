@@ -1,0 +1,371 @@
+package org.relegend.share;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Clash;
+import org.relegend.map.Keyed;
+import org.relegend.map.MapInfo;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Potential;
+import org.relegend.map.Table;
+import org.relegend.store.Json;
+import org.relegend.store.Shelf;
+
+/**
+ * Brings together what two people made of one map. What one of them changed is taken; what both
+ * changed alike is taken; else it is a clash, kept in the map with both versions, and the map goes
+ * on with {@code mine} until somebody decides. Seen from the other side the same comes out, with
+ * the two exchanged.
+ */
+public final class Merge {
+  static final String INFO = "info";
+
+  private final Versions versions;
+  private final Contest contest;
+  private final NetMerge.Result nets;
+  private final boolean withBase;
+  private final List<Clash> found = new ArrayList<>();
+  private final Bundles bundles = new Bundles();
+
+  private Merge(Versions given, boolean withBase) {
+    this.withBase = withBase;
+    Versions unified = PictureMatch.unified(given);
+    contest = Contest.of(unified);
+    nets = NetMerge.of(unified, contest.pins(), contest.nets());
+    versions =
+        new Versions(
+            PictureMatch.renamed(nets.nets().base(), nets.base()),
+            PictureMatch.renamed(nets.nets().mine(), nets.mine()),
+            PictureMatch.renamed(nets.nets().theirs(), nets.theirs()));
+  }
+
+  /**
+   * Merges two versions of one map.
+   *
+   * @param base the map that both began with
+   * @throws IllegalArgumentException where the three are not versions of one map
+   */
+  public static Merged of(BoardMap base, BoardMap mine, BoardMap theirs) {
+    if (!base.id().equals(mine.id()) || !base.id().equals(theirs.id())) {
+      throw new IllegalArgumentException(
+          "these are not versions of one map: their ids are %s, %s and %s"
+              .formatted(base.id(), mine.id(), theirs.id()));
+    }
+    if (mine.equals(theirs) || theirs.equals(base)) {
+      return new Merged(mine, List.of());
+    }
+    if (mine.equals(base)) {
+      return new Merged(theirs, List.of());
+    }
+    return new Merge(new Versions(base, mine, theirs), true).merged();
+  }
+
+  /**
+   * Merges two maps of one thing that have no common beginning, or none that is known. Nothing
+   * counts as removed then. The result has the id of mine.
+   */
+  public static Merged of(BoardMap mine, BoardMap theirs) {
+    if (mine.equals(theirs)) {
+      return new Merged(mine, List.of());
+    }
+    BoardMap nothing = BoardMap.empty(mine.id(), mine.info());
+    return new Merge(new Versions(nothing, mine, theirs), false).merged();
+  }
+
+  private Merged merged() {
+    BoardMap result = BoardMap.empty(versions.mine().id(), info());
+    for (Rule<?, ?> rule : Rules.ALL) {
+      if (!rule.table().equals(Rules.CLASHES.table())) {
+        result = merged(rule, result);
+      }
+    }
+    result = withKept(Rules.BOARDS, withKept(Rules.CHANNELS, result));
+    result = withMembers(withAbsorbed(result));
+    addPinClashes();
+    for (List<Clash.Cell> cells : bundles.all()) {
+      found.add(clash(cells));
+    }
+    return withClashes(result);
+  }
+
+  private MapInfo info() {
+    Json.Obj nothing = Json.object();
+    FieldMerge.Outcome outcome =
+        FieldMerge.of(
+            Rules.CHANNELS, // the title page has neither lists nor evidence, as they have
+            withBase ? Shelf.info(versions.base().info()) : nothing,
+            Shelf.info(versions.mine().info()),
+            Shelf.info(versions.theirs().info()));
+    differ(INFO, "", outcome.differing());
+    return Shelf.info(outcome.entry());
+  }
+
+  private void differ(String table, String key, List<List<FieldMerge.Differing>> differing) {
+    for (List<FieldMerge.Differing> fields : differing) {
+      List<Clash.Cell> cells = new ArrayList<>();
+      for (FieldMerge.Differing field : fields) {
+        cells.add(
+            new Clash.Cell(
+                table, key, field.field(), compact(field.mine()), compact(field.theirs())));
+      }
+      found.add(clash(cells));
+    }
+  }
+
+  private static String compact(@Nullable Json json) {
+    return json == null ? "" : json.compact();
+  }
+
+  private <K extends Comparable<? super K>, V extends Keyed<K>> BoardMap merged(
+      Rule<K, V> rule, BoardMap result) {
+    Table<K, V> base = rule.of(versions.base());
+    Table<K, V> mine = rule.of(versions.mine());
+    Table<K, V> theirs = rule.of(versions.theirs());
+    List<V> kept = new ArrayList<>(mine.size());
+    TreeSet<K> keys = new TreeSet<>();
+    mine.forEach(entry -> keys.add(entry.key()));
+    theirs.forEach(entry -> keys.add(entry.key()));
+    for (K key : keys) {
+      V goesOn =
+          merged(
+              rule,
+              key,
+              base.find(key).orElse(null),
+              mine.find(key).orElse(null),
+              theirs.find(key).orElse(null));
+      if (goesOn != null) {
+        kept.add(goesOn);
+      }
+    }
+    return rule.with(result, kept);
+  }
+
+  private <K extends Comparable<? super K>, V extends Keyed<K>> @Nullable V merged(
+      Rule<K, V> rule, K key, @Nullable V base, @Nullable V mine, @Nullable V theirs) {
+    if (mine != null && mine.equals(theirs)) {
+      return mine;
+    }
+    Ref self = new Ref(rule.table(), rule.shelf().keyText(key));
+    List<Ref> together = together(rule, self, mine, theirs);
+    if (!together.isEmpty()) {
+      bundles.add(self, whole(rule, self, mine, theirs), together);
+      return mine;
+    }
+    if (mine != null && theirs != null) {
+      return fields(rule, self, base, mine, theirs);
+    }
+    V there = mine != null ? mine : theirs;
+    if (base == null) {
+      return there;
+    }
+    if (self.table().equals("nets") && nets.stays().contains(new NetId(self.key()))) {
+      return there;
+    }
+    if (base.equals(there) && !isZoneOfAPictureThatStays(rule, self, there)) {
+      return null;
+    }
+    bundles.add(self, whole(rule, self, mine, theirs), List.of());
+    return rule.table().equals(Rules.ZONES.table()) ? there : mine;
+  }
+
+  /** Hazard zones don't go without a word, even where one side only removed them. */
+  private boolean isZoneOfAPictureThatStays(Rule<?, ?> rule, Ref self, Object there) {
+    return rule.table().equals(Rules.ZONES.table())
+        && there instanceof org.relegend.map.HazardZone zone
+        && versions.mine().pictures().has(zone.picture())
+        && versions.theirs().pictures().has(zone.picture());
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> Clash.Cell whole(
+      Rule<K, V> rule, Ref self, @Nullable V mine, @Nullable V theirs) {
+    return new Clash.Cell(
+        self.table(),
+        self.key(),
+        "",
+        mine == null ? "" : rule.json(mine).compact(),
+        theirs == null ? "" : rule.json(theirs).compact());
+  }
+
+  /** The contested things that an entry speaks of, or is. */
+  private <K extends Comparable<? super K>, V extends Keyed<K>> List<Ref> together(
+      Rule<K, V> rule, Ref self, @Nullable V mine, @Nullable V theirs) {
+    if (contest.all().isEmpty()) {
+      return List.of();
+    }
+    TreeMap<String, Ref> refs = new TreeMap<>();
+    if (contest.has(self)) {
+      refs.put(self.toString(), self);
+    }
+    for (V version : java.util.Arrays.asList(mine, theirs)) {
+      if (version != null) {
+        for (Ref ref : rule.refs().apply(version)) {
+          if (contest.has(ref)) {
+            refs.put(ref.toString(), ref);
+          } else if (contest.isRemoved(ref)) {
+            return List.of(); // then it goes with that, whatever else it speaks of
+          }
+        }
+      }
+    }
+    return List.copyOf(refs.values());
+  }
+
+  private <K extends Comparable<? super K>, V extends Keyed<K>> V fields(
+      Rule<K, V> rule, Ref self, @Nullable V base, V mine, V theirs) {
+    FieldMerge.Outcome outcome =
+        FieldMerge.of(
+            rule,
+            base == null ? Json.object() : rule.json(base),
+            rule.json(mine),
+            rule.json(theirs));
+    differ(self.table(), self.key(), outcome.differing());
+    return rule.shelf().entry(outcome.entry());
+  }
+
+  /** Boards and channels that one side removed while the other put something there: they stay. */
+  private <K extends Comparable<? super K>, V extends Keyed<K>> BoardMap withKept(
+      Rule<K, V> rule, BoardMap result) {
+    BoardMap kept = result;
+    for (V entry : rule.of(versions.base())) {
+      Ref self = new Ref(rule.table(), rule.shelf().keyText(entry.key()));
+      V mine = rule.of(versions.mine()).find(entry.key()).orElse(null);
+      V theirs = rule.of(versions.theirs()).find(entry.key()).orElse(null);
+      V there = mine != null ? mine : theirs;
+      boolean gone = (mine == null) != (theirs == null) && !rule.of(kept).has(entry.key());
+      if (gone && there != null && isSpokenOf(kept, self)) {
+        bundles.add(self, whole(rule, self, mine, theirs), List.of());
+        kept = rule.shelf().in(kept, rule.of(kept).with(there));
+      }
+    }
+    return kept;
+  }
+
+  private static boolean isSpokenOf(BoardMap map, Ref ref) {
+    return Rules.ALL.stream().anyMatch(rule -> speaksOf(rule, map, ref));
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> boolean speaksOf(
+      Rule<K, V> rule, BoardMap map, Ref ref) {
+    return rule.of(map).stream().anyMatch(entry -> rule.refs().apply(entry).contains(ref));
+  }
+
+  /** What was said of a net that the other side joined to another is said of that one. */
+  private BoardMap withAbsorbed(BoardMap map) {
+    BoardMap result = map;
+    for (NetMerge.Absorbed absorbed : nets.absorbed()) {
+      Net net = result.net(absorbed.into()).orElse(null);
+      if (net == null) {
+        continue;
+      }
+      Json.Obj now = Rules.NETS.json(net);
+      Json there = now.fields().get(absorbed.field());
+      if (absorbed.value().equals(there)) {
+        continue;
+      }
+      if (absorbed.field().equals("potential") && net.potential().equals(Potential.UNKNOWN)) {
+        Net told = Rules.NETS.shelf().entry(now.put(absorbed.field(), absorbed.value()));
+        result = result.withNets(result.nets().with(told));
+        continue;
+      }
+      Clash.Cell cell =
+          new Clash.Cell(
+              "nets",
+              absorbed.into().text(),
+              absorbed.field(),
+              compact(there),
+              absorbed.value().compact());
+      found.add(clash(List.of(absorbed.theirs() ? cell : cell.swapped())));
+    }
+    return result;
+  }
+
+  private BoardMap withMembers(BoardMap map) {
+    Map<NetId, Net> changed = new HashMap<>();
+    nets.members()
+        .forEach(
+            (id, members) ->
+                changed.put(id, map.net(id).orElseGet(() -> Net.named(id)).withMembers(members)));
+    return map.withNets(map.nets().withAll(changed.values()));
+  }
+
+  private void addPinClashes() {
+    nets.clashes().forEach(cells -> found.add(clash(cells)));
+    nets.fixed()
+        .forEach(
+            (pin, cell) ->
+                bundles.add(new Ref(PinCells.TABLE, pin.toString()), cell, of(pin, cell)));
+  }
+
+  /** The contested things that decide a pin: its part, and the nets either side has it on. */
+  private List<Ref> of(PinRef pin, Clash.Cell cell) {
+    List<Ref> refs = new ArrayList<>();
+    refs.add(Ref.to(pin.part()));
+    for (String version : List.of(cell.mine(), cell.theirs())) {
+      PinCells.parse(pin, version).forEach(on -> refs.add(Ref.to(on.net())));
+    }
+    refs.removeIf(ref -> !contest.has(ref));
+    return refs;
+  }
+
+  private static Clash clash(List<Clash.Cell> cells) {
+    Clash.Cell first = cells.get(0);
+    boolean one = cells.stream().allMatch(cell -> cell.key().equals(first.key()));
+    String field = cells.size() == 1 ? first.field() : "";
+    String about =
+        "%s %s%s%s"
+            .formatted(
+                first.table(),
+                first.key(),
+                field.isEmpty() ? "" : " " + field,
+                one ? "" : " and what goes with it");
+    return new Clash(about.strip().replace("  ", " "), 1, cells);
+  }
+
+  /** Clashes that either side brought along, and those found now. */
+  private Merged withClashes(BoardMap map) {
+    Table<Clash.Key, Clash> base = versions.base().clashes();
+    Table<Clash.Key, Clash> mine = versions.mine().clashes();
+    Table<Clash.Key, Clash> theirs = versions.theirs().clashes();
+    Map<Clash.Key, Clash> all = new LinkedHashMap<>();
+    for (Clash clash : mine) {
+      boolean decidedByThem =
+          base.find(clash.key()).filter(clash::equals).isPresent() && !theirs.has(clash.key());
+      if (!decidedByThem) {
+        all.put(clash.key(), clash);
+      }
+    }
+    List<Clash> more = new ArrayList<>();
+    for (Clash clash : theirs) {
+      boolean known = mine.find(clash.key()).filter(clash::equals).isPresent();
+      boolean decidedByMe =
+          base.find(clash.key()).filter(clash::equals).isPresent() && !mine.has(clash.key());
+      if (!known && !decidedByMe) {
+        more.add(clash);
+      }
+    }
+    more.addAll(found);
+    List<Clash> numbered = new ArrayList<>();
+    for (Clash clash : more) {
+      int ordinal = 1;
+      while (all.containsKey(new Clash.Key(clash.about(), ordinal))) {
+        ordinal++;
+      }
+      Clash fitting = new Clash(clash.about(), ordinal, clash.cells());
+      all.put(fitting.key(), fitting);
+      if (found.contains(clash)) {
+        numbered.add(fitting);
+      }
+    }
+    BoardMap result = map.withClashes(Table.of(all.values()));
+    return new Merged(result, numbered);
+  }
+}

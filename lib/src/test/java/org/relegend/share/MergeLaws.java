@@ -1,0 +1,234 @@
+package org.relegend.share;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Clash;
+import org.relegend.map.EditRefusedException;
+import org.relegend.map.Keyed;
+import org.relegend.map.Net;
+import org.relegend.map.NetId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Placement;
+import org.relegend.store.Shelf;
+
+/** The laws of merging, told without a word of how merging is done. */
+final class MergeLaws {
+  private MergeLaws() {}
+
+  static void hold(long seed, Versions v) {
+    String at = "seed " + seed;
+    Merged merged = Merge.of(v.base(), v.mine(), v.theirs());
+    Merged swapped = Merge.of(v.base(), v.theirs(), v.mine());
+    assertThat(Merge.of(v.base(), v.mine(), v.base()).map()).as(at).isEqualTo(v.mine());
+    assertThat(Merge.of(v.base(), v.base(), v.theirs()).map()).as(at).isEqualTo(v.theirs());
+    sameFromBothSides(at, merged, swapped);
+    nothingIsLost(at, v, merged, v.mine(), true);
+    nothingIsLost(at, v, merged, v.theirs(), false);
+    noNetsAreJoinedSilently(at, v, merged);
+  }
+
+  /** The same clashes, and the same map whichever side is then said to be right. */
+  private static void sameFromBothSides(String at, Merged merged, Merged swapped) {
+    Set<Set<Clash.Cell>> there = new HashSet<>();
+    merged.clashes().forEach(clash -> there.add(Set.copyOf(clash.cells())));
+    Set<Set<Clash.Cell>> back = new HashSet<>();
+    swapped.clashes().forEach(clash -> back.add(Set.copyOf(clash.swapped().cells())));
+    assertThat(back).as(at).isEqualTo(there);
+    for (Decisions.Side side : Decisions.Side.values()) {
+      Decisions.Side other =
+          side == Decisions.Side.MINE ? Decisions.Side.THEIRS : Decisions.Side.MINE;
+      assertThat(decided(swapped.map(), other))
+          .as(at + " " + side)
+          .isEqualTo(decided(merged.map(), side));
+    }
+  }
+
+  static BoardMap decided(BoardMap map, Decisions.Side side) {
+    BoardMap result = map;
+    for (Clash clash : map.clashes()) {
+      try {
+        result = Decisions.edit(result, clash, side).applyTo(result);
+      } catch (EditRefusedException refused) {
+        fail("decision refused: " + refused.getMessage());
+      }
+    }
+    return result;
+  }
+
+  /**
+   * Every entry that one side added or changed is in the result as that side has it, field by
+   * field, or the other side changed the same thing, or a clash holds that side's version.
+   */
+  private static void nothingIsLost(
+      String at, Versions v, Merged merged, BoardMap side, boolean mine) {
+    BoardMap decided = decided(merged.map(), mine ? Decisions.Side.MINE : Decisions.Side.THEIRS);
+    BoardMap other = mine ? v.theirs() : v.mine();
+    pinsAreWhereThisSideHasThem(at, v.base(), side, decided, inClash(merged));
+    for (Shelf<?, ?> shelf : Shelf.all()) {
+      if (!shelf.name().equals("nets") && !shelf.name().equals("clashes")) {
+        entriesAreThere(at, shelf, v.base(), side, other, decided);
+      }
+    }
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> void entriesAreThere(
+      String at,
+      Shelf<K, V> shelf,
+      BoardMap base,
+      BoardMap side,
+      BoardMap other,
+      BoardMap decided) {
+    Set<String> texts = new HashSet<>();
+    // two new nets of one name are told apart by a number behind it
+    shelf
+        .of(decided)
+        .forEach(entry -> facts(shelf, entry).forEach(f -> texts.add(f.replaceAll("~\\d+", ""))));
+    Set<String> ofAnyNet = new HashSet<>();
+    shelf.of(base).forEach(entry -> facts(shelf, entry).forEach(f -> ofAnyNet.add(ofAny(f))));
+    for (V entry : shelf.of(side)) {
+      Set<String> before = new TreeSet<>();
+      shelf.of(base).find(entry.key()).ifPresent(b -> before.addAll(facts(shelf, b)));
+      for (String fact : facts(shelf, entry)) {
+        if (!before.contains(fact) && !texts.contains(fact.replaceAll("~\\d+", ""))) {
+          // a side that joined two nets says nothing new of the labels it took along
+          if (!joinedAway(fact, base, side, decided) && !ofAnyNet.contains(ofAny(fact))) {
+            fail(at + ": lost " + fact);
+          }
+        }
+      }
+    }
+  }
+
+  private static String ofAny(String fact) {
+    return fact.replaceAll("net:[A-Z0-9~]+", "net:*");
+  }
+
+  /** What speaks of a net speaks of the net it was joined to, which its fact can't tell. */
+  private static boolean joinedAway(String fact, BoardMap base, BoardMap side, BoardMap decided) {
+    return Stream.concat(base.nets().stream(), side.nets().stream())
+        .anyMatch(net -> !decided.nets().has(net.id()) && fact.contains(net.id().text()));
+  }
+
+  /** One fact for each field of an entry, and for each who stands for it. */
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> Set<String> facts(
+      Shelf<K, V> shelf, V entry) {
+    Set<String> facts = new TreeSet<>();
+    // labels of nets are told apart by number only, so the number is no fact
+    String key =
+        entry instanceof Placement p ? p.picture() + " " + p.subject() : shelf.keyText(entry.key());
+    shelf
+        .json(entry)
+        .fields()
+        .forEach(
+            (field, value) -> {
+              if (field.equals("ordinal")) {
+                return;
+              }
+              for (var one :
+                  field.equals("evidence") ? FieldMerge.entries(value) : List.of(value)) {
+                facts.add(shelf.name() + " " + key + " " + field + " " + one.compact());
+              }
+            });
+    return facts;
+  }
+
+  private static void pinsAreWhereThisSideHasThem(
+      String at, BoardMap base, BoardMap side, BoardMap decided, Set<String> inClash) {
+    Map<PinRef, Set<NetId>> before = nets(base);
+    Map<PinRef, Set<NetId>> now = nets(side);
+    Map<PinRef, Set<NetId>> then = nets(decided);
+    now.forEach(
+        (pin, on) -> {
+          if (on.size() == 1 && !on.equals(before.get(pin))) {
+            assertThat(then).as(at + ": " + pin + " is on a net").containsKey(pin);
+            companions(side, on.iterator().next())
+                .forEach(
+                    other -> {
+                      boolean newTogether = disjoint(before.get(pin), before.get(other));
+                      boolean asked =
+                          inClash.contains(pin.toString()) || inClash.contains(other.toString());
+                      boolean kept =
+                          !asked && now.get(other).size() == 1 && then.containsKey(other);
+                      if (newTogether && kept && !then.get(pin).equals(then.get(other))) {
+                        fail(
+                            at
+                                + ": "
+                                + pin
+                                + " was joined to "
+                                + other
+                                + ", and is not: "
+                                + then.get(pin)
+                                + then.get(other));
+                      }
+                    });
+          }
+        });
+  }
+
+  private static boolean disjoint(Set<NetId> a, Set<NetId> b) {
+    return a == null || b == null || a.stream().noneMatch(b::contains);
+  }
+
+  private static List<PinRef> companions(BoardMap map, NetId net) {
+    return map.net(net).map(Net::pins).orElse(List.of());
+  }
+
+  private static Map<PinRef, Set<NetId>> nets(BoardMap map) {
+    Map<PinRef, Set<NetId>> nets = new TreeMap<>();
+    for (Net net : map.nets()) {
+      net.pins().forEach(pin -> nets.computeIfAbsent(pin, p -> new TreeSet<>()).add(net.id()));
+    }
+    return nets;
+  }
+
+  /** Two pins that both sides have on different nets are on different nets, or in a clash. */
+  private static void noNetsAreJoinedSilently(String at, Versions v, Merged merged) {
+    Map<PinRef, Set<NetId>> mine = nets(v.mine());
+    Map<PinRef, Set<NetId>> theirs = nets(v.theirs());
+    Set<String> inClash = inClash(merged);
+    for (Net net : merged.map().nets()) {
+      List<PinRef> pins = new ArrayList<>(net.pins());
+      pins.removeIf(pin -> inClash.contains(pin.toString()));
+      for (int i = 0; i < pins.size(); i++) {
+        for (int j = i + 1; j < pins.size(); j++) {
+          boolean apartInMine = apart(mine, pins.get(i), pins.get(j));
+          boolean apartInTheirs = apart(theirs, pins.get(i), pins.get(j));
+          assertThat(apartInMine && apartInTheirs)
+              .as(
+                  at
+                      + ": "
+                      + pins.get(i)
+                      + " and "
+                      + pins.get(j)
+                      + " joined, which both hold apart")
+              .isFalse();
+        }
+      }
+    }
+  }
+
+  private static Set<String> inClash(Merged merged) {
+    Set<String> inClash = new HashSet<>();
+    for (Clash clash : merged.clashes()) {
+      clash.cells().forEach(cell -> inClash.add(cell.key()));
+    }
+    return inClash;
+  }
+
+  private static boolean apart(Map<PinRef, Set<NetId>> nets, PinRef a, PinRef b) {
+    return Optional.ofNullable(nets.get(a))
+        .flatMap(on -> Optional.ofNullable(nets.get(b)).map(other -> disjoint(on, other)))
+        .orElse(false);
+  }
+}

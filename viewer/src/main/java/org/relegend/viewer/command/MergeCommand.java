@@ -1,0 +1,180 @@
+package org.relegend.viewer.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Clash;
+import org.relegend.map.EditRefusedException;
+import org.relegend.map.Picture;
+import org.relegend.share.ClashText;
+import org.relegend.share.Decisions;
+import org.relegend.share.MapCopy;
+import org.relegend.share.Merge;
+import org.relegend.share.Merged;
+import org.relegend.store.Json;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code merge BASE MINE THEIRS --out FOLDER}, or {@code merge MAP} to decide what is left. */
+@Command(
+    name = "merge",
+    description = {
+      "Brings together what two people made of one map: merge BASE MINE THEIRS --out FOLDER.",
+      "BASE is the map both began with; a single - where there is none. What both changed",
+      "differently is a clash: it is listed, kept in the map with both versions, and mine goes on",
+      "until somebody decides. With one folder, merge MAP lists its clashes and decides them.",
+      "Exit code 1 where clashes are left."
+    })
+final class MergeCommand extends Answering {
+  @Parameters(
+      arity = "1..3",
+      paramLabel = "FOLDER",
+      description = "BASE MINE THEIRS, or one map with clashes")
+  private List<Path> folders = List.of();
+
+  @Option(names = "--out", paramLabel = "FOLDER", description = "a new folder for the merged map")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--mine",
+      paramLabel = "N",
+      description = "decide clash N (its number in the list, or its name) as mine has it")
+  private List<String> mine = new ArrayList<>();
+
+  @Option(names = "--theirs", paramLabel = "N", description = "decide clash N as theirs has it")
+  private List<String> theirs = new ArrayList<>();
+
+  /** A merged map, and what of its pictures' files was not at hand. */
+  private record Outcome(BoardMap map, List<Picture> missing) {}
+
+  @Override
+  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+    if (folders.size() == 1 && out == null) {
+      return told(decideIn(folders.get(0)));
+    }
+    Path target = out;
+    if (folders.size() != 3 || target == null) {
+      throw new CommandFailure(
+          "name BASE, MINE and THEIRS and a new folder with --out, or one map alone");
+    }
+    return told(mergeInto(target));
+  }
+
+  private Outcome decideIn(Path folder)
+      throws CommandFailure, StoreException, EditRefusedException {
+    if (mine.isEmpty() && theirs.isEmpty()) {
+      try (MapFolder opened = openToRead(folder)) {
+        return new Outcome(opened.map(), List.of());
+      }
+    }
+    try (MapFolder opened = openToChange(folder)) {
+      BoardMap decided = decided(opened.map());
+      opened.save(decided);
+      return new Outcome(decided, List.of());
+    }
+  }
+
+  private Outcome mergeInto(Path target)
+      throws CommandFailure, StoreException, EditRefusedException {
+    try (MapFolder ours = openToRead(folders.get(1));
+        MapFolder others = openToRead(folders.get(2))) {
+      BoardMap result = decided(merged(ours.map(), others.map()).map());
+      return new Outcome(result, MapCopy.write(result, target, List.of(ours, others)));
+    }
+  }
+
+  private Merged merged(BoardMap ours, BoardMap others) throws CommandFailure, StoreException {
+    if (folders.get(0).toString().equals("-")) {
+      return Merge.of(ours, others);
+    }
+    try (MapFolder base = openToRead(folders.get(0))) {
+      return Merge.of(base.map(), ours, others);
+    } catch (IllegalArgumentException unfit) {
+      throw new CommandFailure(
+          unfit.getMessage() + "; put - in the place of BASE to merge them all the same");
+    }
+  }
+
+  private BoardMap decided(BoardMap map) throws CommandFailure, EditRefusedException {
+    Map<Clash, Decisions.Side> decisions = new LinkedHashMap<>();
+    for (String name : mine) {
+      decisions.put(clash(map, name), Decisions.Side.MINE);
+    }
+    for (String name : theirs) {
+      if (decisions.put(clash(map, name), Decisions.Side.THEIRS) != null) {
+        throw new CommandFailure("clash " + name + " can't be decided both ways");
+      }
+    }
+    BoardMap result = map;
+    for (Map.Entry<Clash, Decisions.Side> decision : decisions.entrySet()) {
+      result = Decisions.edit(result, decision.getKey(), decision.getValue()).applyTo(result);
+    }
+    return result;
+  }
+
+  private static Clash clash(BoardMap map, String name) throws CommandFailure {
+    int number = 1;
+    for (Clash clash : map.clashes()) {
+      if (name.equals(Integer.toString(number))
+          || name.equals(clash.key().toString())
+          || name.equals(ClashText.about(map, clash))) {
+        return clash;
+      }
+      number++;
+    }
+    throw new CommandFailure(
+        "there is no clash \"%s\": name one of the %d by its number"
+            .formatted(name, map.clashes().size()));
+  }
+
+  private static Answer told(Outcome outcome) {
+    BoardMap map = outcome.map();
+    return new Answer(
+        map.clashes().isEmpty() ? Commands.OK : Commands.DOES_NOT_HOLD,
+        () ->
+            Json.object()
+                .put("id", map.id())
+                .put("clashes", clashes(map))
+                .put("missing", Json.array(outcome.missing(), p -> Json.of(p.id().text()))),
+        out -> print(out, outcome));
+  }
+
+  private static List<Json> clashes(BoardMap map) {
+    List<Json> list = new ArrayList<>();
+    for (Clash clash : map.clashes()) {
+      list.add(
+          Json.object()
+              .put("clash", clash.key().toString())
+              .put("about", ClashText.about(map, clash))
+              .put("mine", ClashText.version(map, clash, Decisions.Side.MINE))
+              .put("theirs", ClashText.version(map, clash, Decisions.Side.THEIRS)));
+    }
+    return list;
+  }
+
+  private static void print(PrintWriter out, Outcome outcome) {
+    BoardMap map = outcome.map();
+    int number = 1;
+    for (Clash clash : map.clashes()) {
+      out.println(number++ + ". " + ClashText.about(map, clash));
+      out.println("   mine:   " + ClashText.version(map, clash, Decisions.Side.MINE));
+      out.println("   theirs: " + ClashText.version(map, clash, Decisions.Side.THEIRS));
+    }
+    out.println(
+        map.clashes().isEmpty()
+            ? "No clash is left."
+            : "Clashes left: %d. Decide each with --mine N or --theirs N."
+                .formatted(map.clashes().size()));
+    outcome
+        .missing()
+        .forEach(p -> out.println("The file of %s is in neither map.".formatted(p.caption())));
+  }
+}
