@@ -164,13 +164,13 @@ public final class Merge {
       return fields(rule, self, base, mine, theirs);
     }
     V there = mine != null ? mine : theirs;
-    if (base == null) {
+    if (base == null || there == null) {
       return there;
     }
     if (self.table().equals("nets") && nets.stays().contains(new NetId(self.key()))) {
       return there;
     }
-    if (base.equals(there) && !isZoneOfAPictureThatStays(rule, self, there)) {
+    if (base.equals(there) && !isZoneOfAPictureThatStays(there)) {
       return null;
     }
     bundles.add(self, whole(rule, self, mine, theirs), List.of());
@@ -178,9 +178,8 @@ public final class Merge {
   }
 
   /** Hazard zones don't go without a word, even where one side only removed them. */
-  private boolean isZoneOfAPictureThatStays(Rule<?, ?> rule, Ref self, Object there) {
-    return rule.table().equals(Rules.ZONES.table())
-        && there instanceof org.relegend.map.HazardZone zone
+  private boolean isZoneOfAPictureThatStays(Object there) {
+    return there instanceof org.relegend.map.HazardZone zone
         && versions.mine().pictures().has(zone.picture())
         && versions.theirs().pictures().has(zone.picture());
   }

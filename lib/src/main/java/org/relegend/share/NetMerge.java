@@ -145,12 +145,10 @@ final class NetMerge {
     }
     for (NetGroups.Line line : groups.lines()) {
       NetId id = line.id();
-      for (int number = 2; !taken.add(id); number++) {
+      for (int number = 2; taken.contains(id) || number > 2 && known.contains(id); number++) {
         id = new NetId(line.id().text() + "~" + number);
-        if (known.contains(id)) {
-          continue;
-        }
       }
+      taken.add(id);
       for (NetGroups.Anchor anchor : line.anchors()) {
         ids.put(anchor, id);
         rename(anchor, id);
@@ -283,7 +281,6 @@ final class NetMerge {
 
   /** A pin that one side took off its net: a clash where the other stands for it anew. */
   private void detach(PinRef pin) {
-    int before = b.netOf(pin);
     if (groups.saidAnew(pin)) {
       List<Clash.Cell> cells = new ArrayList<>();
       keepMine(pin, cells);

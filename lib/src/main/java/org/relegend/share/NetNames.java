@@ -33,13 +33,13 @@ final class NetNames {
       return moved;
     }
     @SuppressWarnings("unchecked") // the key of this very entry
-    K key = (K) ((Keyed<?>) added).key();
-    @SuppressWarnings("unchecked") // twins for twins
-    V both =
-        added instanceof TwinPair twin
-            ? (V) together((TwinPair) there.get(key), twin)
-            : there.get(key);
-    return both;
+    V known = there.getOrDefault((K) ((Keyed<?>) added).key(), added);
+    if (known instanceof TwinPair first && added instanceof TwinPair second) {
+      @SuppressWarnings("unchecked") // twins for twins
+      V both = (V) together(first, second);
+      return both;
+    }
+    return known;
   }
 
   private static TwinPair together(TwinPair known, TwinPair added) {
