@@ -34,6 +34,8 @@ import org.relegend.map.ZoneId;
 
 /** Two people's work on one small map, drawn from a seed. */
 final class Histories {
+  private static final List<Evidence> EVIDENCE = List.of(Evidence.values());
+
   private Histories() {}
 
   static Versions of(long seed) {
@@ -71,7 +73,9 @@ final class Histories {
     PinRef pin = part.ref(part.pins().get(random.nextInt(part.pins().size())));
     Attestation says =
         new Attestation(
-            Evidence.values()[random.nextInt(6)], author, NOON.plusSeconds(random.nextInt(9)));
+            EVIDENCE.get(random.nextInt(EVIDENCE.size())),
+            author,
+            NOON.plusSeconds(random.nextInt(9)));
     return switch (random.nextInt(21)) {
       case 0, 1 -> place(part, pin, net, random, says);
       case 2 ->
