@@ -73,22 +73,16 @@ final class MergeLaws {
   private static void nothingIsLost(
       String at, Versions v, Merged merged, BoardMap side, boolean mine) {
     BoardMap decided = decided(merged.map(), mine ? Decisions.Side.MINE : Decisions.Side.THEIRS);
-    BoardMap other = mine ? v.theirs() : v.mine();
     pinsAreWhereThisSideHasThem(at, v.base(), side, decided, inClash(merged));
     for (Shelf<?, ?> shelf : Shelf.all()) {
       if (!shelf.name().equals("nets") && !shelf.name().equals("clashes")) {
-        entriesAreThere(at, shelf, v.base(), side, other, decided);
+        entriesAreThere(at, shelf, v.base(), side, decided);
       }
     }
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> void entriesAreThere(
-      String at,
-      Shelf<K, V> shelf,
-      BoardMap base,
-      BoardMap side,
-      BoardMap other,
-      BoardMap decided) {
+      String at, Shelf<K, V> shelf, BoardMap base, BoardMap side, BoardMap decided) {
     Set<String> texts = new HashSet<>();
     // two new nets of one name are told apart by a number behind it
     shelf
