@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.FlowLayout;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -26,8 +28,19 @@ import org.relegend.viewer.session.Mending;
 
 /** What the checks found, the graver ones first; choosing one leads to its place. */
 final class FindingsPanel extends JPanel {
+  private static final int GRAVE = 110;
+
+  /** Screen pixels that a px of Swing's style sheets is long. */
+  private static final double SWING_PIXEL = 1.3;
+
   private final DefaultListModel<Finding> findings = new DefaultListModel<>();
-  private final JList<Finding> list = new JList<>(findings);
+  private final JList<Finding> list =
+      new JList<>(findings) {
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+          return true; // long findings go on in the next line
+        }
+      };
   private final JLabel heading = new JLabel();
   private final JButton mend = new JButton(Texts.of("findings.mend"));
   private final Consumer<Finding> go;
@@ -59,11 +72,16 @@ final class FindingsPanel extends JPanel {
     list.setName("findings");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(
-        (JList<? extends Finding> of,
-            Finding finding,
-            int index,
-            boolean chosen,
-            boolean focused) -> render(finding, chosen));
+        (JList<? extends Finding> of, Finding finding, int row, boolean chosen, boolean focused) ->
+            render(finding, chosen, list.getWidth() - GRAVE - 60));
+    list.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            list.setFixedCellHeight(1); // forgets how high the rows were
+            list.setFixedCellHeight(-1);
+          }
+        });
     list.getAccessibleContext().setAccessibleName(Texts.of("findings.area"));
     bind("ENTER", this::goToChosen);
     bind("M", this::putRight);
@@ -126,13 +144,20 @@ final class FindingsPanel extends JPanel {
     list.requestFocusInWindow();
   }
 
-  private static Component render(Finding finding, boolean chosen) {
+  private static String wrapped(String text, int width) {
+    return "<html><body style='width:%dpx'>%s"
+        .formatted(
+            (int) (Math.max(260, width) / SWING_PIXEL),
+            text.replace("&", "&amp;").replace("<", "&lt;"));
+  }
+
+  private static Component render(Finding finding, boolean chosen, int width) {
     JPanel row = new JPanel(new BorderLayout(12, 0));
     row.setBorder(BorderFactory.createEmptyBorder(5, 8, 5, 8));
     JLabel grave = new JLabel(sign(finding.severity()) + "  " + word(finding.severity()));
-    grave.setPreferredSize(new java.awt.Dimension(110, grave.getPreferredSize().height));
-    JLabel message = new JLabel(finding.message());
-    JLabel remedy = new JLabel(finding.remedy());
+    grave.setPreferredSize(new java.awt.Dimension(GRAVE, grave.getPreferredSize().height));
+    JLabel message = new JLabel(wrapped(finding.message(), width));
+    JLabel remedy = new JLabel(wrapped(finding.remedy(), width));
     remedy.putClientProperty("FlatLaf.styleClass", "medium");
     JPanel words = new JPanel(new BorderLayout());
     words.setOpaque(false);
