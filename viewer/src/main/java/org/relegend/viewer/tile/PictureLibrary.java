@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Executor;
@@ -19,6 +20,8 @@ import org.relegend.map.Picture;
  * that tiles may take, and the folder on disk where reduced copies are kept.
  */
 public final class PictureLibrary implements AutoCloseable {
+  private static final int SECONDS_TO_END = 5;
+
   /** What kept copies may take on disk, in bytes. */
   private static final long DISK_BYTES = 4L << 30;
 
@@ -143,6 +146,16 @@ public final class PictureLibrary implements AutoCloseable {
     workshop.builder().shutdownNow();
     workshop.tilers().shutdownNow();
     release();
+  }
+
+  /** Once closed: waits for what was being written to end, some seconds at most. */
+  public void awaitEnd() throws InterruptedException {
+    for (ExecutorService threads :
+        List.of(workshop.first(), workshop.builder(), workshop.tilers())) {
+      if (!threads.awaitTermination(SECONDS_TO_END, TimeUnit.SECONDS)) {
+        return;
+      }
+    }
   }
 
   private static ExecutorService threads(String name, int count) {

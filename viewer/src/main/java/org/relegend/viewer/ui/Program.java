@@ -52,9 +52,10 @@ public final class Program {
         });
   }
 
-  /** Waits until the last window is closed. */
+  /** Waits until the last window is closed and nothing is being written any more. */
   public void join() throws InterruptedException {
     ended.await();
+    library.awaitEnd();
   }
 
   /** One more window, on the event thread. */

@@ -390,5 +390,10 @@ final class Technician implements AutoCloseable {
   public void close() {
     SwingUtilities.invokeLater(() -> program.windows().forEach(ViewerWindow::close));
     await("the windows to close", () -> program.windows().isEmpty());
+    try {
+      program.join();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
   }
 }
