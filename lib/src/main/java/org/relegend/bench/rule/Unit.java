@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Job;
 import org.relegend.bench.NodeLimit;
@@ -47,6 +48,11 @@ public final class Unit {
   private final Twins twins;
   private final Map<NetId, Reading> readings = new LinkedHashMap<>();
   private final Map<NetId, Double> read = new HashMap<>();
+
+  /** What the same part is asked again and again: its value and its pins' roles. */
+  private final Map<PartId, OptionalDouble> ohms = new ConcurrentHashMap<>();
+
+  private final Map<PartId, List<Terminal>> terminals = new ConcurrentHashMap<>();
 
   private Unit(Job job, Circuit circuit) {
     this.job = job;
@@ -257,7 +263,7 @@ public final class Unit {
   public List<Element> elements(PartId part) {
     Map<String, Map<String, PinRef>> bySection = new LinkedHashMap<>();
     List<Terminal> shared = new ArrayList<>();
-    for (Terminal terminal : circuit.terminalsOf(part)) {
+    for (Terminal terminal : terminals(part)) {
       if (terminal.section().isEmpty()) {
         shared.add(terminal);
       } else {
@@ -280,9 +286,13 @@ public final class Unit {
 
   /** What a pin is in its part; several where sections are tied inside. */
   public List<Terminal> terminals(PinRef pin) {
-    return circuit.terminalsOf(pin.part()).stream()
+    return terminals(pin.part()).stream()
         .filter(terminal -> terminal.number().equals(pin.pin()))
         .toList();
+  }
+
+  private List<Terminal> terminals(PartId part) {
+    return terminals.computeIfAbsent(part, circuit::terminalsOf);
   }
 
   /** The value a part is marked with, or that was fitted, in the unit of its quantity. */
@@ -296,6 +306,10 @@ public final class Unit {
 
   /** A resistor's ohms; empty for pots, whose wiper stands anywhere, and where unreadable. */
   public OptionalDouble ohms(PartId part) {
+    return ohms.computeIfAbsent(part, this::readOhms);
+  }
+
+  private OptionalDouble readOhms(PartId part) {
     boolean plain =
         isFamily(part, "resistor") && map().part(part).map(p -> p.pins().size() == 2).orElse(false);
     return plain

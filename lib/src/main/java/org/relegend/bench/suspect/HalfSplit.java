@@ -1,5 +1,6 @@
 package org.relegend.bench.suspect;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -27,6 +28,11 @@ final class HalfSplit {
 
   /** So many of the first suspects are worth a reading at their nets. */
   private static final int NEAR = 3;
+
+  /** Below this share a suspect isn't worth a reading; above the other one it is to be proved. */
+  private static final double WORTH = 0.05;
+
+  private static final double LIKELY = 0.5;
 
   private final Unit unit;
   private final SignalPath path;
@@ -106,20 +112,36 @@ final class HalfSplit {
     return places.hard(pin) || Loading.of(unit, net).fragileFor(Instrument.DIGITAL_METER);
   }
 
+  /** A net of one of the first suspects, or its proof where all its nets are read. */
   private Optional<NextReading> nearSuspect() {
     for (Suspect suspect : ranked.subList(0, Math.min(NEAR, ranked.size()))) {
-      for (NetId net : unit.circuit().netsOf(suspect.part())) {
-        Optional<PinRef> pin = places.pin(net);
-        if (!unit.isRail(net) && unit.reading(net).isEmpty() && pin.isPresent()) {
-          return Optional.of(
-              reading(
-                  net,
-                  pin.get(),
-                  "not read yet, and %s hangs on it".formatted(unit.name(suspect.part()))));
-        }
+      Optional<NextReading> near = unread(suspect);
+      if (suspect.score() < WORTH || near.isPresent() || suspect.score() > LIKELY) {
+        return suspect.score() < WORTH ? Optional.empty() : near;
       }
     }
     return Optional.empty();
+  }
+
+  /** The net of a suspect that was not read and lies nearest to the first bad one. */
+  private Optional<NextReading> unread(Suspect suspect) {
+    return unit.circuit().netsOf(suspect.part()).stream()
+        .filter(net -> !unit.isRail(net) && unit.reading(net).isEmpty())
+        .filter(net -> places.pin(net).isPresent())
+        .min(Comparator.comparing(this::distance))
+        .map(
+            net ->
+                reading(
+                    net,
+                    places.pin(net).orElseThrow(),
+                    "not read yet, and %s hangs on it".formatted(unit.name(suspect.part()))));
+  }
+
+  private int distance(NetId net) {
+    return bracket.firstBad().stream()
+        .mapToInt(bad -> Math.abs(path.depth(bad) - path.depth(net)))
+        .min()
+        .orElse(path.depth(net));
   }
 
   private Optional<NextReading> proof() {

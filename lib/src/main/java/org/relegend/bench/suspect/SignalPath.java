@@ -283,12 +283,15 @@ public final class SignalPath {
   }
 
   private void divide(Map<NetId, List<Edge>> all) {
-    for (List<Edge> edges : all.values()) {
-      for (Edge edge : edges) {
-        if (has(edge.from()) && depth(edge.to()) > depth(edge.from())) {
-          onward.computeIfAbsent(edge.from(), net -> new ArrayList<>()).add(edge);
-          backward.computeIfAbsent(edge.to(), net -> new ArrayList<>()).add(edge);
-        } else if (has(edge.from()) && depth(edge.to()) < depth(edge.from())) {
+    Set<Edge> edges = new LinkedHashSet<>();
+    all.values().forEach(edges::addAll);
+    for (Edge edge : edges) {
+      if (has(edge.from()) && depth(edge.to()) > depth(edge.from())) {
+        onward.computeIfAbsent(edge.from(), net -> new ArrayList<>()).add(edge);
+        backward.computeIfAbsent(edge.to(), net -> new ArrayList<>()).add(edge);
+      } else if (has(edge.from()) && depth(edge.to()) < depth(edge.from())) {
+        Edge onward = new Edge(edge.to(), edge.from(), edge.part());
+        if (!edges.contains(onward)) { // a part that leads both ways leads onward
           feedback.add(edge);
         }
       }

@@ -1,0 +1,512 @@
+package org.relegend.bench.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.relegend.bench.Boards;
+import org.relegend.bench.Condition;
+import org.relegend.bench.DemoUnit;
+import org.relegend.bench.Instrument;
+import org.relegend.bench.Job;
+import org.relegend.bench.JobSamples;
+import org.relegend.bench.NodeLimit;
+import org.relegend.bench.Reading;
+import org.relegend.bench.Setting;
+import org.relegend.bench.State;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+
+/** Each rule once where it fires and once where it must not; its source stands above the pair. */
+class RulesTest {
+  private static List<Finding> findings(Unit unit, String code) {
+    return Rules.inspect(unit).stream().filter(finding -> finding.code().equals(code)).toList();
+  }
+
+  private static Finding only(Unit unit, String code) {
+    List<Finding> found = findings(unit, code);
+    assertThat(found).as(code).hasSize(1);
+    return found.get(0);
+  }
+
+  private static double factor(Finding finding, String part) {
+    Optional<Blame> blame =
+        finding.blames().stream().filter(b -> b.part().text().equals(part)).findFirst();
+    return blame.map(Blame::factor).orElse(1.0);
+  }
+
+  private static Job with(Job job, String part, State state, String code) {
+    return job.withConditions(
+        job.conditions()
+            .with(
+                new Condition(
+                    new PartId(part),
+                    EnumSet.of(state),
+                    "",
+                    code,
+                    "",
+                    List.of(),
+                    "",
+                    JobSamples.NOON)));
+  }
+
+  private static Job ohms(Job job, String part, double ohms, boolean lifted) {
+    Setting setting = new Setting("", Instrument.DIGITAL_METER, Setting.Power.OFF, lifted, "");
+    return job.withReadings(
+        job.readings()
+            .with(
+                new Reading(
+                    job.nextReading(),
+                    Subject.of(new PartId(part)),
+                    new Amount(Quantity.RESISTANCE, ohms),
+                    setting,
+                    "",
+                    JobSamples.NOON)));
+  }
+
+  // A regulated rail holds within 5 % (common practice; practice reference F).
+  private static Boards supply() {
+    return new Boards()
+        .parts(
+            "Q1 npn - E=VP B=ZP C=RAW", "R1 resistor 1k 1=RAW 2=ZP", "R2 resistor 10k 1=VP 2=A_X")
+        .nominal("VP", 15)
+        .nominal("RAW", 23);
+  }
+
+  @Test
+  void rail_fires_whereARegulatedRailIsOffByMoreThanFivePercent() {
+    Finding finding = only(supply().read("VP", 13.9).unit(), "rail");
+    assertThat(finding.message()).contains("VP").contains("13.9 V").contains("15 V");
+    assertThat(factor(finding, "Q1")).isGreaterThan(factor(finding, "R2"));
+  }
+
+  @Test
+  void rail_isQuiet_withinFivePercent_andOnARailThatFollowsTheMains() {
+    assertThat(findings(supply().read("VP", 14.4).unit(), "rail")).isEmpty();
+    Boards raw =
+        new Boards().parts("BR1 bridge 1A PLUS=RAW MINUS=0V AC1=X AC2=Y").nominal("RAW", 23);
+    assertThat(findings(raw.read("RAW", 21.2).unit(), "rail")).isEmpty();
+  }
+
+  // Kirchhoff's current law: at the tap of a divider what comes in goes out.
+  private static Boards divider(double volts) {
+    return new Boards()
+        .parts(
+            "R1 resistor 10k 1=VP 2=A_TAP",
+            "R2 resistor 10k 1=A_TAP 2=0V",
+            "C9 cap 1n 1=A_TAP 2=0V")
+        .nominal("VP", 10)
+        .read("A_TAP", volts);
+  }
+
+  @Test
+  void currentSum_fires_andNamesTheOneThatIsOpen() {
+    Finding finding = only(divider(10).unit(), "current-sum");
+    assertThat(factor(finding, "R2")).isEqualTo(Blame.STRONG);
+    assertThat(factor(finding, "R1")).isLessThan(Blame.MEDIUM);
+  }
+
+  @Test
+  void currentSum_fires_andTellsWhatValueWouldFit() {
+    Finding finding = only(divider(7).unit(), "current-sum"); // 10 V x 23.3k / 33.3k
+    assertThat(finding.blames())
+        .anySatisfy(
+            blame -> {
+              assertThat(blame.part().text()).isEqualTo("R2");
+              assertThat(blame.reason()).contains("23 k\u03a9");
+            });
+    assertThat(factor(finding, "R2")).isGreaterThan(factor(finding, "R1")); // up, not down
+  }
+
+  @Test
+  void currentSum_isQuiet_withinTheResistorsTolerance() {
+    assertThat(findings(divider(5.1).unit(), "current-sum")).isEmpty();
+  }
+
+  @Test
+  void currentSum_isQuiet_whereATransistorTakesItsUsualCurrent() {
+    Boards stage =
+        new Boards()
+            .parts("R1 resistor 4k7 1=VP 2=A_C", "Q1 npn - E=0V B=A_B C=A_C")
+            .nominal("VP", 15)
+            .nominal("A_C", 9);
+    assertThat(findings(stage.read("A_C", 8.6).unit(), "current-sum")).isEmpty();
+  }
+
+  // A capacitor blocks direct current. Figures: 100k and a leak of 100k from 10 V give 5 V.
+  private static Boards coupling(double volts) {
+    return new Boards()
+        .parts("C1 cap-pol 10u +=A_FROM -=A_TO", "R1 resistor 100k 1=A_TO 2=0V")
+        .read("A_FROM", 10)
+        .read("A_TO", volts);
+  }
+
+  @Test
+  void capacitor_fires_andTellsItsLeak() {
+    Finding finding = only(coupling(5).unit(), "capacitor-passes-direct-current");
+    assertThat(factor(finding, "C1")).isEqualTo(Blame.STRONG);
+    assertThat(finding.message()).contains("100 k\u03a9").contains("50 \u00b5A");
+  }
+
+  @Test
+  void capacitor_isQuiet_whereNothingFlows_orAnotherPartMayBringIt() {
+    String code = "capacitor-passes-direct-current";
+    assertThat(findings(coupling(0.002).unit(), code)).isEmpty();
+    Boards driven = coupling(5).parts("Q1 npn - E=A_TO B=A_FROM C=VP");
+    assertThat(findings(driven.unit(), code)).isEmpty();
+  }
+
+  // Silicon: 0.5 to 0.7 V; alike is a short, far above is open (Army TM 11-6125-256-34).
+  private static Boards follower(double base, double emitter) {
+    return new Boards()
+        .parts("Q1 npn - E=A_E B=A_B C=VP", "R1 resistor 1k 1=A_E 2=0V")
+        .nominal("VP", 15)
+        .nominal("A_B", 2.5)
+        .nominal("A_E", 1.85)
+        .read("A_B", base)
+        .read("A_E", emitter);
+  }
+
+  @Test
+  void junction_fires_onAnOpenOne_andOnAShort() {
+    assertThat(only(follower(2.5, 0.1).unit(), "junction-drop").message()).contains("open");
+    assertThat(only(follower(2.5, 2.49).unit(), "junction-drop").message()).contains("horted");
+    Finding off = only(follower(1.0, 1.85).unit(), "junction-drop");
+    assertThat(factor(off, "Q1")).isLessThan(Blame.MEDIUM);
+  }
+
+  @Test
+  void junction_isQuiet_onSixtyFiveHundredths_andOnPnpTheOtherWay() {
+    assertThat(findings(follower(2.5, 1.85).unit(), "junction-drop")).isEmpty();
+    Boards pnp = new Boards().parts("Q1 pnp - E=A_E B=A_B C=0V").read("A_E", 5).read("A_B", 4.35);
+    assertThat(findings(pnp.unit(), "junction-drop")).isEmpty();
+  }
+
+  @Test
+  void junction_fires_onADiodeTestOfThePart_andNotOnAGoodOne() {
+    Boards board = new Boards().parts("D1 diode - A=A_X K=A_Y");
+    assertThat(findings(board.job(job -> dropAt(job, 0.62)).unit(), "junction-drop")).isEmpty();
+    Boards again = new Boards().parts("D1 diode - A=A_X K=A_Y");
+    assertThat(only(again.job(job -> dropAt(job, 2.4)).unit(), "junction-drop").message())
+        .contains("open");
+  }
+
+  private static Job dropAt(Job job, double volts) {
+    return job.withReadings(
+        job.readings()
+            .with(
+                new Reading(
+                    job.nextReading(),
+                    Subject.of(new PartId("D1")),
+                    new Amount(Quantity.VOLTAGE, volts),
+                    Setting.with(Instrument.DIGITAL_METER).with(Setting.Power.OFF),
+                    "",
+                    JobSamples.NOON)));
+  }
+
+  // Op amp: in a loop inputs equal within mV (university notes); without, the output follows the
+  // sign of the inputs to a rail (standards reference 10).
+  private static Boards amplifier(double plus, double minus, double out) {
+    return new Boards()
+        .parts(
+            "U1 opamp - 2=A_M 3=A_P 4=VN 6=A_OUT 7=VP",
+            "R1 resistor 10k 1=A_IN 2=A_M",
+            "R2 resistor 33k 1=A_M 2=A_OUT",
+            "R3 resistor 10k 1=A_P 2=0V")
+        .nominal("VP", 15)
+        .nominal("VN", -15)
+        .nominal("A_OUT", 1)
+        .read("A_P", plus)
+        .read("A_M", minus)
+        .read("A_OUT", out);
+  }
+
+  @Test
+  void inputsEqual_fires_whereTheyDifferThoughTheOutputIsFree() {
+    assertThat(factor(only(amplifier(0, 1, 3).unit(), "inputs-equal"), "U1"))
+        .isEqualTo(Blame.MEDIUM);
+  }
+
+  @Test
+  void inputsEqual_isQuiet_whereTheyAreEqualAndTheOutputGood_andExcusesWhereItIsBad() {
+    assertThat(findings(amplifier(0, 0.001, 1).unit(), "inputs-equal")).isEmpty();
+    assertThat(factor(only(amplifier(0, 0.001, 5).unit(), "inputs-equal"), "U1")).isLessThan(1);
+  }
+
+  @Test
+  void outputAtRail_excuses_whereTheAmplifierObeys() {
+    Finding finding = only(amplifier(0.4, 0, 13.8).unit(), "output-at-rail");
+    assertThat(finding.message()).contains("obeys");
+    assertThat(factor(finding, "U1")).isLessThan(1);
+    assertThat(factor(finding, "R2")).isGreaterThan(1);
+  }
+
+  @Test
+  void outputAtRail_accuses_whereItStandsAgainstItsInputs() {
+    Finding finding = only(amplifier(0.4, 0, -13.8).unit(), "output-at-rail");
+    assertThat(factor(finding, "U1")).isEqualTo(Blame.STRONG);
+  }
+
+  @Test
+  void outputAtRail_isQuiet_inBetween() {
+    assertThat(findings(amplifier(0.4, 0, 5).unit(), "output-at-rail")).isEmpty();
+  }
+
+  // Collector at the supply: no current, open or cut off (transistor fault-finding texts).
+  private static Boards pair(double a, double b, double base) {
+    return new Boards()
+        .parts(
+            "Q1 npn - E=A_TAIL B=A_B1 C=A_C1",
+            "Q2 npn - E=A_TAIL B=A_B2 C=A_C2",
+            "R1 resistor 4k7 1=VP 2=A_C1",
+            "R2 resistor 4k7 1=VP 2=A_C2",
+            "R3 resistor 10k 1=A_TAIL 2=VN")
+        .nominal("VP", 15)
+        .nominal("VN", -15)
+        .nominal("A_C1", 11.6)
+        .nominal("A_C2", 11.6)
+        .nominal("A_B1", 0.01)
+        .read("A_C1", a)
+        .read("A_C2", b)
+        .read("A_B1", base);
+  }
+
+  @Test
+  void noCurrent_fires_onTheOneOfAPairThatTakesNone() {
+    Finding finding = only(pair(8.3, 14.99, 0.01).unit(), "no-current");
+    assertThat(factor(finding, "Q2")).isEqualTo(Blame.STRONG);
+    assertThat(factor(finding, "R3")).isEqualTo(1);
+  }
+
+  @Test
+  void noCurrent_fires_onWhatDrawsTheCommonCurrent_whereNoneTakesAny() {
+    Finding finding = findings(pair(14.99, 14.99, 0.01).unit(), "no-current").get(0);
+    assertThat(factor(finding, "R3")).isGreaterThan(Blame.MEDIUM);
+  }
+
+  @Test
+  void noCurrent_isQuiet_whereBothConduct_andWhereABadBaseExplainsIt() {
+    assertThat(findings(pair(11.6, 11.6, 0.01).unit(), "no-current")).isEmpty();
+    assertThat(findings(pair(8.3, 14.99, 0.3).unit(), "no-current")).isEmpty();
+  }
+
+  // Ohm's law: without current there is no voltage across a resistor.
+  @Test
+  void unexplainedVoltage_fires_onANodeThatOnlyGatesAndResistorsHang() {
+    Boards gate =
+        new Boards()
+            .parts(
+                "Q1 njfet - D=VP G=A_G S=A_S", "R1 resistor 1M 1=A_G 2=0V", "C1 cap 1u 1=A_X 2=A_G")
+            .nominal("VP", 15);
+    Finding finding = only(gate.read("A_G", 2).unit(), "unexplained-voltage");
+    assertThat(finding.blames()).hasSize(3);
+  }
+
+  @Test
+  void unexplainedVoltage_isQuiet_onOneThatStandsWhereItShould() {
+    Boards gate =
+        new Boards()
+            .parts("Q1 njfet - D=VP G=A_G S=A_S", "R1 resistor 1M 1=A_G 2=0V")
+            .nominal("VP", 15);
+    assertThat(findings(gate.read("A_G", 0.01).unit(), "unexplained-voltage")).isEmpty();
+  }
+
+  // Twin comparison (common practice): a node that differs between neighbours that don't.
+  private static Boards twins(double middle) {
+    Boards boards = new Boards();
+    for (String c : List.of("A", "B")) {
+      int n = c.equals("A") ? 1 : 2;
+      boards.parts(
+          "R%d1 resistor 10k 1=%s_X 2=%s_Y".formatted(n, c, c),
+          "R%d2 resistor 10k 1=%s_Y 2=%s_Z".formatted(n, c, c),
+          "U%d ic - 1=%s_Y".formatted(n, c));
+    }
+    return boards
+        .read("A_X", 1)
+        .read("A_Y", middle)
+        .read("A_Z", 3)
+        .read("B_X", 1)
+        .read("B_Y", 2)
+        .read("B_Z", 3);
+  }
+
+  @Test
+  void twinDiffers_fires_onTheOneNodeBetweenEqualNeighbours() {
+    List<Finding> found = findings(twins(2.5).unit(), "twin-differs");
+    assertThat(found).isNotEmpty();
+    assertThat(found.get(0).blames().stream().map(blame -> blame.part().text()))
+        .contains("R11", "R12", "U1");
+  }
+
+  @Test
+  void twinDiffers_isQuiet_whereTheyAreAlike() {
+    assertThat(findings(twins(2.03).unit(), "twin-differs")).isEmpty();
+  }
+
+  // IEC 60062 tolerances; in circuit nothing can raise a resistance (practice reference C).
+  private static Unit measured(double ohms, boolean lifted) {
+    return new Boards()
+        .parts("R1 resistor 330k 1=A_X 2=A_Y")
+        .job(job -> ohms(job, "R1", ohms, lifted))
+        .unit();
+  }
+
+  @Test
+  void value_fires_onTooMuch_alsoInCircuit_andOnTooLittleOutOfIt() {
+    assertThat(factor(only(measured(650e3, false), "value"), "R1")).isEqualTo(Blame.STRONG);
+    assertThat(factor(only(measured(104e3, true), "value"), "R1")).isEqualTo(Blame.STRONG);
+  }
+
+  @Test
+  void value_isQuiet_withinTolerance_andTellsTheTrapOfTooLittleInCircuit() {
+    assertThat(findings(measured(340e3, true), "value")).isEmpty();
+    assertThat(findings(measured(104e3, false), "value")).isEmpty();
+    assertThat(only(measured(104e3, false), "in-circuit-value").blames()).isEmpty();
+  }
+
+  // EIA-476 date codes of year and week.
+  private static Unit dated(String code, State state) {
+    Boards board = new Boards().parts("U1 ic - 1=A_X", "U2 ic - 1=A_X", "U3 ic - 1=A_X");
+    return board
+        .job(job -> with(job, "U1", State.ORIGINAL, "7829"))
+        .job(job -> with(job, "U2", State.ORIGINAL, "7831"))
+        .job(job -> with(job, "U3", state, code))
+        .unit();
+  }
+
+  @Test
+  void laterDate_fires_onACodeYearsLaterThanTheRest() {
+    assertThat(factor(only(dated("9114", State.ORIGINAL), "later-date"), "U3")).isGreaterThan(1);
+  }
+
+  @Test
+  void laterDate_isQuiet_onOneOfTheBatch_andWhereItIsKnownToBeReplaced() {
+    assertThat(findings(dated("7836", State.ORIGINAL), "later-date")).isEmpty();
+    assertThat(findings(dated("9114", State.REPLACED), "later-date")).isEmpty();
+  }
+
+  // Common practice: twins are of one make and age.
+  @Test
+  void twinReplaced_fires_onTheOldOne_andNotWhereBothAreNew() {
+    Unit one = twins(2).job(job -> with(job, "R21", State.REPLACED, "")).unit();
+    assertThat(factor(only(one, "twin-replaced"), "R11")).isEqualTo(Blame.WEAK);
+    Unit both =
+        twins(2)
+            .job(job -> with(job, "R21", State.REPLACED, ""))
+            .job(job -> with(job, "R11", State.REPLACED, ""))
+            .unit();
+    assertThat(findings(both, "twin-replaced")).isEmpty();
+  }
+
+  // Kept, flagged, explained: an intermittent fault or a slipped probe (common practice).
+  @Test
+  void disagreeing_fires_onTwoReadingsOfOnePlace_andTheLaterCounts() {
+    Unit unit = divider(5).read("A_TAP", 9).unit();
+    Finding finding = only(unit, "readings-disagree");
+    assertThat(finding.message()).contains("5 V").contains("9 V").contains("last one counts");
+    assertThat(findings(unit, "current-sum")).hasSize(1);
+  }
+
+  @Test
+  void disagreeing_isQuiet_onTheSameAgain_andUnderOtherConditions() {
+    assertThat(findings(divider(5).read("A_TAP", 5.01).unit(), "readings-disagree")).isEmpty();
+    Setting loaded = new Setting("", Instrument.DIGITAL_METER, Setting.Power.ON, false, "loaded");
+    Unit other = divider(5).job(job -> DemoUnit.read(job, "A_TAP", 9, loaded)).unit();
+    assertThat(findings(other, "readings-disagree")).isEmpty();
+  }
+
+  // SS0602, page 7: the meter must have ten times the node's resistance.
+  @Test
+  void fragileNode_fires_onAReadingThatTheMeterMade_andNotOnAStiffOne() {
+    Boards high =
+        new Boards()
+            .parts("R1 resistor 2M2 1=A_T 2=VN", "Q1 njfet - D=VP G=A_T S=A_S")
+            .nominal("VN", -15.35);
+    Finding finding = only(high.read("A_T", -12.58).unit(), "fragile-node");
+    assertThat(finding.message()).contains("2.2 M\u03a9").contains("-12.58 V").contains("-15.35 V");
+    assertThat(findings(divider(5).unit(), "fragile-node")).isEmpty();
+  }
+
+  // A meter of 3 1/2 digits shows a two-thousandth of its range (common practice).
+  @Test
+  void coarseRange_fires_whereMillivoltsMatter_andNotOnAFineRange() {
+    Setting coarse =
+        new Setting("", Instrument.DIGITAL_METER, Setting.Power.ON, false, "range 200 V");
+    Setting fine =
+        new Setting("", Instrument.DIGITAL_METER, Setting.Power.ON, false, "200 mV range");
+    Boards board = new Boards().parts("R1 resistor 1k 1=A_V 2=0V").nominal("A_V", -0.005);
+    Unit unit = board.job(job -> DemoUnit.read(job, "A_V", 0.1, coarse)).unit();
+    assertThat(only(unit, "coarse-range").message()).contains("100 mV");
+    Boards other = new Boards().parts("R1 resistor 1k 1=A_V 2=0V").nominal("A_V", -0.005);
+    assertThat(
+            findings(other.job(job -> DemoUnit.read(job, "A_V", 0.1, fine)).unit(), "coarse-range"))
+        .isEmpty();
+  }
+
+  // Ohm's law: no voltage across it, no current through its leak.
+  @Test
+  void capacitorNotTested_fires_betweenEqualEnds_andNotAcrossAVoltage() {
+    assertThat(findings(coupling(10).unit(), "capacitor-not-tested")).hasSize(1);
+    assertThat(findings(coupling(0).unit(), "capacitor-not-tested")).isEmpty();
+  }
+
+  // Pins counted from a drawing that the board doesn't follow (practice reference, traps).
+  @Test
+  void pinDrawnOtherwise_fires_onAPinThatTheDrawingHasElsewhere_andNotOnOthers() {
+    assertThat(only(at("U102.1"), "pin-drawn-otherwise").message())
+        .contains("A_BUFOUT")
+        .contains("A_DOUT");
+    assertThat(findings(at("U102.8"), "pin-drawn-otherwise")).isEmpty();
+  }
+
+  private static Unit at(String pin) {
+    Job job = JobSamples.blank();
+    return DemoUnit.unit(
+        job.withReadings(
+            job.readings()
+                .with(
+                    new Reading(
+                        job.nextReading(),
+                        Subject.parse(pin),
+                        new Amount(Quantity.VOLTAGE, 0),
+                        Setting.with(Instrument.DIGITAL_METER),
+                        "",
+                        JobSamples.NOON))));
+  }
+
+  // The map's own list of parts and nets.
+  @Test
+  void notInTheMap_fires_onWhatTheMapHasNot_andNotOnWhatItHas() {
+    Unit unit =
+        divider(5)
+            .read("A_NOWHERE", 1)
+            .job(job -> with(job, "R99", State.REPLACED, ""))
+            .job(job -> ohms(job, "R98", 10, true))
+            .unit();
+    assertThat(findings(unit, "not-in-the-map")).hasSize(3);
+    assertThat(findings(divider(5).unit(), "not-in-the-map")).isEmpty();
+  }
+
+  @Test
+  void everyRule_hasACodeOfItsOwn_andASource() {
+    assertThat(Rules.ALL.stream().map(Rule::code)).doesNotHaveDuplicates().hasSize(18);
+    assertThat(Rules.ALL).allSatisfy(rule -> assertThat(rule.source()).isNotBlank());
+  }
+
+  /** A node with a limit of its own is judged by it. */
+  @Test
+  void limit_ofOneNode_isItsOwn() {
+    Boards board =
+        new Boards().parts("R1 resistor 1k 1=A_V 2=0V").nominal("A_V", 0.1).read("A_V", 0.13);
+    Unit usual = board.unit();
+    assertThat(usual.verdict(usual.netsRead().get(0))).isEqualTo(Verdict.GOOD);
+    Subject at = Subject.of(usual.netsRead().get(0));
+    Unit narrow =
+        board.job(job -> job.withLimits(job.limits().with(new NodeLimit(at, 0, 0.005)))).unit();
+    assertThat(narrow.verdict(narrow.netsRead().get(0))).isEqualTo(Verdict.BAD);
+  }
+}
