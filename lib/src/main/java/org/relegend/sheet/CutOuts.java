@@ -78,6 +78,18 @@ final class CutOuts {
     }
   }
 
+  /** One whole picture over the width of the paper, with its marks. */
+  void large(Flow flow, View view) {
+    double height = Math.min(360, flow.press().width() * 0.75);
+    flow.need(height + CAPTION + 5);
+    Rectangle2D room =
+        new Rectangle2D.Double(
+            flow.press().left(), flow.y() + CAPTION + 5, flow.press().width(), height);
+    Window window = Window.whole(view.picture(), room);
+    draw(flow, view, window);
+    flow.down(window.frame().getHeight() + CAPTION + 5 + GAP);
+  }
+
   private void row(Flow flow, List<View> views, double height) {
     flow.need(height + CAPTION + 5);
     int columns = views.size();

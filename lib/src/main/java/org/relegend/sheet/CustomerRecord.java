@@ -1,0 +1,168 @@
+package org.relegend.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import org.relegend.bench.CheckMark;
+import org.relegend.bench.CheckStep;
+import org.relegend.bench.Condition;
+import org.relegend.bench.Intake;
+import org.relegend.bench.LogEntry;
+import org.relegend.bench.rule.Verdict;
+import org.relegend.hazard.Caution;
+import org.relegend.hazard.Cautions;
+import org.relegend.map.MapInfo;
+import org.relegend.map.PartId;
+
+/** What the owner gets: what was done, measured and adjusted, and what to watch. */
+final class CustomerRecord {
+  private final Flow flow;
+  private final JobFacts facts;
+
+  CustomerRecord(Flow flow, JobFacts facts) {
+    this.flow = flow;
+    this.facts = facts;
+  }
+
+  void draw() {
+    MapInfo info = facts.map().info();
+    Intake intake = facts.job().intake();
+    flow.heading("Repair record", 20);
+    told("Instrument", (info.maker() + " " + info.model()).strip());
+    told("Serial number", intake.serial());
+    told("For", intake.customer());
+    if (!intake.equals(Intake.EMPTY)) {
+      told("Taken in", JobFacts.day(intake.at()));
+    }
+    told("With it came", intake.accessories());
+    flow.down(4);
+    section("What you told us", intake.complaint());
+    done();
+    worked();
+    foundSo();
+    readings();
+    list("Adjusted", LogEntry.Kind.ADJUSTMENT);
+    checks();
+    list("What to watch", LogEntry.Kind.WATCH);
+    caution();
+  }
+
+  private void told(String what, String text) {
+    if (!text.isEmpty()) {
+      flow.indented(what + ": " + text, 0, Flow.BODY + 1, false);
+    }
+  }
+
+  private void section(String title, String text) {
+    if (!text.isEmpty()) {
+      flow.heading(title, 12);
+      flow.paragraph(text);
+      flow.down(4);
+    }
+  }
+
+  private void list(String title, LogEntry.Kind kind) {
+    List<LogEntry> entries = facts.log(kind);
+    if (entries.isEmpty()) {
+      return;
+    }
+    flow.heading(title, 12);
+    entries.forEach(entry -> flow.paragraph("• " + entry.text()));
+    flow.down(4);
+  }
+
+  private void done() {
+    if (facts.log(LogEntry.Kind.REPAIR).isEmpty()) {
+      section("What was done", "Nothing was repaired so far.");
+    }
+    list("What was done", LogEntry.Kind.REPAIR);
+  }
+
+  private void worked() {
+    if (facts.repaired().isEmpty()) {
+      return;
+    }
+    flow.heading("Parts worked on", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Part", 40),
+                new Ruled.Column("What", 25),
+                new Ruled.Column("Fitted now", 25)));
+    for (PartId part : facts.repaired()) {
+      Optional<Condition> condition = facts.job().condition(part);
+      table.row(
+          facts.described(part),
+          condition.map(Condition::text).orElse("see above"),
+          condition.map(Condition::fitted).orElse(""));
+    }
+    flow.down(8);
+  }
+
+  private void foundSo() {
+    List<Condition> found = facts.foundSo();
+    if (found.isEmpty()) {
+      return;
+    }
+    flow.heading("Found when it came in, from earlier work or age", 12);
+    found.forEach(
+        condition ->
+            flow.paragraph(
+                "• %s: %s".formatted(facts.described(condition.part()), condition.text())));
+    flow.down(4);
+  }
+
+  private void readings() {
+    List<JobFacts.Compared> nodes =
+        facts.compared().stream()
+            .filter(node -> node.before().isPresent() && node.after().isPresent())
+            .toList();
+    if (nodes.isEmpty()) {
+      return;
+    }
+    flow.heading("Measured before and after", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Point", 22),
+                new Ruled.Column("As it came", 18),
+                new Ruled.Column("After the repair", 18),
+                new Ruled.Column("The same point of the other channel", 26),
+                new Ruled.Column("", 22)));
+    for (JobFacts.Compared node : nodes) {
+      boolean good = facts.unit().verdict(node.net()) == Verdict.GOOD;
+      table.row(
+          facts.unit().name(node.net()),
+          JobFacts.value(node.before()),
+          JobFacts.value(node.after()),
+          JobFacts.volts(node.twin()),
+          good ? "as it should be" : facts.verdict(node.net()));
+    }
+    flow.down(8);
+  }
+
+  private void checks() {
+    Optional<CheckMark> leakage = facts.job().mark(CheckStep.LEAKAGE);
+    leakage.ifPresent(
+        mark ->
+            section(
+                "Insulation and protective earth",
+                "Measured on %s. %s".formatted(JobFacts.day(mark.at()), mark.note())));
+  }
+
+  private void caution() {
+    List<Caution> told = List.of(Cautions.of("who"), Cautions.of("unplug"));
+    flow.framed(
+        told.stream().map(Caution::title).toList(),
+        told.stream().map(Caution::text).toList(),
+        8,
+        1.5,
+        0);
+    flow.paragraph(
+        "This record tells what was done and what was measured. It is no certificate of any test"
+            + " that isn't named in it.",
+        8,
+        false);
+  }
+}

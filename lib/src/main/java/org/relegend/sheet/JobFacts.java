@@ -1,0 +1,196 @@
+package org.relegend.sheet;
+
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.relegend.bench.Condition;
+import org.relegend.bench.Job;
+import org.relegend.bench.LogEntry;
+import org.relegend.bench.Reading;
+import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.Volts;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.BoardMap;
+import org.relegend.map.NetId;
+import org.relegend.map.Part;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+
+/** What the records say of one job, in words. */
+record JobFacts(Job job, Circuit circuit, Unit unit) {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ISO_LOCAL_DATE.withZone(ZoneOffset.UTC);
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm").withZone(ZoneOffset.UTC);
+  private static final int FIGURES = 4;
+
+  /**
+   * A node that was read.
+   *
+   * @param before as it came; empty where nobody read it then
+   * @param after since the last repair; empty where there was none, or nobody read it again
+   * @param twin the same node of the other channel, as it is now
+   * @param difference how far the latest lies from what it should be, in volts
+   */
+  record Compared(
+      NetId net,
+      Optional<Reading> before,
+      Optional<Reading> after,
+      Optional<Volts> twin,
+      OptionalDouble difference) {}
+
+  static JobFacts of(Job job, Circuit circuit) {
+    return new JobFacts(job, circuit, Unit.of(job, circuit));
+  }
+
+  BoardMap map() {
+    return circuit.map();
+  }
+
+  static String day(Instant at) {
+    return DAY.format(at);
+  }
+
+  static String minute(Instant at) {
+    return MINUTE.format(at);
+  }
+
+  List<LogEntry> log(LogEntry.Kind kind) {
+    return job.log().stream().filter(entry -> entry.kind() == kind).toList();
+  }
+
+  /** "R106, U102", or nothing. */
+  String names(List<Subject> subjects) {
+    return subjects.stream().map(map()::nameOf).collect(Collectors.joining(", "));
+  }
+
+  /** Parts that the log names as repaired in this job, each once. */
+  Set<PartId> repaired() {
+    Set<PartId> parts = new LinkedHashSet<>();
+    for (LogEntry entry : log(LogEntry.Kind.REPAIR)) {
+      for (Subject subject : entry.about()) {
+        if (subject instanceof Subject.OfPart part) {
+          parts.add(part.part());
+        } else if (subject instanceof Subject.OfPin pin) {
+          parts.add(pin.pin().part());
+        }
+      }
+    }
+    return parts;
+  }
+
+  /** What others had done to the unit, or what had become of it, before this job. */
+  List<Condition> foundSo() {
+    Set<PartId> ours = repaired();
+    return job.conditions().stream()
+        .filter(condition -> !ours.contains(condition.part()))
+        .filter(condition -> condition.reworked() || isHurt(condition))
+        .toList();
+  }
+
+  private static boolean isHurt(Condition condition) {
+    return condition.is(org.relegend.bench.State.DAMAGED)
+        || condition.is(org.relegend.bench.State.MISSING);
+  }
+
+  /** "C102 (capacitor, 10u 25V)". */
+  String described(PartId id) {
+    Optional<Part> part = map().part(id);
+    String words =
+        part.map(found -> List.of(found.kind(), found.value()))
+            .orElse(List.of())
+            .stream()
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(", "));
+    return map().nameOf(id) + (words.isEmpty() ? "" : " (" + words + ")");
+  }
+
+  /** Nodes with a voltage, those that lie furthest from what they should be first. */
+  List<Compared> compared() {
+    Map<NetId, Reading> before = new LinkedHashMap<>();
+    for (Reading reading : job.readingsAsFound()) {
+      voltsAt(reading).ifPresent(net -> before.put(net, reading));
+    }
+    Set<NetId> nets = new LinkedHashSet<>(before.keySet());
+    nets.addAll(unit.netsRead());
+    boolean repaired = !log(LogEntry.Kind.REPAIR).isEmpty();
+    List<Compared> all = new ArrayList<>();
+    for (NetId net : nets) {
+      all.add(
+          new Compared(
+              net,
+              Optional.ofNullable(before.get(net)),
+              repaired ? unit.reading(net) : Optional.empty(),
+              unit.twin(net),
+              unit.difference(net)));
+    }
+    all.sort(
+        Comparator.comparingDouble(
+            (Compared node) -> -Math.abs(node.difference().orElse(0))));
+    return all;
+  }
+
+  private Optional<NetId> voltsAt(Reading reading) {
+    return reading.quantity() == Quantity.VOLTAGE ? unit.netOf(reading.at()) : Optional.empty();
+  }
+
+  /** Whether the node is as it should be by now, or not, in a word. */
+  String verdict(NetId net) {
+    return switch (unit.verdict(net)) {
+      case GOOD -> "as it should";
+      case BAD -> "differs";
+      case UNKNOWN -> "nothing to compare";
+    };
+  }
+
+  static String value(Optional<Reading> reading) {
+    return reading.map(found -> text(found.amount())).orElse("not read");
+  }
+
+  static String text(Amount amount) {
+    return amount.text(FIGURES);
+  }
+
+  static String volts(Optional<Volts> volts) {
+    return volts.map(Volts::text).orElse("not read");
+  }
+
+  static String volts(OptionalDouble volts) {
+    return volts.isPresent() ? Volts.text(volts.getAsDouble()) : "";
+  }
+
+  /** What the reading was taken with and how, in one line. */
+  String setting(Reading reading) {
+    List<String> words = new ArrayList<>();
+    String against = reading.setting().against();
+    if (!against.isEmpty()) {
+      words.add("against " + map().nameOf(Subject.of(new NetId(against))));
+    }
+    if (reading.setting().with().known()) {
+      words.add(
+          "meter "
+              + new Amount(Quantity.RESISTANCE, reading.setting().with().ohms()).text(FIGURES));
+    }
+    if (reading.setting().power() != org.relegend.bench.Setting.Power.UNSTATED) {
+      words.add("power " + reading.setting().power().word());
+    }
+    if (reading.setting().lifted()) {
+      words.add("out of circuit");
+    }
+    words.add(reading.setting().words());
+    words.removeIf(String::isEmpty);
+    return String.join(", ", words);
+  }
+}

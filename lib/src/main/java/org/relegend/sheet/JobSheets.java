@@ -1,0 +1,99 @@
+package org.relegend.sheet;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.relegend.bench.Job;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.Picture;
+import org.relegend.store.Digests;
+import org.relegend.store.MapFormat;
+
+/** The records of a job that are handed out: one for who owns the unit, one for the shop. */
+public final class JobSheets {
+  /** Whom a record is for. */
+  public enum Copy {
+    /** What was done and measured, in plain words; nothing of what was thought on the way. */
+    CUSTOMER,
+    /** Everything. */
+    SHOP;
+
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * Reads "customer" or "shop".
+     *
+     * @throws IllegalArgumentException where it is neither
+     */
+    public static Copy of(String word) {
+      return Stream.of(values())
+          .filter(copy -> copy.word().equals(word.toLowerCase(Locale.ROOT)))
+          .findFirst()
+          .orElseThrow(
+              () ->
+                  new IllegalArgumentException(
+                      "a record is for one of %s, not for \"%s\""
+                          .formatted(
+                              Stream.of(values())
+                                  .map(Copy::word)
+                                  .collect(Collectors.joining(", ")),
+                              word)));
+    }
+  }
+
+  private final Job job;
+  private final Circuit circuit;
+  private final Function<Picture, Path> files;
+
+  /**
+   * Records of one job.
+   *
+   * @param circuit of the map it lies over
+   * @param files where the file of a picture of the map is
+   */
+  public JobSheets(Job job, Circuit circuit, Function<Picture, Path> files) {
+    this.job = job;
+    this.circuit = circuit;
+    this.files = files;
+  }
+
+  /**
+   * Prints.
+   *
+   * @param printed the date that is printed, so that the same call gives the same bytes
+   */
+  public Printed print(Copy copy, Paper paper, Instant printed) {
+    JobFacts facts = JobFacts.of(job, circuit);
+    String digest = Digests.sha256(MapFormat.write(circuit.map()));
+    try (Press press = new Press(paper)) {
+      Flow flow = new Flow(press);
+      CutOuts cutOuts = new CutOuts(circuit.map(), files);
+      String title = circuit.map().info().title();
+      if (copy == Copy.CUSTOMER) {
+        new CustomerRecord(flow, facts).draw();
+      } else {
+        new ShopRecord(flow, facts, digest).draw(cutOuts, printed);
+      }
+      byte[] pdf =
+          press.finish(
+              title + " - repair record",
+              List.of(title, copy == Copy.CUSTOMER ? "Repair record" : "Shop copy - private"),
+              copy == Copy.CUSTOMER
+                  ? "job %s · printed %s".formatted(job.id(), Provenance.date(printed))
+                  : "job %s · %s"
+                      .formatted(job.id(), Provenance.line(circuit.map(), digest, printed)),
+              printed);
+      return new Printed(pdf, press.pages(), cutOuts.troubles());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

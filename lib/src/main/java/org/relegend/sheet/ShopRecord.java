@@ -1,0 +1,272 @@
+package org.relegend.sheet;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.relegend.bench.CheckStep;
+import org.relegend.bench.Condition;
+import org.relegend.bench.Hypothesis;
+import org.relegend.bench.Intake;
+import org.relegend.bench.LogEntry;
+import org.relegend.bench.Reading;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
+import org.relegend.map.Photo;
+import org.relegend.map.Picture;
+import org.relegend.map.Placement;
+import org.relegend.map.Subject;
+
+/** What the shop keeps: everything that was seen, measured, thought and done. */
+final class ShopRecord {
+  private final Flow flow;
+  private final JobFacts facts;
+  private final String digest;
+
+  ShopRecord(Flow flow, JobFacts facts, String digest) {
+    this.flow = flow;
+    this.facts = facts;
+    this.digest = digest;
+  }
+
+  void draw(CutOuts cutOuts, Instant printed) {
+    flow.heading("Job " + facts.job().id(), 20);
+    Hazards hazards = Hazards.of(facts.circuit(), LimitSet.INSTRUMENTS);
+    MapSheets.cautions(flow, hazards.knowsMains());
+    intake();
+    origin(printed);
+    checklist();
+    conditions();
+    photos(cutOuts);
+    compared();
+    readings();
+    hypotheses();
+    log();
+  }
+
+  private void intake() {
+    Intake intake = facts.job().intake();
+    if (intake.equals(Intake.EMPTY)) {
+      return;
+    }
+    flow.heading("Intake", 12);
+    told("Customer", intake.customer());
+    told("Serial number", intake.serial());
+    told("Complaint, in the owner's words", intake.complaint());
+    told("Accessories", intake.accessories());
+    told("History", intake.history());
+    told(
+        "Taken in",
+        JobFacts.day(intake.at())
+            + (intake.receivedBy().isEmpty() ? "" : " by " + intake.receivedBy()));
+    flow.down(6);
+  }
+
+  private void told(String what, String text) {
+    if (!text.isEmpty()) {
+      flow.indented(what + ": " + text, 0, Flow.BODY, false);
+    }
+  }
+
+  private void origin(Instant printed) {
+    flow.heading("Map", 12);
+    Provenance.of(facts.map(), digest, printed)
+        .forEach(line -> flow.indented(line, 0, Flow.BODY, false));
+    if (!facts.job().map().digest().equals(digest)) {
+      flow.paragraph(
+          "The map was changed since the job was tied to it (digest then: "
+              + facts.job().map().digest()
+              + ").");
+    }
+    flow.down(6);
+  }
+
+  private void checklist() {
+    flow.heading("Checklist", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Step", 50),
+                new Ruled.Column("Done", 18),
+                new Ruled.Column("Note", 32)));
+    for (CheckStep step : CheckStep.values()) {
+      table.row(
+          step.text(),
+          facts
+              .job()
+              .mark(step)
+              .map(mark -> (JobFacts.minute(mark.at()) + " " + mark.author()).strip())
+              .orElse("open"),
+          facts.job().mark(step).map(mark -> mark.note()).orElse(""));
+    }
+    flow.down(8);
+  }
+
+  private void conditions() {
+    if (facts.job().conditions().isEmpty()) {
+      return;
+    }
+    flow.heading("Conditions", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Part", 34),
+                new Ruled.Column("Condition", 22),
+                new Ruled.Column("Fitted", 14),
+                new Ruled.Column("Date code", 10),
+                new Ruled.Column("Note", 30)));
+    for (Condition condition : facts.job().conditions()) {
+      table.row(
+          facts.described(condition.part()),
+          condition.text(),
+          condition.fitted(),
+          condition.dateCode(),
+          condition.note());
+    }
+    flow.down(8);
+  }
+
+  /** Photos of the map with every part that has a condition, named with it. */
+  private void photos(CutOuts cutOuts) {
+    Map<Picture, List<PrintedMark>> marks = new LinkedHashMap<>();
+    facts.map().pictures().stream()
+        .filter(picture -> picture instanceof Photo)
+        .forEach(photo -> marks.put(photo, new ArrayList<>()));
+    for (Condition condition : facts.job().conditions()) {
+      Subject part = Subject.of(condition.part());
+      for (Placement place : facts.circuit().index().placementsOf(part)) {
+        facts
+            .map()
+            .picture(place.picture())
+            .map(marks::get)
+            .ifPresent(
+                list ->
+                    list.add(
+                        PrintedMark.of(
+                            facts.map().nameOf(part) + " " + condition.text(), place)));
+      }
+    }
+    marks.forEach(
+        (photo, list) -> {
+          if (!list.isEmpty()) {
+            cutOuts.large(flow, new CutOuts.View(photo, list));
+          }
+        });
+  }
+
+  private void compared() {
+    List<JobFacts.Compared> nodes = facts.compared();
+    if (nodes.isEmpty()) {
+      return;
+    }
+    flow.heading("Nodes against their twins, largest difference first", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Node", 20),
+                new Ruled.Column("As it came", 15),
+                new Ruled.Column("After repair", 15),
+                new Ruled.Column("Twin now", 15),
+                new Ruled.Column("Difference", 14),
+                new Ruled.Column("Limit", 12),
+                new Ruled.Column("", 18)));
+    for (JobFacts.Compared node : nodes) {
+      table.row(
+          facts.unit().name(node.net()),
+          JobFacts.value(node.before()),
+          JobFacts.value(node.after()),
+          JobFacts.volts(node.twin()),
+          JobFacts.volts(node.difference()),
+          org.relegend.bench.rule.Volts.text(facts.unit().limit(node.net())),
+          facts.verdict(node.net()));
+    }
+    flow.down(8);
+  }
+
+  private void readings() {
+    if (facts.job().readings().isEmpty()) {
+      return;
+    }
+    flow.heading("All readings", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("No.", 6),
+                new Ruled.Column("When", 20),
+                new Ruled.Column("At", 16),
+                new Ruled.Column("Value", 14),
+                new Ruled.Column("How", 34),
+                new Ruled.Column("By", 10)));
+    for (Reading reading : facts.job().readings()) {
+      table.row(
+          reading.id().toString(),
+          JobFacts.minute(reading.taken()),
+          facts.map().nameOf(reading.at()),
+          JobFacts.text(reading.amount()),
+          facts.setting(reading),
+          reading.author());
+    }
+    flow.down(8);
+  }
+
+  private void hypotheses() {
+    if (facts.job().hypotheses().isEmpty()) {
+      return;
+    }
+    flow.heading("Hypotheses, the disproved ones too", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("No.", 6),
+                new Ruled.Column("Parts", 14),
+                new Ruled.Column("What and why", 34),
+                new Ruled.Column("Test", 22),
+                new Ruled.Column("Result", 12),
+                new Ruled.Column("Outcome", 24)));
+    for (Hypothesis hypothesis : facts.job().hypotheses()) {
+      table.row(
+          hypothesis.id().toString(),
+          String.join(", ", hypothesis.parts().stream().map(facts.map()::nameOf).toList()),
+          sentence(hypothesis.what(), hypothesis.why()),
+          hypothesis.test(),
+          hypothesis.result().word(),
+          hypothesis.outcome());
+    }
+    flow.down(8);
+  }
+
+  private static String sentence(String what, String why) {
+    return why.isEmpty() ? what : what + " - " + why;
+  }
+
+  private void log() {
+    if (facts.job().log().isEmpty()) {
+      return;
+    }
+    flow.heading("Log", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("When", 20),
+                new Ruled.Column("Kind", 13),
+                new Ruled.Column("About", 20),
+                new Ruled.Column("What", 40),
+                new Ruled.Column("By", 10)));
+    for (LogEntry entry : facts.job().log()) {
+      table.row(
+          JobFacts.minute(entry.at()),
+          entry.kind().word(),
+          facts.names(entry.about()),
+          entry.text(),
+          entry.author());
+    }
+    flow.down(8);
+  }
+}
