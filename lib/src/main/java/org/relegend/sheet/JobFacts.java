@@ -1,8 +1,8 @@
 package org.relegend.sheet;
 
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -109,15 +109,13 @@ record JobFacts(Job job, Circuit circuit, Unit unit) {
   String described(PartId id) {
     Optional<Part> part = map().part(id);
     String words =
-        part.map(found -> List.of(found.kind(), found.value()))
-            .orElse(List.of())
-            .stream()
+        part.map(found -> List.of(found.kind(), found.value())).orElse(List.of()).stream()
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(", "));
     return map().nameOf(id) + (words.isEmpty() ? "" : " (" + words + ")");
   }
 
-  /** Nodes with a voltage, those that lie furthest from what they should be first. */
+  /** Nodes with a voltage: those that differ from what they should be, then the others by size. */
   List<Compared> compared() {
     Map<NetId, Reading> before = new LinkedHashMap<>();
     for (Reading reading : job.readingsAsFound()) {
@@ -137,8 +135,8 @@ record JobFacts(Job job, Circuit circuit, Unit unit) {
               unit.difference(net)));
     }
     all.sort(
-        Comparator.comparingDouble(
-            (Compared node) -> -Math.abs(node.difference().orElse(0))));
+        Comparator.comparing((Compared node) -> !unit.isBad(node.net()))
+            .thenComparingDouble(node -> -Math.abs(node.difference().orElse(0))));
     return all;
   }
 
@@ -149,7 +147,7 @@ record JobFacts(Job job, Circuit circuit, Unit unit) {
   /** Whether the node is as it should be by now, or not, in a word. */
   String verdict(NetId net) {
     return switch (unit.verdict(net)) {
-      case GOOD -> "as it should";
+      case GOOD -> "within the limit";
       case BAD -> "differs";
       case UNKNOWN -> "nothing to compare";
     };

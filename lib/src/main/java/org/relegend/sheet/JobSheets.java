@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import org.relegend.bench.Job;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.Picture;
-import org.relegend.store.Digests;
 import org.relegend.store.MapFormat;
 
 /** The records of a job that are handed out: one for who owns the unit, one for the shop. */
@@ -42,9 +41,7 @@ public final class JobSheets {
                   new IllegalArgumentException(
                       "a record is for one of %s, not for \"%s\""
                           .formatted(
-                              Stream.of(values())
-                                  .map(Copy::word)
-                                  .collect(Collectors.joining(", ")),
+                              Stream.of(values()).map(Copy::word).collect(Collectors.joining(", ")),
                               word)));
     }
   }
@@ -72,7 +69,7 @@ public final class JobSheets {
    */
   public Printed print(Copy copy, Paper paper, Instant printed) {
     JobFacts facts = JobFacts.of(job, circuit);
-    String digest = Digests.sha256(MapFormat.write(circuit.map()));
+    String digest = MapFormat.digest(circuit.map());
     try (Press press = new Press(paper)) {
       Flow flow = new Flow(press);
       CutOuts cutOuts = new CutOuts(circuit.map(), files);

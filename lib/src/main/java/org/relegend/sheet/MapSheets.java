@@ -25,7 +25,6 @@ import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.scan.Progress;
-import org.relegend.store.Digests;
 import org.relegend.store.MapFormat;
 
 /**
@@ -79,7 +78,7 @@ public final class MapSheets {
         throw new IllegalArgumentException("the map has no node " + node);
       }
     }
-    String digest = Digests.sha256(MapFormat.write(map()));
+    String digest = MapFormat.digest(map());
     try (Press press = new Press(paper)) {
       Flow flow = new Flow(press);
       CutOuts cutOuts = new CutOuts(map(), files);

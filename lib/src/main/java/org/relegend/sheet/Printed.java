@@ -41,6 +41,23 @@ public final class Printed {
    * @throws StoreException where that can't be, with what to do
    */
   public void writeTo(Path file) throws StoreException {
+    requireFree(file);
+    WholeFile.write(file, pdf);
+  }
+
+  /**
+   * Looks whether sheets can be written there, before the work of printing them.
+   *
+   * @throws StoreException where they can't, with what to do
+   */
+  public static void requireFree(Path file) throws StoreException {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null && !Files.isDirectory(folder)) {
+      throw new StoreException(
+          StoreException.Kind.MISSING,
+          file,
+          "there is no folder %s. Make it first.".formatted(folder));
+    }
     if (Files.isDirectory(file)) {
       throw new StoreException(
           StoreException.Kind.EXISTS, file, "this is a folder. Name a file to print to.");
@@ -52,7 +69,6 @@ public final class Printed {
           "there is a file of that name which wasn't printed by Relegend, and it was left alone."
               + " Choose another name.");
     }
-    WholeFile.write(file, pdf);
   }
 
   private static boolean isOurs(Path file) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.relegend.bench.CheckStep;
 import org.relegend.bench.Condition;
@@ -11,6 +12,9 @@ import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Intake;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.Reading;
+import org.relegend.bench.rule.Finding;
+import org.relegend.bench.suspect.Suspect;
+import org.relegend.bench.suspect.Suspects;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.LimitSet;
 import org.relegend.map.Photo;
@@ -20,6 +24,9 @@ import org.relegend.map.Subject;
 
 /** What the shop keeps: everything that was seen, measured, thought and done. */
 final class ShopRecord {
+  /** How many suspects are printed. */
+  private static final int SUSPECTS = 6;
+
   private final Flow flow;
   private final JobFacts facts;
   private final String digest;
@@ -41,6 +48,7 @@ final class ShopRecord {
     photos(cutOuts);
     compared();
     readings();
+    concluded();
     hypotheses();
     log();
   }
@@ -145,8 +153,7 @@ final class ShopRecord {
             .ifPresent(
                 list ->
                     list.add(
-                        PrintedMark.of(
-                            facts.map().nameOf(part) + " " + condition.text(), place)));
+                        PrintedMark.of(facts.map().nameOf(part) + " " + condition.text(), place)));
       }
     }
     marks.forEach(
@@ -210,6 +217,33 @@ final class ShopRecord {
           JobFacts.text(reading.amount()),
           facts.setting(reading),
           reading.author());
+    }
+    flow.down(8);
+  }
+
+  /** What the program makes of it all, with the model's shares: for the shop alone. */
+  private void concluded() {
+    if (facts.unit().netsRead().isEmpty()) {
+      return;
+    }
+    Suspects found = Suspects.of(facts.unit());
+    flow.heading("What the readings say, by rules that can be wrong", 12);
+    for (Finding finding : found.findings()) {
+      flow.paragraph("%s: %s".formatted(finding.severity().word(), finding.message()));
+    }
+    flow.heading("Suspects, by a simple model", 12);
+    Ruled table =
+        new Ruled(
+            flow,
+            List.of(
+                new Ruled.Column("Part", 12),
+                new Ruled.Column("Share", 8),
+                new Ruled.Column("Reasons", 80)));
+    for (Suspect suspect : found.suspects().stream().limit(SUSPECTS).toList()) {
+      table.row(
+          facts.map().nameOf(suspect.part()),
+          String.format(Locale.ROOT, "%.0f %%", 100 * suspect.score()),
+          String.join("; ", suspect.reasons()));
     }
     flow.down(8);
   }

@@ -69,7 +69,13 @@ class JobSheetsTest {
     return empty
         .withIntake(
             new Intake(
-                "A is faint and badly distorted", "M. Tester", "40-0117", "mains lead", "", "", NOON))
+                "A is faint and badly distorted",
+                "M. Tester",
+                "40-0117",
+                "mains lead",
+                "",
+                "",
+                NOON))
         .withConditions(
             Table.of(
                 List.of(
@@ -82,8 +88,7 @@ class JobSheetsTest {
                 List.of(
                     hypothesis(1, "U102", "is broken", Hypothesis.Result.DISPROVED),
                     hypothesis(2, "C102", "leaks", Hypothesis.Result.CAUSE))))
-        .withChecklist(
-            Table.of(List.of(new CheckMark(CheckStep.LEAKAGE, "0.1 mA", "K", REPAIRED))))
+        .withChecklist(Table.of(List.of(new CheckMark(CheckStep.LEAKAGE, "0.1 mA", "K", REPAIRED))))
         .withLog(
             Table.of(
                 List.of(
@@ -124,8 +129,7 @@ class JobSheetsTest {
   }
 
   private static LogEntry entry(int number, LogEntry.Kind kind, String text, Instant at) {
-    List<Subject> about =
-        kind == LogEntry.Kind.REPAIR ? List.of(Subject.parse("C102")) : List.of();
+    List<Subject> about = kind == LogEntry.Kind.REPAIR ? List.of(Subject.parse("C102")) : List.of();
     return new LogEntry(new EntryId(number), kind, about, text, "K", at);
   }
 
@@ -171,7 +175,7 @@ class JobSheetsTest {
     assertThat(shop)
         .contains("M. Tester", "40-0117", "Second thoughts about the socket")
         .contains("is broken", "disproved", "told by the meter", "cause", "lift one leg")
-        .contains("9114", "re-soldered", "Shop copy - private")
+        .contains("9114", "re-soldered", "Shop copy - private", "Suspects, by a simple model")
         .contains("The map was changed since the job was tied to it")
         .contains("meter 10 M", "power on");
     for (CheckStep step : CheckStep.values()) {

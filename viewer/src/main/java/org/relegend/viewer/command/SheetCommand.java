@@ -16,9 +16,12 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 import org.relegend.scan.Progress;
+import org.relegend.sheet.JobSheets;
 import org.relegend.sheet.MapSheets;
 import org.relegend.sheet.Paper;
 import org.relegend.sheet.Printed;
+import org.relegend.store.JobFolder;
+import org.relegend.store.JobMap;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -31,11 +34,12 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "sheet",
     description = {
-      "Prints bench sheets to a PDF: the cautions, where it can hurt, the nodes with their pins,",
-      "and for each node its pictures with numbers and empty boxes for readings."
+      "Prints to a PDF. Of a map bench sheets: the cautions, where it can hurt, the nodes with",
+      "their pins, and for each node its pictures with numbers and empty boxes for readings.",
+      "Of a job its record: for the shop with everything, or for the customer in plain words."
     })
 final class SheetCommand extends Answering {
-  @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
+  @Parameters(index = "0", paramLabel = "FOLDER", description = "of a map or a job")
   private Path folder = Path.of("");
 
   @Parameters(index = "1", paramLabel = "FILE.pdf", description = "the file to print to")
@@ -55,6 +59,13 @@ final class SheetCommand extends Answering {
   private List<String> nodes = new ArrayList<>();
 
   @Option(
+      names = "--for",
+      paramLabel = "customer|shop",
+      converter = CopyWord.class,
+      description = "of a job: whom the record is for; the shop if not given")
+  private Optional<JobSheets.Copy> copy = Optional.empty();
+
+  @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
       converter = Day.class,
@@ -67,6 +78,18 @@ final class SheetCommand extends Answering {
     public Paper convert(String word) {
       try {
         return Paper.of(word);
+      } catch (IllegalArgumentException unknown) {
+        throw new CommandLine.TypeConversionException(String.valueOf(unknown.getMessage()));
+      }
+    }
+  }
+
+  /** Reads the words of {@code --for}. */
+  static final class CopyWord implements CommandLine.ITypeConverter<JobSheets.Copy> {
+    @Override
+    public JobSheets.Copy convert(String word) {
+      try {
+        return JobSheets.Copy.of(word);
       } catch (IllegalArgumentException unknown) {
         throw new CommandLine.TypeConversionException(String.valueOf(unknown.getMessage()));
       }
@@ -96,11 +119,8 @@ final class SheetCommand extends Answering {
 
   @Override
   Answer answer() throws CommandFailure, StoreException {
-    MapFolder opened = openToRead(folder);
-    Circuit circuit = Circuit.of(opened.map());
-    Printed printed =
-        new MapSheets(circuit, opened::fileOf)
-            .print(paper, chosen(circuit), printed(), Progress.UNWATCHED);
+    Printed.requireFree(file);
+    Printed printed = JobFolder.isJob(folder) ? ofJob() : ofMap();
     printed.writeTo(file);
     return Answer.ok(
         () -> json(printed),
@@ -108,6 +128,30 @@ final class SheetCommand extends Answering {
           out.println("%s: %d pages".formatted(file, printed.pages()));
           printed.troubles().forEach(trouble -> out.println("  " + trouble));
         });
+  }
+
+  private Printed ofMap() throws CommandFailure, StoreException {
+    if (copy.isPresent()) {
+      throw new CommandFailure(
+          "--for: records are of a job, and %s holds a map; make a job with the command job"
+              .formatted(folder));
+    }
+    MapFolder opened = openToRead(folder);
+    Circuit circuit = Circuit.of(opened.map());
+    return new MapSheets(circuit, opened::fileOf)
+        .print(paper, chosen(circuit), printed(), Progress.UNWATCHED);
+  }
+
+  private Printed ofJob() throws CommandFailure, StoreException {
+    if (!nodes.isEmpty()) {
+      throw new CommandFailure(
+          "--node: sheets of nodes are of a map, and %s holds a job; name the map's folder"
+              .formatted(folder));
+    }
+    JobFolder opened = JobFolder.openReadOnly(folder);
+    MapFolder under = openToRead(JobMap.of(opened));
+    return new JobSheets(opened.job(), Circuit.of(under.map()), under::fileOf)
+        .print(copy.orElse(JobSheets.Copy.SHOP), paper, printed());
   }
 
   private Json json(Printed printed) {

@@ -20,6 +20,8 @@ public enum Change {
   CAUTION,
   /** There is something to say on the status line. */
   NOTICE,
+  /** The job that lies over the map, by an edit, or how readings are taken. */
+  JOB,
   /** Whether edits are taken. */
   RIGHTS
 }

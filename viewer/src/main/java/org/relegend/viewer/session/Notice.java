@@ -34,6 +34,9 @@ public record Notice(Kind kind, List<Object> arguments) {
     ZONE_CORNER,
     ZONE_DRAWN,
     ZONE_TOO_SMALL,
+    READ,
+    CONDITION,
+    PRINTED,
     UNDONE,
     REDONE,
     NOTHING_TO_UNDO(true),
@@ -52,6 +55,8 @@ public record Notice(Kind kind, List<Object> arguments) {
     NO_OTHER_PHOTO(true),
     NOT_LINED_UP(true),
     CARRIED_STAYS(true),
+    NO_JOB(true),
+    JOB_READ_ONLY(true),
     READ_ONLY(true),
     REFUSED(true);
 

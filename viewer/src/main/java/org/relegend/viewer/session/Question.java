@@ -27,6 +27,9 @@ public sealed interface Question {
     }
   }
 
+  /** What is the condition of this part of the unit? */
+  record WhichCondition(PartId part) implements Question {}
+
   /** A hazard zone is to be removed from the map. */
   record RemoveZone(ZoneId zone) implements Question {}
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.relegend.bench.State;
 import org.relegend.check.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditHistory;
@@ -38,6 +39,8 @@ public final class Session {
   private final Corrections corrections;
   private final Looks looks;
   private final TwinJump twinJump;
+  private final BenchWork bench;
+  private final Conditions conditions;
   private Tool tool = Tool.LOOK;
 
   /**
@@ -63,6 +66,8 @@ public final class Session {
     corrections = new Corrections(document, selection, hand, hub);
     looks = new Looks(desk);
     twinJump = new TwinJump(this, hub, looks);
+    bench = new BenchWork(document, selection, hand, hub, clock);
+    conditions = new Conditions(bench, selection, questions, hub);
     hub.add(this::follow);
   }
 
@@ -131,6 +136,28 @@ public final class Session {
 
   public Corrections corrections() {
     return corrections;
+  }
+
+  /** The job that lies over the map. */
+  public BenchWork bench() {
+    return bench;
+  }
+
+  public Conditions conditions() {
+    return conditions;
+  }
+
+  /** The condition of the part asked about. */
+  public void answer(
+      Question.WhichCondition question, State state, String fitted, String dateCode, String note) {
+    hub.check();
+    questions.done();
+    conditions.note(question.part(), state, fitted, dateCode, note);
+  }
+
+  /** Says that something was printed. */
+  public void printed(String file, int pages) {
+    hub.say(Notice.Kind.PRINTED, file, pages);
   }
 
   /** The last thing said. */
@@ -385,11 +412,15 @@ public final class Session {
   }
 
   public void undo() {
-    stepThrough(document::undo);
+    if (!bench.undo()) {
+      stepThrough(document::undo);
+    }
   }
 
   public void redo() {
-    stepThrough(document::redo);
+    if (!bench.redo()) {
+      stepThrough(document::redo);
+    }
   }
 
   private void stepThrough(Runnable step) {

@@ -196,7 +196,11 @@ final class CardView extends JPanel {
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(" \u00b7 ")));
     if (!(card.subject() instanceof Subject.OfNet)) {
-      lines.add(Texts.of("card.condition.unknown"));
+      lines.add(
+          scene
+              .condition(card.subject())
+              .map(known -> Texts.of("card.condition", known))
+              .orElse(Texts.of("card.condition.unknown")));
     }
     lines.removeIf(String::isEmpty);
     return lines;

@@ -55,6 +55,7 @@ final class Deeds {
     bindMark();
     bindGo();
     bindView();
+    bindJob();
     secondKey("ctrl shift Z", Act.REDO);
     secondKey("typed /", Act.FIND);
     secondKey("typed ?", Act.SHORTCUTS);
@@ -89,6 +90,39 @@ final class Deeds {
       session.hand().setAuthor(name.strip());
       program.settings().setAuthor(name.strip());
     }
+  }
+
+  private void bindJob() {
+    acts.on(Act.NEW_JOB, window.files()::makeJob);
+    acts.on(Act.PRINT, new Printing(window, program)::ask);
+    acts.on(Act.READ, () -> panel().ifPresent(WorkPanel::read));
+    onJob(Act.METER, session -> JobDeeds.meter(window, session));
+    onJob(Act.DIFFERENCES, session -> show(JobLists.DIFFERENCES));
+    onJob(Act.SUSPECTS, session -> show(JobLists.SUSPECTS));
+    onSession(Act.CONDITION, session -> session.conditions().ask());
+    onJob(Act.CONDITIONS, session -> show(JobLists.CONDITIONS));
+    onJob(Act.HYPOTHESIS, session -> JobDeeds.hypothesis(window, session));
+    onJob(Act.HYPOTHESES, session -> show(JobLists.HYPOTHESES));
+    onJob(Act.LOG, session -> JobDeeds.log(window, session));
+    onJob(Act.CHECKLIST, session -> JobDeeds.checklist(window, session));
+    onJob(Act.INTAKE, session -> JobDeeds.intake(window, session));
+  }
+
+  private void show(String list) {
+    panel().ifPresent(open -> open.toggleList(list));
+  }
+
+  /** What only makes sense with a job; without one, that is said. */
+  private void onJob(Act act, Consumer<Session> deed) {
+    onSession(
+        act,
+        session -> {
+          if (session.bench().isOpen()) {
+            deed.accept(session);
+          } else {
+            session.bench().sayNoJob();
+          }
+        });
   }
 
   private void bindEdit() {

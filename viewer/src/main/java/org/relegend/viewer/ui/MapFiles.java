@@ -33,7 +33,7 @@ final class MapFiles {
         .jobs()
         .run(
             Texts.of("file.opening", folder),
-            watch -> MapFolder.open(folder),
+            watch -> JobOpening.of(folder),
             window::sit,
             problem -> {
               window.showStart();
@@ -110,6 +110,35 @@ final class MapFiles {
               window.showStart();
               fail(problem);
             });
+  }
+
+  /** Asks for the folder of a new job, which then lies over the open map. */
+  void makeJob() {
+    Sitting open = window.sitting().orElse(null);
+    if (open == null || open.job().isPresent()) {
+      say(Texts.of(open == null ? "job.nomap" : "job.already"));
+      return;
+    }
+    Path parent = open.folder().path().toAbsolutePath().getParent();
+    Path proposed = (parent == null ? open.folder().path() : parent).resolve("job");
+    new Form("newjob")
+        .line("folder", proposed.toString())
+        .ask(window)
+        .ifPresent(told -> makeJob(open, Path.of(told.getOrDefault("folder", ""))));
+  }
+
+  private void makeJob(Sitting open, Path folder) {
+    remember(folder);
+    program
+        .jobs()
+        .run(
+            Texts.of("file.opening", folder),
+            watch -> JobOpening.create(folder, open.folder()),
+            made -> {
+              window.layOver(made);
+              JobDeeds.intake(window, open.session());
+            },
+            this::fail);
   }
 
   /** Lets go of an open map. */

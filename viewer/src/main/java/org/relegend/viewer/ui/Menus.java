@@ -37,6 +37,7 @@ final class Menus {
     mark.addSeparator();
     mark.add(evidence);
     bar.add(mark);
+    bar.add(menu("menu.job", Act.Group.JOB));
     bar.add(menu("menu.go", Act.Group.GO));
     JMenu view = menu("menu.view", Act.Group.VIEW);
     JMenu theme = new JMenu(Texts.of("menu.theme"));

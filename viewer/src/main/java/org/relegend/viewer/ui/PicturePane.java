@@ -25,6 +25,7 @@ import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
+import org.relegend.viewer.paint.LabelOverlay;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.session.Look;
@@ -53,6 +54,7 @@ final class PicturePane extends JPanel {
   private @Nullable Picture picture;
   private @Nullable PictureHand hand;
   private MarkOverlay marks = new MarkOverlay(List.of());
+  private LabelOverlay labels = new LabelOverlay(List.of());
 
   /**
    * @param kind "page" or "photo", for its texts
@@ -198,6 +200,7 @@ final class PicturePane extends JPanel {
     Picture laid = picture;
     if (laid != null) {
       marks = scene.marksOn(laid.id());
+      labels = scene.labelsOn(laid.id());
       canvas.setHazards(scene.zonesOn(laid.id()));
       preview(List.of());
     }
@@ -209,6 +212,7 @@ final class PicturePane extends JPanel {
     if (laid != null) {
       List<Overlay> overlays = new ArrayList<>();
       overlays.add(marks);
+      overlays.add(labels);
       overlays.addAll(
           scene.halfDone(laid.id(), Optional.ofNullable(hand).flatMap(PictureHand::pointer)));
       overlays.addAll(changed);

@@ -17,6 +17,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
+import org.relegend.bench.State;
 import org.relegend.map.HazardZone;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
@@ -62,6 +63,8 @@ final class QuestionBar extends JPanel {
       ask(which);
     } else if (question instanceof Question.WhichHazard hazard) {
       ask(hazard);
+    } else if (question instanceof Question.WhichCondition part) {
+      ask(part);
     } else if (question instanceof Question.RemoveZone remove) {
       say(Texts.of("question.removezone", remove.zone()));
       offer("question.removezone.no", "K", session::back).requestFocusInWindow();
@@ -106,6 +109,47 @@ final class QuestionBar extends JPanel {
     if (first != null) {
       first.requestFocusInWindow();
     }
+  }
+
+  /** A key for each state; date code and value, if any, are filled in before. */
+  private void ask(Question.WhichCondition asked) {
+    say(Texts.of("question.condition", session.map().nameOf(asked.part())));
+    JTextField dateCode = new JTextField(6);
+    JTextField fitted = new JTextField(8);
+    JTextField note = new JTextField(14);
+    JButton first = null;
+    int key = 0;
+    for (State state : State.values()) {
+      if (state != State.UNKNOWN) {
+        key++;
+        JButton button =
+            offer(
+                "state." + Texts.word(state),
+                Integer.toString(key),
+                () ->
+                    session.answer(
+                        asked,
+                        state,
+                        fitted.getText().strip(),
+                        dateCode.getText().strip(),
+                        note.getText().strip()));
+        first = first == null ? button : first;
+      }
+    }
+    filled("question.condition.date", dateCode);
+    filled("question.condition.fitted", fitted);
+    filled("question.condition.note", note);
+    if (first != null) {
+      first.requestFocusInWindow();
+    }
+  }
+
+  private void filled(String key, JTextField field) {
+    JLabel label = new JLabel(Texts.of(key));
+    label.setLabelFor(field);
+    field.setName(key);
+    add(label);
+    add(field);
   }
 
   private void ask(Question.WhichHazard outline) {

@@ -4,15 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.relegend.bench.Condition;
+import org.relegend.bench.rule.Unit;
 import org.relegend.lineup.Carried;
 import org.relegend.lineup.Outline;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapIndex;
+import org.relegend.map.NetId;
+import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.viewer.paint.GhostOverlay;
+import org.relegend.viewer.paint.LabelOverlay;
 import org.relegend.viewer.paint.Mark;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
@@ -104,6 +111,53 @@ final class Scene {
       return Mark.Emphasis.JOINED;
     }
     return twin.filter(subject::equals).isPresent() ? Mark.Emphasis.TWIN : Mark.Emphasis.PLAIN;
+  }
+
+  /** The condition of the subject's part, in words with its date code. */
+  Optional<String> condition(Subject subject) {
+    return session
+        .conditions()
+        .of(subject)
+        .map(known -> (known.text() + " " + known.dateCode()).strip());
+  }
+
+  /** Readings at their places; on photos also the condition of parts that aren't original. */
+  LabelOverlay labelsOn(PictureId picture) {
+    List<LabelOverlay.Label> labels = new ArrayList<>();
+    MapIndex index = session.document().index();
+    session.bench().unit().ifPresent(unit -> addReadings(unit, picture, labels));
+    if (map().picture(picture).filter(Photo.class::isInstance).isPresent()) {
+      for (Condition known : session.conditions().notOriginal()) {
+        index.placementsOf(Subject.of(known.part())).stream()
+            .filter(place -> place.picture().equals(picture))
+            .forEach(
+                place ->
+                    labels.add(
+                        new LabelOverlay.Label(place.at(), known.text(), Mark.Emphasis.SUSPECT)));
+      }
+    }
+    return new LabelOverlay(labels);
+  }
+
+  private void addReadings(Unit unit, PictureId picture, List<LabelOverlay.Label> labels) {
+    for (NetId net : unit.netsRead()) {
+      Optional<Placement> place =
+          unit.reading(net).flatMap(reading -> placeOf(reading.at(), net, picture));
+      String text = unit.reading(net).map(reading -> reading.amount().text(4)).orElse("");
+      place.ifPresent(
+          found -> labels.add(new LabelOverlay.Label(found.at(), text, Mark.Emphasis.SELECTED)));
+    }
+  }
+
+  /** Where it was read or, for a whole net, the first place of its label or of one of its pins. */
+  private Optional<Placement> placeOf(Subject at, NetId net, PictureId picture) {
+    MapIndex index = session.document().index();
+    Stream<Subject> pins =
+        map().net(net).stream().flatMap(found -> found.pins().stream()).map(Subject::of);
+    return Stream.concat(Stream.of(at), pins)
+        .flatMap(subject -> index.placementsOf(subject).stream())
+        .filter(place -> place.picture().equals(picture))
+        .findFirst();
   }
 
   /** The preview of a package whose first pin is set, or the outline of a zone being drawn. */

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.prefs.Preferences;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.Evidence;
+import org.relegend.sheet.Paper;
 
 /** What the window remembers from one sitting to the next; nothing of it is in any map. */
 public final class Settings {
@@ -96,6 +97,14 @@ public final class Settings {
     maps.add(map);
     put.accept(
         "cautions", String.join(" ", maps.subList(Math.max(0, maps.size() - 50), maps.size())));
+  }
+
+  Paper paper() {
+    return text("paper").map(Paper::of).orElse(Paper.A4);
+  }
+
+  void setPaper(Paper paper) {
+    put.accept("paper", paper.word());
   }
 
   /** Where file dialogs begin. */

@@ -16,6 +16,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Potential;
 import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Jobs;
@@ -106,7 +107,13 @@ final class ViewerWindow extends JFrame {
       then.run();
     } else {
       open.checking().stop();
-      open.keeping().flush(() -> files.release(open, then));
+      open.keeping()
+          .flush(
+              () ->
+                  open.job()
+                      .ifPresentOrElse(
+                          job -> job.release(() -> files.release(open, then)),
+                          () -> files.release(open, then)));
     }
   }
 
@@ -120,8 +127,14 @@ final class ViewerWindow extends JFrame {
     }
   }
 
-  /** Lays an opened map into the window. */
+  /** Lays an opened map into the window, without a job. */
   void sit(MapFolder folder) {
+    sit(new JobOpening(folder, Optional.empty()));
+  }
+
+  /** Lays an opened map into the window, and its job over it. */
+  void sit(JobOpening opened) {
+    MapFolder folder = opened.map();
     Session session = new Session(folder.history(), program.owner(), program.clock());
     session.hand().setAuthor(program.settings().author());
     session.hand().setEvidence(program.settings().evidence());
@@ -131,8 +144,11 @@ final class ViewerWindow extends JFrame {
     Keeping keeping = new Keeping(folder, keep, state -> files.showState(panel, state));
     session.document().add(keeping);
     Checking checking = new Checking(session, folder, program.jobs(), panel::showFindings);
-    sitting = new Sitting(folder, session, keeping, checking, panel);
-    program.settings().opened(folder.path());
+    Optional<JobKeeping> job =
+        opened.job().map(over -> new JobKeeping(over, keep, this::jobNotKept));
+    sitting = new Sitting(folder, session, keeping, checking, panel, job);
+    job.ifPresent(kept -> lay(kept, session));
+    program.settings().opened(opened.job().map(over -> over.path()).orElse(folder.path()));
     session.listen(change -> follow(session, change));
     session.listen(
         change -> {
@@ -142,26 +158,69 @@ final class ViewerWindow extends JFrame {
         });
     checking.soon();
     show(panel);
-    setTitle(Texts.of("app.title", session.map().info().title()));
+    setTitle(title(session));
     files.showState(panel, keeping.state());
-    files.tell(folder.notices());
+    files.tell(opened.notices());
     settle(session);
     SwingUtilities.invokeLater(panel::typeName);
     SwingUtilities.invokeLater(() -> cautionFirst(session.map()));
   }
 
+  private static void lay(JobKeeping kept, Session session) {
+    session
+        .bench()
+        .lay(kept.folder().job(), kept.folder().readOnly(), (after, label) -> kept.keep(after));
+  }
+
+  /** Lays a job that was just made over the map that is open. */
+  void layOver(org.relegend.store.JobFolder made) {
+    Sitting open = sitting;
+    if (open == null) {
+      return;
+    }
+    JobKeeping kept = new JobKeeping(made, keep, this::jobNotKept);
+    sitting =
+        new Sitting(
+            open.folder(),
+            open.session(),
+            open.keeping(),
+            open.checking(),
+            open.panel(),
+            Optional.of(kept));
+    lay(kept, open.session());
+    program.settings().opened(made.path());
+    setTitle(title(open.session()));
+  }
+
+  private static String title(Session session) {
+    String map = session.map().info().title();
+    return Texts.of(
+        "app.title",
+        session.bench().job().map(job -> Texts.of("job.title", job.id(), map)).orElse(map));
+  }
+
+  private void jobNotKept(Throwable problem) {
+    banner.say(
+        Texts.of(
+            "banner.failed",
+            problem instanceof StoreException
+                ? String.valueOf(problem.getMessage())
+                : problem.toString()),
+        java.util.List.of(new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
+  }
+
   private void follow(Session session, Change change) {
     switch (change) {
       case EVIDENCE -> program.settings().setEvidence(session.hand().evidence());
-      case MAP, PICTURES, RIGHTS -> settle(session);
+      case MAP, PICTURES, RIGHTS, JOB -> settle(session);
       default -> {}
     }
   }
 
   /** Which acts make sense now, and what undo and redo would do. */
   private void settle(Session session) {
-    Optional<String> undo = session.document().undoLabel();
-    Optional<String> redo = session.document().redoLabel();
+    Optional<String> undo = session.bench().undoLabel().or(() -> session.document().undoLabel());
+    Optional<String> redo = session.bench().redoLabel().or(() -> session.document().redoLabel());
     acts.rename(Act.UNDO, undo.map(l -> Texts.of("act.undo.named", l)).orElse(Act.UNDO.text()));
     acts.rename(Act.REDO, redo.map(l -> Texts.of("act.redo.named", l)).orElse(Act.REDO.text()));
     acts.enable(Act.UNDO, undo.isPresent());

@@ -44,6 +44,8 @@ final class WorkPanel extends JPanel {
   private final NodeStrip strip;
   private final QuestionBar question;
   private final StatusLine status;
+  private final JobBar jobBar;
+  private final JobLists lists;
   private PicturePane active;
   private boolean laidOut;
   private boolean pairing;
@@ -80,6 +82,8 @@ final class WorkPanel extends JPanel {
     findings = new FindingsPanel(this::goTo, session::mend, () -> showBelow(STRIP));
     pairs = new PairsPanel(session, acts);
     liningUp = new LiningUp(session, shelf, jobs, status);
+    jobBar = new JobBar(session);
+    lists = new JobLists(session, jobs, this::goToStrip);
     find = new FindBar(session, jobs, field, this::goToStrip);
     add(top, BorderLayout.NORTH);
     add(middle(), BorderLayout.CENTER);
@@ -102,9 +106,13 @@ final class WorkPanel extends JPanel {
     bottom.add(strip, STRIP);
     bottom.add(findings, FINDINGS);
     bottom.add(pairs, PAIRS);
+    lists.all().forEach(list -> bottom.add(list, list.getName()));
     bottom.setPreferredSize(new Dimension(900, BOTTOM));
     bottom.setMinimumSize(new Dimension(200, 120));
-    JSplitPane all = new JSplitPane(JSplitPane.VERTICAL_SPLIT, pictures, bottom);
+    JPanel lower = new JPanel(new BorderLayout());
+    lower.add(jobBar, BorderLayout.NORTH);
+    lower.add(bottom, BorderLayout.CENTER);
+    JSplitPane all = new JSplitPane(JSplitPane.VERTICAL_SPLIT, pictures, lower);
     all.setResizeWeight(1);
     all.setContinuousLayout(true);
     Keys.freeIn(pictures);
@@ -146,10 +154,18 @@ final class WorkPanel extends JPanel {
       }
       case CHOICE -> {
         strip.lay();
+        jobBar.settle();
         remark();
       }
       case CURSOR -> {
         strip.showCursor();
+        jobBar.settle();
+        remark();
+      }
+      case JOB -> {
+        strip.lay();
+        jobBar.settle();
+        lists.settle();
         remark();
       }
       case TOOL -> {
@@ -250,9 +266,33 @@ final class WorkPanel extends JPanel {
     }
   }
 
+  /** With a job, the keyboard is where a reading can be typed at once; commands work there too. */
   private void goToStrip() {
     showBelow(STRIP);
-    strip.requestFocusInWindow();
+    if (session.bench().isOpen()) {
+      jobBar.takeFocus();
+    } else {
+      strip.requestFocusInWindow();
+    }
+  }
+
+  void read() {
+    if (session.bench().isOpen()) {
+      goToStrip();
+    } else {
+      session.bench().sayNoJob();
+    }
+  }
+
+  /** A list of the job in the place of the node strip, or the strip again. */
+  void toggleList(String name) {
+    RowList list = lists.list(name);
+    if (list.isVisible()) {
+      goToStrip();
+    } else {
+      showBelow(list.getName());
+      list.takeFocus();
+    }
   }
 
   private void showBelow(String what) {

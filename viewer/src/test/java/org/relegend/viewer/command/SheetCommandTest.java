@@ -38,6 +38,21 @@ class SheetCommandTest {
   }
 
   @Test
+  void theDemosJob_isPrintedForShopAndCustomer() throws IOException {
+    Path job = ROOT.resolve("demo-data/job");
+    Path shop = temp.resolve("shop.pdf");
+    Path customer = temp.resolve("customer.pdf");
+    assertThat(shell.run("sheet", job, shop, "--json").code()).isZero();
+    Shell.Run run = shell.run("sheet", job, customer, "--for", "customer", "--paper", "letter");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    assertThat(Files.size(shop)).isGreaterThan(Files.size(customer));
+    refused("--node", "sheet", job, temp.resolve("n.pdf"), "--node", "A_ATT");
+    refused("--for", "sheet", MAP, temp.resolve("n.pdf"), "--for", "shop");
+    refused("owner", "sheet", job, temp.resolve("n.pdf"), "--for", "owner");
+  }
+
+  @Test
   void wrongUse_isOneLine_andNothingIsWritten() throws IOException {
     Path file = temp.resolve("a.pdf");
     refused("a5", "sheet", MAP, file, "--paper", "a5");

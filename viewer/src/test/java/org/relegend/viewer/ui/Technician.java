@@ -263,6 +263,16 @@ final class Technician implements AutoCloseable {
     return dialog;
   }
 
+  /** Whatever dialog is in front. */
+  Optional<JDialog> front() {
+    for (Window window : Window.getWindows()) {
+      if (window instanceof JDialog dialog && dialog.isShowing() && dialog.isActive()) {
+        return Optional.of(dialog);
+      }
+    }
+    return Optional.empty();
+  }
+
   Optional<JDialog> find(String name) {
     for (Window window : Window.getWindows()) {
       if (window instanceof JDialog dialog && window.isShowing() && name.equals(window.getName())) {

@@ -1,0 +1,87 @@
+package org.relegend.viewer.session;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.bench.Condition;
+import org.relegend.bench.JobEdit;
+import org.relegend.bench.State;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+
+/** Notes the condition of parts, one key each. */
+public final class Conditions {
+  private final BenchWork work;
+  private final Selection selection;
+  private final Questions questions;
+  private final Hub hub;
+
+  Conditions(BenchWork work, Selection selection, Questions questions, Hub hub) {
+    this.work = work;
+    this.selection = selection;
+    this.questions = questions;
+    this.hub = hub;
+  }
+
+  /** Asks for the condition of the part that the eye is on. */
+  public void ask() {
+    hub.check();
+    Optional<PartId> part = selection.focus().flatMap(Subjects::partOf);
+    if (!work.isOpen()) {
+      hub.say(Notice.Kind.NO_JOB);
+    } else if (part.isEmpty()) {
+      hub.say(Notice.Kind.NOTHING_CHOSEN);
+    } else {
+      questions.ask(new Question.WhichCondition(part.get()));
+    }
+  }
+
+  /** Adds a state to those of a part; states that can't hold with it go. */
+  void note(PartId part, State state, String fitted, String dateCode, String note) {
+    Optional<Condition> before = work.job().flatMap(job -> job.condition(part));
+    Set<State> states = EnumSet.of(state);
+    boolean bare = state == State.ORIGINAL || state == State.UNKNOWN || state == State.MISSING;
+    if (!bare) {
+      before.ifPresent(known -> states.addAll(known.states()));
+      states.remove(State.UNKNOWN);
+      states.remove(State.MISSING);
+      if (state == State.REPLACED) {
+        states.remove(State.ORIGINAL);
+      }
+    }
+    try {
+      Condition condition =
+          new Condition(
+              part,
+              states,
+              fitted.isEmpty() ? before.map(Condition::fitted).orElse("") : fitted,
+              dateCode.isEmpty() ? before.map(Condition::dateCode).orElse("") : dateCode,
+              note.isEmpty() ? before.map(Condition::note).orElse("") : note,
+              before.map(Condition::photos).orElse(List.of()),
+              work.author(),
+              work.now());
+      if (work.apply(new JobEdit.PutCondition(condition))) {
+        hub.say(Notice.Kind.CONDITION, work.circuit().map().nameOf(part), condition.text());
+      }
+    } catch (IllegalArgumentException unfit) {
+      hub.say(Notice.Kind.REFUSED, String.valueOf(unfit.getMessage()));
+    }
+  }
+
+  /** Parts that somebody worked on, or that aren't whole, in the order of the map. */
+  public List<Condition> notOriginal() {
+    return work.job().stream()
+        .flatMap(job -> job.conditions().stream())
+        .filter(
+            condition ->
+                condition.states().stream()
+                    .anyMatch(state -> state != State.ORIGINAL && state != State.UNKNOWN))
+        .toList();
+  }
+
+  /** Whether anything is known of the subject's part. */
+  public Optional<Condition> of(Subject subject) {
+    return Subjects.partOf(subject).flatMap(part -> work.job().flatMap(job -> job.condition(part)));
+  }
+}

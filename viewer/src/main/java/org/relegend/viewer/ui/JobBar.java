@@ -1,0 +1,151 @@
+package org.relegend.viewer.ui;
+
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import org.relegend.bench.Reading;
+import org.relegend.bench.Setting;
+import org.relegend.bench.rule.Loading;
+import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.Verdict;
+import org.relegend.bench.rule.Volts;
+import org.relegend.map.NetId;
+import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+import org.relegend.viewer.paint.Palette;
+import org.relegend.viewer.session.BenchWork;
+import org.relegend.viewer.session.Session;
+
+/** The line of the job: what is read now, what was read there, the twin's beside it. */
+final class JobBar extends JPanel {
+  private static final int FIGURES = 4;
+
+  private final Session session;
+  private final JLabel at = new JLabel();
+  private final ReadingField field;
+  private final JLabel said = new JLabel();
+  private final JLabel how = new JLabel();
+  private final JTextArea warned = new JTextArea();
+
+  JobBar(Session session) {
+    super(new BorderLayout(12, 0));
+    this.session = session;
+    field = new ReadingField(text -> session.bench().type(text));
+    setName("job-bar");
+    setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 12));
+    JPanel left = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 0));
+    at.putClientProperty("FlatLaf.styleClass", "h3");
+    left.add(at);
+    left.add(field);
+    said.setName("compared");
+    said.putClientProperty("FlatLaf.styleClass", "h4");
+    add(left, BorderLayout.WEST);
+    add(said, BorderLayout.CENTER);
+    add(how, BorderLayout.EAST);
+    warned.setName("loading");
+    warned.setEditable(false);
+    warned.setFocusable(false);
+    warned.setLineWrap(true);
+    warned.setWrapStyleWord(true);
+    warned.setBackground(Palette.YELLOW);
+    warned.setForeground(Palette.BLACK);
+    warned.setBorder(BorderFactory.createEmptyBorder(2, 8, 2, 8));
+    add(warned, BorderLayout.SOUTH);
+    setVisible(session.bench().isOpen());
+    settle();
+  }
+
+  /** The keyboard goes to where a reading is typed. */
+  void takeFocus() {
+    field.requestFocusInWindow();
+  }
+
+  boolean hasFocusInside() {
+    return field.isFocusOwner();
+  }
+
+  /** Shows where a reading typed now would be, and what is known there. */
+  void settle() {
+    BenchWork bench = session.bench();
+    setVisible(bench.isOpen());
+    Optional<Subject> place = bench.place();
+    at.setText(
+        place
+            .map(subject -> Texts.of("reading.at", session.map().nameOf(subject)))
+            .orElse(Texts.of("reading.nowhere")));
+    said.setText(place.map(this::known).orElse(" "));
+    said.getAccessibleContext().setAccessibleName(said.getText());
+    how.setText(how(bench.setting()));
+    String warning = place.flatMap(this::warning).orElse("");
+    warned.setText("\u26a0 " + warning);
+    warned.setVisible(!warning.isEmpty());
+  }
+
+  /** What the probe itself would do to the node, told before it touches. */
+  private Optional<String> warning(Subject place) {
+    BenchWork bench = session.bench();
+    return bench
+        .unit()
+        .flatMap(
+            unit ->
+                bench
+                    .node(place)
+                    .map(net -> Loading.of(unit, net))
+                    .filter(Loading::exact)
+                    .flatMap(loading -> loading.warning(unit, bench.setting().with())));
+  }
+
+  private static String how(Setting setting) {
+    String meter =
+        setting.with().known()
+            ? new Amount(Quantity.RESISTANCE, setting.with().ohms()).text(FIGURES)
+            : Texts.of("reading.meter.unknown");
+    return Texts.of("reading.how", meter, Texts.of("power." + setting.power().word()));
+  }
+
+  private String known(Subject place) {
+    BenchWork bench = session.bench();
+    Optional<NetId> node = bench.node(place);
+    Optional<Unit> unit = bench.unit();
+    if (node.isEmpty() || unit.isEmpty()) {
+      return bench
+          .job()
+          .flatMap(job -> job.readingsAt(place).stream().reduce((first, last) -> last))
+          .map(reading -> reading.amount().text(FIGURES))
+          .orElse(" ");
+    }
+    return compared(unit.get(), node.get());
+  }
+
+  /** "5.34 V · twin B_ATT -4.7 mV · differs by 5.345 V, more than 50 mV". */
+  private static String compared(Unit unit, NetId net) {
+    Optional<Reading> reading = unit.reading(net);
+    StringBuilder text =
+        new StringBuilder(
+            reading.map(found -> found.amount().text(FIGURES)).orElse(Texts.of("reading.none")));
+    Optional<Volts> twin = unit.twin(net);
+    unit.twins()
+        .net(net)
+        .ifPresent(
+            other ->
+                text.append("  \u00b7  ")
+                    .append(
+                        Texts.of(
+                            "reading.twin",
+                            unit.name(other),
+                            twin.map(Volts::text).orElse(Texts.of("reading.none")))));
+    OptionalDouble difference = unit.difference(net);
+    if (difference.isPresent()) {
+      String key = unit.verdict(net) == Verdict.BAD ? "reading.differs" : "reading.within";
+      text.append("  \u00b7  ")
+          .append(Texts.of(key, Volts.text(difference.getAsDouble()), Volts.text(unit.limit(net))));
+    }
+    return text.toString();
+  }
+}

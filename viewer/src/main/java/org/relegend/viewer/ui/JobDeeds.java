@@ -1,0 +1,207 @@
+package org.relegend.viewer.ui;
+
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.relegend.bench.CheckMark;
+import org.relegend.bench.CheckStep;
+import org.relegend.bench.Instrument;
+import org.relegend.bench.Intake;
+import org.relegend.bench.Job;
+import org.relegend.bench.JobEdit;
+import org.relegend.bench.LogEntry;
+import org.relegend.bench.Setting;
+import org.relegend.map.Designator;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+import org.relegend.marking.TypedAmounts;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.Subjects;
+
+/** Asks for what a job is told: intake, meter, hypotheses, the log, the checklist. */
+final class JobDeeds {
+  private JobDeeds() {}
+
+  private static Optional<Job> job(Session session) {
+    return session.bench().job();
+  }
+
+  static void intake(Component over, Session session) {
+    Intake now = job(session).map(Job::intake).orElse(Intake.EMPTY);
+    new Form("intake")
+        .line("complaint", now.complaint())
+        .line("customer", now.customer())
+        .line("serial", now.serial())
+        .line("accessories", now.accessories())
+        .line("history", now.history())
+        .ask(over)
+        .ifPresent(
+            told ->
+                trying(
+                    over,
+                    () ->
+                        session
+                            .bench()
+                            .apply(new JobEdit.ChangeIntake(intake(session, now, told)))));
+  }
+
+  private static Intake intake(Session session, Intake before, Map<String, String> told) {
+    boolean first = before.equals(Intake.EMPTY);
+    return new Intake(
+        told.getOrDefault("complaint", ""),
+        told.getOrDefault("customer", ""),
+        told.getOrDefault("serial", ""),
+        told.getOrDefault("accessories", ""),
+        told.getOrDefault("history", ""),
+        first ? session.bench().author() : before.receivedBy(),
+        first ? session.bench().now() : before.at());
+  }
+
+  /** What readings are taken with from now on, and whether the unit has power. */
+  static void meter(Component over, Session session) {
+    Setting now = session.bench().setting();
+    Instrument usual = now.with().known() ? now.with() : Instrument.DIGITAL_METER;
+    new Form("meter")
+        .line("ohms", new Amount(Quantity.RESISTANCE, usual.ohms()).text())
+        .line("name", usual.name())
+        .choice("power", List.of("on", "off"), now.power() == Setting.Power.OFF ? "off" : "on")
+        .line("words", now.words())
+        .ask(over)
+        .ifPresent(told -> trying(over, () -> session.bench().setSetting(setting(now, told))));
+  }
+
+  private static Setting setting(Setting before, Map<String, String> told) {
+    String typed = told.getOrDefault("ohms", "");
+    Amount ohms =
+        TypedAmounts.read(typed, Quantity.RESISTANCE)
+            .only()
+            .orElseThrow(() -> new IllegalArgumentException(Texts.of("meter.unread", typed)));
+    return new Setting(
+        before.against(),
+        new Instrument(told.getOrDefault("name", ""), ohms.value(), before.with().farads()),
+        Setting.Power.of(told.getOrDefault("power", "on")),
+        before.lifted(),
+        told.getOrDefault("words", ""));
+  }
+
+  static void hypothesis(Component over, Session session) {
+    String chosen =
+        session.selection().focus().flatMap(Subjects::partOf).map(session.map()::nameOf).orElse("");
+    new Form("hypothesis")
+        .line("what", "")
+        .line("parts", chosen)
+        .line("why", "")
+        .line("test", "")
+        .ask(over)
+        .ifPresent(
+            told ->
+                trying(
+                    over,
+                    () ->
+                        session
+                            .bench()
+                            .suppose(
+                                parts(session, told.getOrDefault("parts", "")),
+                                told.getOrDefault("what", ""),
+                                told.getOrDefault("why", ""),
+                                told.getOrDefault("test", ""))));
+  }
+
+  private static List<PartId> parts(Session session, String typed) {
+    List<PartId> parts = new ArrayList<>();
+    for (String name : typed.split("[ ,]+")) {
+      if (!name.isEmpty()) {
+        parts.add(
+            session.document().index().partsNamed(new Designator(name)).stream()
+                .findFirst()
+                .orElseThrow(
+                    () -> new IllegalArgumentException(Texts.of("hypothesis.unknown", name)))
+                .id());
+      }
+    }
+    return parts;
+  }
+
+  static void log(Component over, Session session) {
+    List<String> kinds =
+        Stream.of(LogEntry.Kind.values()).map(LogEntry.Kind::word).collect(Collectors.toList());
+    List<Subject> about =
+        session
+            .selection()
+            .focus()
+            .map(focus -> Subjects.partOf(focus).map(Subject::of).orElse(focus))
+            .map(List::of)
+            .orElse(List.of());
+    String names = about.stream().map(session.map()::nameOf).collect(Collectors.joining(", "));
+    new Form("log")
+        .line("text", "")
+        .choice("kind", kinds, "note")
+        .choice(
+            "about",
+            names.isEmpty() ? List.of(Texts.of("log.unit")) : List.of(names, Texts.of("log.unit")),
+            names)
+        .ask(over)
+        .ifPresent(
+            told ->
+                trying(
+                    over,
+                    () ->
+                        session
+                            .bench()
+                            .log(
+                                LogEntry.Kind.of(told.getOrDefault("kind", "note")),
+                                told.getOrDefault("about", "").equals(names) ? about : List.of(),
+                                told.getOrDefault("text", ""))));
+  }
+
+  /** The next step of the usual order, to be ticked off with a note. */
+  static void checklist(Component over, Session session) {
+    List<CheckStep> open =
+        Stream.of(CheckStep.values())
+            .filter(step -> job(session).flatMap(job -> job.mark(step)).isEmpty())
+            .toList();
+    if (open.isEmpty()) {
+      return;
+    }
+    List<String> texts = open.stream().map(CheckStep::text).toList();
+    new Form("checklist")
+        .line("note", "")
+        .choice("step", texts, texts.get(0))
+        .ask(over)
+        .ifPresent(
+            told ->
+                trying(
+                    over,
+                    () ->
+                        session
+                            .bench()
+                            .apply(
+                                new JobEdit.PutMark(
+                                    new CheckMark(
+                                        open.get(
+                                            Math.max(
+                                                0, texts.indexOf(told.getOrDefault("step", "")))),
+                                        told.getOrDefault("note", ""),
+                                        session.bench().author(),
+                                        session.bench().now())))));
+  }
+
+  /** What was filled in may not fit: then that is said, and nothing has changed. */
+  private static void trying(Component over, Runnable deed) {
+    try {
+      deed.run();
+    } catch (IllegalArgumentException unfit) {
+      javax.swing.JOptionPane.showMessageDialog(
+          over,
+          new javax.swing.JLabel(String.valueOf(unfit.getMessage())),
+          Texts.of("error.title"),
+          javax.swing.JOptionPane.ERROR_MESSAGE);
+    }
+  }
+}

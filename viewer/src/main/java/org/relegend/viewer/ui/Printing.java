@@ -1,0 +1,144 @@
+package org.relegend.viewer.ui;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.relegend.bench.Job;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.NetId;
+import org.relegend.map.Subject;
+import org.relegend.sheet.JobSheets;
+import org.relegend.sheet.MapSheets;
+import org.relegend.sheet.Paper;
+import org.relegend.sheet.Printed;
+import org.relegend.store.MapFolder;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.work.Watch;
+
+/** Asks what is to be printed and where to, then prints it off the event thread. */
+final class Printing {
+  /** What can be printed. */
+  private enum What {
+    NODE,
+    MAP,
+    CUSTOMER,
+    SHOP;
+
+    String text() {
+      return Texts.of("print.what." + Texts.word(this));
+    }
+  }
+
+  private final ViewerWindow window;
+  private final Program program;
+
+  Printing(ViewerWindow window, Program program) {
+    this.window = window;
+    this.program = program;
+  }
+
+  void ask() {
+    window.sitting().ifPresent(this::ask);
+  }
+
+  private void ask(Sitting sitting) {
+    Session session = sitting.session();
+    Optional<NetId> node = node(session);
+    List<What> offered = new ArrayList<>();
+    if (session.bench().isOpen()) {
+      offered.add(What.CUSTOMER);
+      offered.add(What.SHOP);
+    }
+    node.ifPresent(net -> offered.add(What.NODE));
+    offered.add(What.MAP);
+    List<String> papers = Stream.of(Paper.values()).map(Paper::word).toList();
+    Path folder = program.settings().lastFolder();
+    new Form("print")
+        .line("file", folder.resolve(name(session)).toString())
+        .choice("what", offered.stream().map(What::text).toList(), offered.get(0).text())
+        .choice("paper", papers, program.settings().paper().word())
+        .ask(window)
+        .ifPresent(told -> print(sitting, node, told));
+  }
+
+  private static String name(Session session) {
+    String base = session.bench().job().map(Job::id).orElse(session.map().id());
+    return base + ".pdf";
+  }
+
+  private static Optional<NetId> node(Session session) {
+    Optional<Subject> chosen = session.selection().subject();
+    if (chosen.isPresent() && chosen.get() instanceof Subject.OfNet net) {
+      return Optional.of(net.net());
+    }
+    return session.selection().strip().groups().stream()
+        .flatMap(group -> group.net().stream())
+        .findFirst();
+  }
+
+  private void print(Sitting sitting, Optional<NetId> node, Map<String, String> told) {
+    String wanted = told.getOrDefault("what", "");
+    What what =
+        Stream.of(What.values()).filter(one -> one.text().equals(wanted)).findFirst().orElseThrow();
+    Paper paper = Paper.of(told.getOrDefault("paper", Paper.A4.word()));
+    program.settings().setPaper(paper);
+    Path file = Path.of(told.getOrDefault("file", ""));
+    Path parent = file.toAbsolutePath().getParent();
+    if (parent != null) {
+      program.settings().setLastFolder(parent);
+    }
+    Session session = sitting.session();
+    Circuit circuit = session.bench().circuit();
+    Optional<Job> job = session.bench().job();
+    Instant day = session.bench().now();
+    sitting
+        .panel()
+        .status()
+        .watch(
+            program
+                .jobs()
+                .run(
+                    Texts.of("print.working", file),
+                    watch -> {
+                      Printed.requireFree(file);
+                      Printed printed =
+                          make(what, paper, sitting.folder(), circuit, job, node, day, watch);
+                      printed.writeTo(file);
+                      return printed;
+                    },
+                    printed -> {
+                      session.printed(file.toString(), printed.pages());
+                      window.files().tell(printed.troubles());
+                    },
+                    window.files()::fail));
+  }
+
+  private static Printed make(
+      What what,
+      Paper paper,
+      MapFolder folder,
+      Circuit circuit,
+      Optional<Job> job,
+      Optional<NetId> node,
+      Instant day,
+      Watch watch) {
+    return switch (what) {
+      case MAP ->
+          new MapSheets(circuit, folder::fileOf)
+              .print(paper, MapSheets.allNodes(circuit.map()), day, watch::at);
+      case NODE ->
+          new MapSheets(circuit, folder::fileOf)
+              .print(paper, node.map(List::of).orElse(List.of()), day, watch::at);
+      case CUSTOMER ->
+          new JobSheets(job.orElseThrow(), circuit, folder::fileOf)
+              .print(JobSheets.Copy.CUSTOMER, paper, day);
+      case SHOP ->
+          new JobSheets(job.orElseThrow(), circuit, folder::fileOf)
+              .print(JobSheets.Copy.SHOP, paper, day);
+    };
+  }
+}

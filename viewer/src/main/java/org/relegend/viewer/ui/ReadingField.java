@@ -1,0 +1,105 @@
+package org.relegend.viewer.ui;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
+import java.util.function.Predicate;
+import javax.swing.AbstractAction;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+
+/**
+ * Takes readings while probing. Only what can begin a number begins one here, so that all commands
+ * of one letter and the arrows work on while it has the keyboard and is empty.
+ */
+final class ReadingField extends JTextField {
+  private static final String BEGINS = "0123456789+-.,\u2212";
+
+  private boolean pressedHere;
+
+  /**
+   * @param taken takes what was typed; false where it can't be read, and then it stays
+   */
+  ReadingField(Predicate<String> taken) {
+    super(12);
+    setName("reading");
+    putClientProperty("FlatLaf.styleClass", "h3");
+    putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, Texts.of("reading.hint"));
+    getAccessibleContext().setAccessibleName(Texts.of("reading.name"));
+    getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "take");
+    getActionMap()
+        .put(
+            "take",
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                if (taken.test(getText())) {
+                  setText("");
+                } else {
+                  selectAll();
+                }
+              }
+            });
+    getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "drop");
+    getActionMap()
+        .put(
+            "drop",
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                setText("");
+              }
+            });
+  }
+
+  private boolean begins(KeyEvent event) {
+    return event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
+        && BEGINS.indexOf(event.getKeyChar()) >= 0
+        && !event.isControlDown()
+        && !event.isAltDown();
+  }
+
+  /**
+   * While empty, what is no number goes on to the window's commands; and what was pressed elsewhere
+   * is no number, as the key of an answer that gave the keyboard back.
+   */
+  @Override
+  protected void processKeyEvent(KeyEvent event) {
+    if (event.getID() == KeyEvent.KEY_PRESSED) {
+      pressedHere = true;
+    }
+    boolean command = getText().isEmpty() && !begins(event);
+    if (event.getID() == KeyEvent.KEY_TYPED && (command || !pressedHere)) {
+      event.consume();
+    } else {
+      super.processKeyEvent(event);
+    }
+  }
+
+  @Override
+  protected void processFocusEvent(FocusEvent event) {
+    if (event.getID() == FocusEvent.FOCUS_GAINED) {
+      pressedHere = false;
+    }
+    super.processFocusEvent(event);
+  }
+
+  @Override
+  protected boolean processKeyBinding(
+      KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
+    boolean empty = getText().isEmpty();
+    if (empty && condition == WHEN_FOCUSED && !begins(event)) {
+      return false; // to the window
+    }
+    boolean done = super.processKeyBinding(stroke, event, condition, pressed);
+    boolean typing =
+        condition == WHEN_FOCUSED
+            && !event.isControlDown()
+            && !event.isAltDown()
+            && !event.isMetaDown()
+            && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
+            && !Character.isISOControl(event.getKeyChar());
+    return done || typing;
+  }
+}
