@@ -32,7 +32,7 @@ final class JobKeeping {
           return job;
         },
         saved -> {},
-        failed::accept);
+        failed);
   }
 
   /** Lets go of the folder once all is saved; then runs this, on the event thread. */
