@@ -35,6 +35,8 @@ import picocli.CommandLine.Spec;
       SuspectsCommand.class,
       HazardsCommand.class,
       LineUpCommand.class,
+      PackCommand.class,
+      UnpackCommand.class,
       MergeCommand.class,
       SheetCommand.class
     })

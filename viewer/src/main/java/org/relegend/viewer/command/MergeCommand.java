@@ -1,6 +1,7 @@
 package org.relegend.viewer.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,6 +17,8 @@ import org.relegend.share.Decisions;
 import org.relegend.share.MapCopy;
 import org.relegend.share.Merge;
 import org.relegend.share.Merged;
+import org.relegend.share.ShareException;
+import org.relegend.share.Unpack;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -28,7 +31,8 @@ import picocli.CommandLine.Parameters;
     name = "merge",
     description = {
       "Brings together what two people made of one map: merge BASE MINE THEIRS --out FOLDER.",
-      "BASE is the map both began with; a single - where there is none. What both changed",
+      "BASE is the map both began with, or the pack that was given away; a single - where there is",
+      "none. What both changed",
       "differently is a clash: it is listed, kept in the map with both versions, and mine goes on",
       "until somebody decides. With one folder, merge MAP lists its clashes and decides them.",
       "Exit code 1 where clashes are left."
@@ -95,11 +99,25 @@ final class MergeCommand extends Answering {
     if (folders.get(0).toString().equals("-")) {
       return Merge.of(ours, others);
     }
-    try (MapFolder base = openToRead(folders.get(0))) {
-      return Merge.of(base.map(), ours, others);
+    try {
+      return Merge.of(base(folders.get(0)), ours, others);
     } catch (IllegalArgumentException unfit) {
       throw new CommandFailure(
           unfit.getMessage() + "; put - in the place of BASE to merge them all the same");
+    }
+  }
+
+  /** The map that both began with: a folder, or the pack that was given away. */
+  private BoardMap base(Path path) throws CommandFailure, StoreException {
+    if (Files.isRegularFile(path)) {
+      try (Unpack pack = Unpack.open(path)) {
+        return pack.map();
+      } catch (ShareException refused) {
+        throw new CommandFailure(String.valueOf(refused.getMessage()));
+      }
+    }
+    try (MapFolder base = openToRead(path)) {
+      return base.map();
     }
   }
 
