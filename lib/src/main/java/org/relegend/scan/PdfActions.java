@@ -23,11 +23,21 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  */
 public final class PdfActions {
   private static final Set<String> KEYS =
-      Set.of("JS", "JavaScript", "AA", "OpenAction", "EmbeddedFiles", "EF", "XFA", "RichMediaContent");
+      Set.of(
+          "JS", "JavaScript", "AA", "OpenAction", "EmbeddedFiles", "EF", "XFA", "RichMediaContent");
   private static final Set<String> ACTIONS =
       Set.of(
-          "JavaScript", "Launch", "SubmitForm", "ImportData", "GoToR", "GoToE", "URI", "Rendition",
-          "Movie", "Sound", "RichMediaExecute");
+          "JavaScript",
+          "Launch",
+          "SubmitForm",
+          "ImportData",
+          "GoToR",
+          "GoToE",
+          "URI",
+          "Rendition",
+          "Movie",
+          "Sound",
+          "RichMediaExecute");
   private static final int MOST_OBJECTS = 200_000;
 
   private PdfActions() {}
@@ -38,8 +48,7 @@ public final class PdfActions {
    * @throws PictureException where it is no PDF that can be read
    */
   public static Optional<String> in(Path path) throws PictureException {
-    try (PDDocument document =
-        Loader.loadPDF(path.toFile())) {
+    try (PDDocument document = Loader.loadPDF(path.toFile())) {
       return first(document.getDocument().getTrailer());
     } catch (IOException | RuntimeException | StackOverflowError problem) {
       throw PhotoFile.damaged(path, problem);

@@ -39,8 +39,7 @@ public final class PhotoPrivacy {
   public static void strip(PhotoFile photo, Path target, Progress progress)
       throws PictureException {
     boolean asItIs =
-        photo.orientation().equals(ExifOrientation.UPRIGHT)
-            && photo.format() != PictureFormat.TIFF;
+        photo.orientation().equals(ExifOrientation.UPRIGHT) && photo.format() != PictureFormat.TIFF;
     if (asItIs) {
       stripped(photo.path(), photo.format(), target);
       return;
@@ -59,8 +58,7 @@ public final class PhotoPrivacy {
     boolean done = false;
     try (DataInputStream in =
             new DataInputStream(new BufferedInputStream(Files.newInputStream(photo), 1 << 16));
-        OutputStream out =
-            new BufferedOutputStream(Files.newOutputStream(target), 1 << 16)) {
+        OutputStream out = new BufferedOutputStream(Files.newOutputStream(target), 1 << 16)) {
       if (format == PictureFormat.JPEG) {
         new Jpeg(in, out).copy();
       } else {
@@ -250,7 +248,10 @@ public final class PhotoPrivacy {
     }
 
     private void keep(String type, byte[] name, int length) throws IOException {
-      int most = type.equals("IDAT") ? MOST_CHUNK : type.equals("IHDR") ? 13 : type.equals("IEND") ? 0 : 768;
+      int most =
+          type.equals("IDAT")
+              ? MOST_CHUNK
+              : type.equals("IHDR") ? 13 : type.equals("IEND") ? 0 : 768;
       if (length > most) {
         throw new IOException("a chunk of it holds more than it should");
       }

@@ -42,7 +42,9 @@ public final class Pack {
   /** The ending of packs. */
   public static final String ENDING = ".relegend-pack";
 
-  /** Not the first instant that ZIP knows: Java takes that for "unknown" and writes another field. */
+  /**
+   * Not the first instant that ZIP knows: Java takes that for "unknown" and writes another field.
+   */
   private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private final MapFolder folder;
@@ -253,8 +255,7 @@ public final class Pack {
 
   private static String named(String file, String ending) {
     String lower = file.toLowerCase(Locale.ROOT);
-    boolean fits =
-        lower.endsWith("." + ending) || ending.equals("jpg") && lower.endsWith(".jpeg");
+    boolean fits = lower.endsWith("." + ending) || ending.equals("jpg") && lower.endsWith(".jpeg");
     return fits ? file : file + "." + ending;
   }
 

@@ -51,9 +51,9 @@ final class PackArchive implements AutoCloseable {
   private static final int DEFLATED = 8;
   private static final Set<String> DEVICES =
       Set.of(
-          "con", "prn", "aux", "nul", "com0", "com1", "com2", "com3", "com4", "com5", "com6", "com7",
-          "com8", "com9", "lpt0", "lpt1", "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8",
-          "lpt9");
+          "con", "prn", "aux", "nul", "com0", "com1", "com2", "com3", "com4", "com5", "com6",
+          "com7", "com8", "com9", "lpt0", "lpt1", "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7",
+          "lpt8", "lpt9");
 
   /** One file of the archive, and where its bytes are. */
   record Entry(String name, int flags, int method, long crc, long packed, long size, long header) {}
@@ -195,7 +195,8 @@ final class PackArchive implements AutoCloseable {
           "%s would grow to more than %d times its size".formatted(entry.name(), MAX_RATIO));
     }
     String folded = entry.name().toLowerCase(Locale.ROOT);
-    if (entries.keySet().stream().anyMatch(known -> known.toLowerCase(Locale.ROOT).equals(folded))) {
+    if (entries.keySet().stream()
+        .anyMatch(known -> known.toLowerCase(Locale.ROOT).equals(folded))) {
       throw refused("%s is in it twice".formatted(entry.name()));
     }
     entries.put(entry.name(), entry);

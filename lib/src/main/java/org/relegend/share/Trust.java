@@ -29,8 +29,7 @@ public final class Trust {
    * @param least evidence that is trusted at least so far
    * @param since not said before then
    */
-  public record Filter(
-      Optional<String> author, Optional<Evidence> least, Optional<Instant> since) {
+  public record Filter(Optional<String> author, Optional<Evidence> least, Optional<Instant> since) {
     /** Whether one who stands for something fits. */
     public boolean takes(Attestation said) {
       return author.filter(name -> !name.equals(said.author())).isEmpty()
@@ -83,7 +82,9 @@ public final class Trust {
     return map.placements().stream().filter(fits).toList();
   }
 
-  /** Nets with those of their pins that somebody who fits stands for; without any they are left out. */
+  /**
+   * Nets with those of their pins that somebody who fits stands for; without any they are left out.
+   */
   public static List<Net> nets(BoardMap map, Filter filter) {
     return map.nets().stream()
         .map(
@@ -124,7 +125,8 @@ public final class Trust {
                   counted(author.said())));
     }
     lines.add(
-        "best evidence of all: %s; stood for by more than one: %d".formatted(counted(best), confirmed));
+        "best evidence of all: %s; stood for by more than one: %d"
+            .formatted(counted(best), confirmed));
     return lines;
   }
 

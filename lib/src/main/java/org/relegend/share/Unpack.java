@@ -194,7 +194,8 @@ public final class Unpack implements AutoCloseable {
     }
   }
 
-  private void write(Manifest.Entry entry, Path place) throws IOException, ShareException, StoreException {
+  private void write(Manifest.Entry entry, Path place)
+      throws IOException, ShareException, StoreException {
     Path parent = place.getParent();
     if (parent != null) {
       Files.createDirectories(parent);
@@ -224,7 +225,8 @@ public final class Unpack implements AutoCloseable {
       }
     } catch (PictureException unfit) {
       String told = String.valueOf(unfit.getMessage());
-      String why = told.startsWith(place + ": ") ? told.substring(place.toString().length() + 2) : told;
+      String why =
+          told.startsWith(place + ": ") ? told.substring(place.toString().length() + 2) : told;
       throw refused(file, "%s can't be taken: %s".formatted(picture.file(), why));
     }
   }

@@ -82,8 +82,10 @@ class HostilePackTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(
       strings = {
-        "../evil", "photos/../../evil", "/evil", "C:evil", "C:/evil", "photos\\evil", "\\\\host\\evil",
-        "photos/./evil", "photos//evil", "photos/", "CON", "photos/nul.jpg", "pages/LPT1", "photos/a.",
+        "../evil", "photos/../../evil", "/evil", "C:evil", "C:/evil", "photos\\evil",
+            "\\\\host\\evil",
+        "photos/./evil", "photos//evil", "photos/", "CON", "photos/nul.jpg", "pages/LPT1",
+            "photos/a.",
         "photos/com1.tar.gz", "photos/a ", " /evil"
       })
   void namesThatLeadElsewhere_areRefused(String name) throws IOException {
@@ -91,7 +93,8 @@ class HostilePackTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"photos/a\u202Egpj.exe", "photos/a\u0000b", "photos/a\nb", "photos/\u200Ba"})
+  @ValueSource(
+      strings = {"photos/a\u202Egpj.exe", "photos/a\u0000b", "photos/a\nb", "photos/\u200Ba"})
   void namesWithControlMarks_areRefused_andSpeltOut(String name) throws IOException {
     refused(Zips.of(with(file(name))), "name that can't be");
   }
@@ -166,7 +169,13 @@ class HostilePackTest {
     List<Zips.File> changed = with();
     byte[] map = changed.get(1).content.clone();
     map[map.length - 2] = ' ';
-    changed.set(1, new Zips.File("map.json", new String(map, StandardCharsets.UTF_8).replace("Sample", "Simple").getBytes(StandardCharsets.UTF_8)));
+    changed.set(
+        1,
+        new Zips.File(
+            "map.json",
+            new String(map, StandardCharsets.UTF_8)
+                .replace("Sample", "Simple")
+                .getBytes(StandardCharsets.UTF_8)));
     refused(Zips.of(changed), "");
     refused(Zips.of(with(file("photos/a.jpg"))), "more in it than its manifest tells");
     refused(Zips.of(List.of(with().get(1))), "no manifest.json");

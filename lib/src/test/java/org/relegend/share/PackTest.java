@@ -50,7 +50,12 @@ import org.relegend.store.MapFolder;
 /** What goes into a pack, and above all what doesn't. */
 class PackTest {
   private static final List<String> PRIVATE =
-      List.of("OWNER Wilhelmina Pettigrove", "SN-88412-QX", "52.37403N", "Customer Abernathy", "Workshop Bramley");
+      List.of(
+          "OWNER Wilhelmina Pettigrove",
+          "SN-88412-QX",
+          "52.37403N",
+          "Customer Abernathy",
+          "Workshop Bramley");
 
   @TempDir private Path temp;
   private Path folder;
@@ -87,10 +92,10 @@ class PackTest {
                 map.placements()
                     .with(new Placement(TOP, Subject.parse("R1"), new Point(5, 5), owner))
                     .with(new Placement(PAGE, Subject.parse("R1"), new Point(9, 9), owner)))
-            .withParts(
-                map.parts().with(map.parts().at(0).withNote(String.join("\n", PRIVATE))))
+            .withParts(map.parts().with(map.parts().at(0).withNote(String.join("\n", PRIVATE))))
             .withInfo(
-                new org.relegend.map.MapInfo("Sample", "", "", "", PRIVATE.get(1) + PRIVATE.get(4)));
+                new org.relegend.map.MapInfo(
+                    "Sample", "", "", "", PRIVATE.get(1) + PRIVATE.get(4)));
     MapFolder.create(folder, map).close();
     Files.writeString(folder.resolve("job.json"), String.join("\n", PRIVATE));
     Files.writeString(folder.resolve("map.json.bak"), String.join("\n", PRIVATE));
@@ -139,7 +144,8 @@ class PackTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.write(png, 0, 33); // signature and header
     for (String type : List.of("tEXt", "iTXt", "eXIf", "tIME", "prVt")) {
-      byte[] content = (type + "Comment\0" + String.join(" ", PRIVATE)).getBytes(StandardCharsets.UTF_8);
+      byte[] content =
+          (type + "Comment\0" + String.join(" ", PRIVATE)).getBytes(StandardCharsets.UTF_8);
       CRC32 sum = new CRC32();
       sum.update(content);
       ByteBuffer chunk = ByteBuffer.allocate(8 + content.length);
@@ -184,7 +190,8 @@ class PackTest {
   @Test
   void nothingPrivate_isInAPack() throws Exception {
     for (String secret : PRIVATE) {
-      assertThat(holds(Files.readAllBytes(folder.resolve("photos/component.jpg")), secret)).isTrue();
+      assertThat(holds(Files.readAllBytes(folder.resolve("photos/component.jpg")), secret))
+          .isTrue();
     }
     Path pack = temp.resolve("a" + Pack.ENDING);
     PackReport report = pack(pack, PackOptions.DEFAULT);
@@ -323,8 +330,7 @@ class PackTest {
       Placement.Key key = new Placement.Key(TOP, Subject.parse("R1"), 1);
       Attestation cleo = new Attestation(Evidence.BEEPED, "Cleo", NOON.plusSeconds(9));
       BoardMap theirs = new org.relegend.map.PlacementEdits.Confirm(key, cleo).applyTo(base);
-      theirs =
-          theirs.withParts(theirs.parts().with(theirs.parts().at(0).withValue("5k6")));
+      theirs = theirs.withParts(theirs.parts().with(theirs.parts().at(0).withValue("5k6")));
       Merged merged = Merge.of(base, mine.map(), theirs);
       assertThat(merged.clashes()).isEmpty();
       assertThat(merged.map().parts().at(0).value()).isEqualTo("5k6");

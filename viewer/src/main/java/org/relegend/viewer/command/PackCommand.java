@@ -74,8 +74,7 @@ final class PackCommand extends Answering {
   @Override
   Answer answer() throws CommandFailure, StoreException {
     try (MapFolder opened = openToRead(folder)) {
-      PackOptions options =
-          new PackOptions(chosen(opened), pages, notes, names, aliases, never);
+      PackOptions options = new PackOptions(chosen(opened), pages, notes, names, aliases, never);
       return told(Pack.write(opened, file, options, Progress.UNWATCHED));
     } catch (ShareException refused) {
       throw new CommandFailure(String.valueOf(refused.getMessage()));

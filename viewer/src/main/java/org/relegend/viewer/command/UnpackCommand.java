@@ -70,8 +70,7 @@ final class UnpackCommand extends Answering {
       Optional<String> kind = picture instanceof Page ? Optional.of("page") : Optional.empty();
       out.println(
           "%s %s is not in it: add your own, then line the two up (lineup %s %s OWN)."
-              .formatted(
-                  kind.orElse("photo"), picture.caption(), folder, picture.id()));
+              .formatted(kind.orElse("photo"), picture.caption(), folder, picture.id()));
     }
   }
 }
