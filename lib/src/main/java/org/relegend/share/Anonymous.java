@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Keyed;
@@ -25,7 +26,7 @@ final class Anonymous {
 
   Anonymous(BoardMap map, PackOptions options) {
     this.options = options;
-    TreeSet<String> authors = new TreeSet<>();
+    Set<String> authors = new TreeSet<>();
     for (Rule<?, ?> rule : Rules.ALL) {
       collect(rule, map, authors);
     }
@@ -51,11 +52,11 @@ final class Anonymous {
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> void collect(
-      Rule<K, V> rule, BoardMap map, TreeSet<String> authors) {
+      Rule<K, V> rule, BoardMap map, Set<String> authors) {
     rule.of(map).forEach(entry -> collect(rule.json(entry), authors));
   }
 
-  private static void collect(Json json, TreeSet<String> authors) {
+  private static void collect(Json json, Set<String> authors) {
     if (json instanceof Json.Obj object) {
       if (object.fields().get(AUTHOR) instanceof Json.Text author) {
         authors.add(author.value());
