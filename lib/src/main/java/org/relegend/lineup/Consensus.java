@@ -138,18 +138,17 @@ final class Consensus {
       return;
     }
     double[] squares = squaredDistances(numbers.get(), members);
-    double[] sorted = squares.clone();
-    Arrays.sort(sorted);
+    double[] near = Arrays.stream(squares).filter(square -> square < farthest).sorted().toArray();
     int bestCount = 0;
-    for (int k = sample + 1; k <= sorted.length && sorted[k - 1] < farthest; k++) {
-      double chance = chance(k, sorted[k - 1]);
+    for (int k = sample + 1; k <= near.length; k++) {
+      double chance = chance(k, near[k - 1]);
       if (chance < best) {
         best = chance;
         bestCount = k;
       }
     }
     if (bestCount > 0) {
-      keep(squares, sorted[bestCount - 1]);
+      keep(squares, near[bestCount - 1]);
     }
   }
 

@@ -5,6 +5,7 @@ import boofcv.core.image.ConvertImage;
 import boofcv.struct.image.GrayF32;
 import boofcv.struct.image.GrayU8;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
 import java.util.stream.IntStream;
 
 /**
@@ -40,19 +41,43 @@ public final class GreyImage {
   public static GreyImage of(BufferedImage image) {
     int width = image.getWidth();
     byte[] brightness = new byte[width * image.getHeight()];
+    byte[] plain = plainBytes(image);
     IntStream.range(0, image.getHeight())
         .parallel()
         .forEach(
             y -> {
-              int[] row = image.getRGB(0, y, width, 1, null, 0, width);
-              for (int x = 0; x < width; x++) {
-                int red = row[x] >> 16 & 255;
-                int green = row[x] >> 8 & 255;
-                int blue = row[x] & 255;
-                brightness[y * width + x] = (byte) ((299 * red + 587 * green + 114 * blue) / 1000);
+              if (plain.length > 0) {
+                weigh(plain, brightness, y * width, width);
+              } else {
+                weigh(image.getRGB(0, y, width, 1, null, 0, width), brightness, y * width);
               }
             });
     return of(width, image.getHeight(), brightness);
+  }
+
+  /** Blue, green, red of each pixel, as photos are decoded; empty where the picture has another form. */
+  private static byte[] plainBytes(BufferedImage image) {
+    boolean whole =
+        image.getType() == BufferedImage.TYPE_3BYTE_BGR
+            && image.getRaster().getDataBuffer() instanceof DataBufferByte bytes
+            && bytes.getData().length == 3 * image.getWidth() * image.getHeight();
+    return whole ? ((DataBufferByte) image.getRaster().getDataBuffer()).getData() : new byte[0];
+  }
+
+  private static void weigh(byte[] plain, byte[] brightness, int from, int count) {
+    for (int i = from; i < from + count; i++) {
+      brightness[i] = weighed(plain[3 * i + 2] & 255, plain[3 * i + 1] & 255, plain[3 * i] & 255);
+    }
+  }
+
+  private static void weigh(int[] row, byte[] brightness, int from) {
+    for (int x = 0; x < row.length; x++) {
+      brightness[from + x] = weighed(row[x] >> 16 & 255, row[x] >> 8 & 255, row[x] & 255);
+    }
+  }
+
+  private static byte weighed(int red, int green, int blue) {
+    return (byte) ((299 * red + 587 * green + 114 * blue) / 1000);
   }
 
   public int width() {

@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.relegend.lineup.PhotoResult.Aligned;
 import org.relegend.lineup.PhotoResult.Evidence;
 import org.relegend.lineup.PhotoResult.Reason;
@@ -94,27 +95,33 @@ public final class PhotoLineUp {
   }
 
   private PhotoResult run() {
-    GreyImage.Scaled a = from.scaled(WORKING_PIXELS);
-    GreyImage.Scaled b = to.scaled(WORKING_PIXELS);
-    proceed();
-    // at half the size in each direction: larger structures tell more, and are seen through blur
-    FeatureMatcher.Features seen = FeatureMatcher.features(a.halved());
-    proceed();
-    FeatureMatcher.Features other = FeatureMatcher.features(b.halved());
-    proceed();
-    spots = seen.all();
-    features = Math.min(spots.size(), other.all().size());
+    List<Prepared> both = Stream.of(from, to).parallel().map(this::prepared).toList();
+    Prepared a = both.get(0);
+    Prepared b = both.get(1);
+    spots = a.features.all();
+    features = Math.min(spots.size(), b.features.all().size());
     if (features < FEWEST_FEATURES) {
       return refused(Reason.TOO_PLAIN);
     }
-    List<Transform> views = views(FeatureMatcher.pairs(seen, other));
+    List<Transform> views = views(FeatureMatcher.pairs(a.features, b.features));
     if (views.isEmpty()) {
       return refused(Reason.NO_AGREEMENT);
     }
     List<Transform> likely = views.stream().filter(this::likely).toList();
     return likely.isEmpty()
         ? refused(Reason.UNLIKELY)
-        : best(likely, new ViewRefinement(from, a, b, this::proceed));
+        : best(likely, new ViewRefinement(from, a.image, b.image, this::proceed));
+  }
+
+  /** A photo at the size that is worked at, and its features. */
+  private record Prepared(GreyImage.Scaled image, FeatureMatcher.Features features) {}
+
+  private Prepared prepared(GreyImage photo) {
+    proceed();
+    GreyImage.Scaled image = photo.scaled(WORKING_PIXELS);
+    proceed();
+    // at half the size in each direction: larger structures tell more, and are seen through blur
+    return new Prepared(image, FeatureMatcher.features(image.halved()));
   }
 
   /** The similarities that features agree on, one after the other. */

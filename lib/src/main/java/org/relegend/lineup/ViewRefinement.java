@@ -1,7 +1,9 @@
 package org.relegend.lineup;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.relegend.map.Point;
 
 /**
@@ -14,6 +16,9 @@ final class ViewRefinement {
 
   /** Scale of the plane fit in working pixels: patches further off hardly pull it. */
   private static final double ON_PLANE = 1.6;
+
+  /** Distance in pixels of the coarse level within which a patch bears a view out. */
+  private static final double COARSE = 4;
 
   /**
    * @param cells patches to a row
@@ -29,6 +34,7 @@ final class ViewRefinement {
   private final GreyImage from;
   private final List<GreyImage.Scaled> froms;
   private final List<GreyImage.Scaled> tos;
+  private final Map<Integer, PatchMatcher> matchers = new HashMap<>();
   private final Runnable proceed;
 
   /**
@@ -64,7 +70,9 @@ final class ViewRefinement {
 
   /** At up to half a megapixel: enough to tell a right view from a wrong one. */
   View roughly(Transform guess) {
-    return refined(refined(guess, 0).transform, 1);
+    View coarse = refined(guess, 0);
+    // what hardly any coarse patch confirms is no rival, whatever a closer look would give
+    return coarse.within(COARSE).size() < FEWEST ? coarse : refined(coarse.transform, 1);
   }
 
   /** At two megapixels, from a view that is right already. */
@@ -75,7 +83,9 @@ final class ViewRefinement {
   private View refined(Transform guess, int index) {
     Level level = LEVELS.get(index);
     GreyImage.Scaled a = froms.get(index);
-    PatchMatcher matcher = new PatchMatcher(a, tos.get(index), level.cells, level.radius);
+    PatchMatcher matcher =
+        matchers.computeIfAbsent(
+            index, at -> new PatchMatcher(a, tos.get(at), level.cells, level.radius));
     Point centre = from.extent().centre();
     double unit = a.toFull().scaleAt(centre) * guess.scaleAt(centre);
     Transform best = guess;
