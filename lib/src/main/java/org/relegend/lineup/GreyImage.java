@@ -55,7 +55,10 @@ public final class GreyImage {
     return of(width, image.getHeight(), brightness);
   }
 
-  /** Blue, green, red of each pixel, as photos are decoded; empty where the picture has another form. */
+  /**
+   * Blue, green, red of each pixel, as photos are decoded; empty where the picture has another
+   * form.
+   */
   private static byte[] plainBytes(BufferedImage image) {
     boolean whole =
         image.getType() == BufferedImage.TYPE_3BYTE_BGR

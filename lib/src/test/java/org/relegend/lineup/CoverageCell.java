@@ -65,8 +65,7 @@ final class CoverageCell {
   private void judge(Simulation simulation, Fit fit) {
     boolean doubted =
         fit.warnings().stream()
-            .anyMatch(
-                w -> w.kind() != Warning.Kind.WRONG_PAIRS && w.kind() != Warning.Kind.EXACT);
+            .anyMatch(w -> w.kind() != Warning.Kind.WRONG_PAIRS && w.kind() != Warning.Kind.EXACT);
     if (doubted) {
       warned++;
       return;
