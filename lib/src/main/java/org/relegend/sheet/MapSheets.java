@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.relegend.bench.rule.Twins;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.JoinedPin;
 import org.relegend.hazard.Caution;
@@ -43,6 +44,7 @@ public final class MapSheets {
   private final Circuit circuit;
   private final Function<Picture, Path> files;
   private final Hazards hazards;
+  private final Twins twins;
 
   /**
    * Sheets of one map.
@@ -53,6 +55,7 @@ public final class MapSheets {
     this.circuit = circuit;
     this.files = files;
     this.hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
+    this.twins = Twins.of(circuit);
   }
 
   private BoardMap map() {
@@ -90,7 +93,7 @@ public final class MapSheets {
           throw new CancellationException();
         }
         flow.newPage();
-        new NodeSheet(flow, NodeFacts.of(circuit, hazards, nodes.get(i))).draw(cutOuts);
+        new NodeSheet(flow, NodeFacts.of(circuit, hazards, twins, nodes.get(i))).draw(cutOuts);
       }
       byte[] pdf =
           press.finish(
@@ -250,7 +253,7 @@ public final class MapSheets {
                 new Ruled.Column("Evidence", 13),
                 new Ruled.Column("Twin", 21)));
     for (NetId node : nodes) {
-      NodeFacts facts = NodeFacts.of(circuit, hazards, node);
+      NodeFacts facts = NodeFacts.of(circuit, hazards, twins, node);
       Net net = facts.net();
       String danger =
           facts.dangers().stream().map(Warnings::words).reduce((a, b) -> a + ", " + b).orElse("");

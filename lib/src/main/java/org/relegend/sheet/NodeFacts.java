@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.relegend.bench.rule.Twins;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Joined;
 import org.relegend.circuit.JoinedPin;
@@ -27,27 +28,24 @@ import org.relegend.map.Potential;
 import org.relegend.map.Subject;
 
 /** What the sheets say of one node, in words. */
-record NodeFacts(Circuit circuit, Hazards hazards, Net net, Joined joined) {
-  static NodeFacts of(Circuit circuit, Hazards hazards, NetId id) {
+record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined joined) {
+  static NodeFacts of(Circuit circuit, Hazards hazards, Twins known, NetId id) {
     Net net = circuit.map().net(id).orElseThrow();
-    return new NodeFacts(circuit, hazards, net, circuit.joined(id));
+    return new NodeFacts(circuit, hazards, known, net, circuit.joined(id));
   }
 
   private BoardMap map() {
     return circuit.map();
   }
 
-  /** Names of the declared twins; empty where there is none. */
+  /** Name of the same net in the other channel; empty where none is known. */
   String twins() {
-    return names(circuit.index().twinsOf(Subject.of(net.id())));
+    return twin().map(Net::name).orElse("");
   }
 
-  /** The net of the other channel, where there is just one. */
+  /** The same net in the other channel, as declared or as it follows from what is. */
   Optional<Net> twin() {
-    List<Subject> twins = circuit.index().twinsOf(Subject.of(net.id()));
-    return twins.size() == 1 && twins.get(0) instanceof Subject.OfNet twin
-        ? map().net(twin.net())
-        : Optional.empty();
+    return known.net(net.id()).flatMap(map()::net);
   }
 
   private String names(List<Subject> subjects) {
@@ -62,14 +60,17 @@ record NodeFacts(Circuit circuit, Hazards hazards, Net net, Joined joined) {
     return pin.evidence().map(Evidence::word).orElse("none told");
   }
 
-  /** The pin's own twin or, where only the part has one, the part's. */
+  /** The pin's declared twin, else the same pin of the part's twin, else what is declared. */
   String twins(JoinedPin pin) {
     List<Subject> pins =
         pin.twins().stream().filter(twin -> twin instanceof Subject.OfPin).toList();
     if (!pins.isEmpty()) {
       return names(pins);
     }
-    return names(pin.twins());
+    return known
+        .part(pin.pin().part())
+        .map(part -> map().nameOf(part) + "." + pin.pin().pin())
+        .orElseGet(() -> names(pin.twins()));
   }
 
   /** Channel, voltage and note in one line; empty where nothing is known. */

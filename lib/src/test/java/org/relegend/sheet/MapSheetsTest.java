@@ -131,6 +131,8 @@ class MapSheetsTest {
       assertThat(mirror).doesNotContain("U101.7 ").contains("Volts, channel A", "Meter, ohms");
       String att = sheets.text(sheetOf(sheets, "A_ATT"));
       assertThat(att).contains("C102.-", "10u 25V bead", "beeped", "R106.1", "47k");
+      // both channels' boxes, and the twin's pin beside each: H of the practice reference, Cn02
+      assertThat(att).contains("twin B_ATT", "C202.-", "Volts, channel A", "Volts, channel B");
       String out = sheets.text(sheetOf(sheets, "A_DOUT"));
       assertThat(out)
           .contains("U102.7 is here on the board; the drawing has it on A_BUFOUT.")

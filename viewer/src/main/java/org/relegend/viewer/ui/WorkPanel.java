@@ -145,6 +145,10 @@ final class WorkPanel extends JPanel {
         remark();
         status.count();
         pairs.settle();
+        if (session.bench().isOpen()) {
+          jobBar.settle();
+          lists.settle();
+        }
       }
       case PICTURES -> {
         page.settle();
