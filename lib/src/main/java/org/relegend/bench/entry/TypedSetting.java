@@ -14,9 +14,9 @@ import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
 /**
- * Reads the conditions of a reading as people write them, divided by semicolons: {@code power on;
- * against VN; meter 10M; x10 probe 15p; lifted; limit 5 mV}. What isn't understood is kept as
- * words.
+ * Reads the conditions of a reading as people write them, divided by semicolons or commas: {@code
+ * power on; against VN; meter 10M; x10 probe 15p; lifted; limit 5 mV}. What isn't understood is
+ * kept as words.
  *
  * @param limit how far the node may lie from its twin, where that was said
  */
@@ -31,9 +31,9 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
 
   private static final Pattern POWER = Pattern.compile("(?:power(?:ed)?\\s*(on|off)?|(unpowered))");
   private static final Pattern AGAINST =
-      Pattern.compile("(?i)(?:against|to|ref(?:erence)?)\\s+(\\S+)");
+      Pattern.compile("(?i)(?:node\\s+)?(?:against|to|ref(?:erence)?)\\s+(\\S+)");
   private static final Pattern METER =
-      Pattern.compile("(?i)(?:meter\\s+(.+)|([0-9.]+\\s*[kMG]?\\S*)\\s+(?:meter|input))");
+      Pattern.compile("(?i)(?:meter\\s+([0-9].*)|([0-9.]+\\s*[kMG]?\\S*)\\s+(?:meter|input))");
   private static final Pattern PROBE =
       Pattern.compile("(?i)(?:x\\s*(10?)\\s*probe|probe\\s*x\\s*(10?))\\s*([0-9.]+\\s*p\\S*)?");
   private static final Pattern SENSITIVITY =
@@ -64,10 +64,14 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
     }
 
     TypedSetting parse(String text) {
-      for (String piece : text.split("[;\n]", -1)) {
-        String plain = piece.strip();
-        if (!plain.isEmpty() && !understood(plain)) {
-          words.add(plain);
+      for (String piece : withoutSensitivity(text).split("[;\n]", -1)) {
+        if (!understood(piece.strip())) {
+          for (String part : piece.split(",", -1)) {
+            String plain = part.strip();
+            if (!plain.isEmpty() && !understood(plain)) {
+              words.add(plain);
+            }
+          }
         }
       }
       return new TypedSetting(
@@ -78,7 +82,6 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
       return power(piece)
           || lifted(piece)
           || against(piece)
-          || sensitivity(piece)
           || probe(piece)
           || meter(piece)
           || limit(piece);
@@ -113,14 +116,16 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
       return found.matches();
     }
 
-    /** A moving-coil meter: ohms per volt times its range. */
-    private boolean sensitivity(String piece) {
-      Matcher found = SENSITIVITY.matcher(piece);
-      if (found.matches()) {
-        double perVolt = amount(found.group(1), Quantity.RESISTANCE);
-        instrument = new Instrument(piece, perVolt * Double.parseDouble(found.group(2)), 0);
+    /** A moving-coil meter: ohms per volt times its range. It may be written with a comma. */
+    private String withoutSensitivity(String text) {
+      Matcher found = SENSITIVITY.matcher(text);
+      if (!found.find()) {
+        return text;
       }
-      return found.matches();
+      double perVolt = amount(found.group(1), Quantity.RESISTANCE);
+      instrument =
+          new Instrument(found.group(), perVolt * amount(found.group(2), Quantity.VOLTAGE), 0);
+      return text.substring(0, found.start()) + text.substring(found.end());
     }
 
     private boolean probe(String piece) {

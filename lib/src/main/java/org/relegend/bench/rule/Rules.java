@@ -20,6 +20,8 @@ public final class Rules {
           new OutOfCircuitValue(),
           new LaterDate(),
           new TwinReplaced(),
+          new TouchClue(),
+          new ReworkedPads(),
           new ReadingsDisagree(),
           new FragileNode(),
           new CoarseRange(),

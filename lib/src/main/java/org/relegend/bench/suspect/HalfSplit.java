@@ -89,7 +89,11 @@ final class HalfSplit {
         unit.job().instrument().known() ? unit.job().instrument() : Instrument.DIGITAL_METER;
     String warning =
         Loading.of(unit, net).warning(unit, instrument).map(text -> ". " + text).orElse("");
-    return new NextReading(Subject.of(net), unit.name(pin), why + warning);
+    String slip =
+        places.closePitched(pin)
+            ? ". Its pins stand close: power off, clip on, power on, for a slip can end a board"
+            : "";
+    return new NextReading(Subject.of(net), unit.name(pin), why + slip + warning);
   }
 
   /** The parts of the bracket that the signal passes before it is at a net. */

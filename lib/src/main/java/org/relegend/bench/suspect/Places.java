@@ -67,9 +67,17 @@ final class Places {
 
   /** Pins of many-legged parts are close together, where a probe slips. */
   private int trouble(PinRef pin) {
-    int legs = unit.map().part(pin.part()).map(part -> part.pins().size()).orElse(99);
     boolean unplaced = unit.circuit().index().placementsOf(Subject.of(pin)).isEmpty();
-    return (legs > 3 ? legs : 0) + (unplaced ? 100 : 0);
+    return (closePitched(pin) ? legs(pin) : 0) + (unplaced ? 100 : 0);
+  }
+
+  private int legs(PinRef pin) {
+    return unit.map().part(pin.part()).map(part -> part.pins().size()).orElse(99);
+  }
+
+  /** Whether a probe that slips there meets another pin. */
+  boolean closePitched(PinRef pin) {
+    return legs(pin) > 3;
   }
 
   /** Whether a net's best pin is a hard one. */

@@ -75,6 +75,19 @@ class EntryTest {
     assertThat(typed.limit().orElseThrow()).isEqualTo(new TypedSetting.Limit(0, 0.005));
   }
 
+  @Test
+  void commasDivideToo_andWhatIsNotUnderstoodIsKept() {
+    Setting setting =
+        TypedSetting.parse(
+                "power off, meter jack unplugged, 20k/V meter, 10 V range", Instrument.UNKNOWN)
+            .setting();
+    assertThat(setting.power()).isEqualTo(Setting.Power.OFF);
+    assertThat(setting.words()).isEqualTo("meter jack unplugged");
+    assertThat(setting.with().ohms()).isEqualTo(200e3);
+    assertThat(TypedSetting.parse("node to VN", Instrument.UNKNOWN).setting().against())
+        .isEqualTo("VN");
+  }
+
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "meter 10M, 10e6, 0",
@@ -95,7 +108,7 @@ class EntryTest {
     Setting setting = TypedSetting.parse("power off; lifted", Instrument.UNKNOWN).setting();
     assertThat(setting.power()).isEqualTo(Setting.Power.OFF);
     assertThat(setting.lifted()).isTrue();
-    assertThatThrownBy(() -> TypedSetting.parse("meter of mine", Instrument.UNKNOWN))
+    assertThatThrownBy(() -> TypedSetting.parse("meter 10 bananas", Instrument.UNKNOWN))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
@@ -166,7 +179,7 @@ class EntryTest {
                     JobSamples.blank(),
                     "A_C1,voltage,9.01,V,",
                     "A_C1,voltage,5,ohm,",
-                    "A_C1,voltage,7,V,meter of mine",
+                    "A_C1,voltage,7,V,meter 10 bananas",
                     "A_C1,voltage,7,V,against NOWHERE"))
         .isInstanceOfSatisfying(
             TableException.class,

@@ -12,6 +12,7 @@ import org.relegend.bench.DemoUnit;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
+import org.relegend.bench.LogEntry;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
@@ -491,9 +492,40 @@ class RulesTest {
     assertThat(findings(divider(5).unit(), "not-in-the-map")).isEmpty();
   }
 
+  // Touched and cleared, renewed and dead again (common practice; practice reference C).
+  @Test
+  void touch_fires_onTheAreaAround_andNotWithoutSuchAnEntry() {
+    Job job = JobSamples.blank();
+    LogEntry entry =
+        new LogEntry(
+            job.nextLog(),
+            LogEntry.Kind.TOUCH,
+            List.of(Subject.of(new PartId("U101"))),
+            "clears",
+            "",
+            JobSamples.NOON);
+    Finding finding = only(DemoUnit.unit(job.withLog(job.log().with(entry))), "touch");
+    assertThat(finding.blames()).hasSize(5); // itself and what sits beside it
+    assertThat(finding.blames()).allMatch(blame -> blame.factor() < Blame.MEDIUM);
+    assertThat(findings(DemoUnit.unit(job), "touch")).isEmpty();
+  }
+
+  // Pads pulled while unsoldering leave other pins open (common practice; practice reference C).
+  @Test
+  void beepAgain_fires_onWhatWasUnsoldered_withAllPinsOfItsNets_andNotOnOriginals() {
+    Unit reworked = DemoUnit.unit(with(JobSamples.blank(), "C202", State.REPLACED, ""));
+    assertThat(only(reworked, "beep-again").message())
+        .contains("B_C1 (C202.+ Q201.C R204.2)")
+        .contains("B_ATT");
+    Unit socketed = DemoUnit.unit(with(JobSamples.blank(), "U102", State.SOCKETED, ""));
+    assertThat(only(socketed, "beep-again").remedy()).contains("at the pad");
+    Unit original = DemoUnit.unit(with(JobSamples.blank(), "C202", State.ORIGINAL, ""));
+    assertThat(findings(original, "beep-again")).isEmpty();
+  }
+
   @Test
   void everyRule_hasACodeOfItsOwn_andASource() {
-    assertThat(Rules.ALL.stream().map(Rule::code)).doesNotHaveDuplicates().hasSize(18);
+    assertThat(Rules.ALL.stream().map(Rule::code)).doesNotHaveDuplicates().hasSize(20);
     assertThat(Rules.ALL).allSatisfy(rule -> assertThat(rule.source()).isNotBlank());
   }
 
