@@ -76,6 +76,7 @@ enum Act {
   LOUPE(Group.VIEW, "L"),
   TURN(Group.VIEW, "R"),
   THROUGH(Group.VIEW, "B"),
+  LAY_OVER(Group.VIEW, "X"),
   CLEAN(Group.VIEW, ""),
   SYSTEM(Group.THEME, ""),
   LIGHT(Group.THEME, ""),

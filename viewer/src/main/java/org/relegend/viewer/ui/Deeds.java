@@ -240,6 +240,7 @@ final class Deeds {
     canvas(Act.ACTUAL, "actual-size");
     canvas(Act.LOUPE, "loupe");
     acts.on(Act.THROUGH, () -> panel().ifPresent(p -> p.photo().seeThrough()));
+    acts.on(Act.LAY_OVER, () -> panel().ifPresent(WorkPanel::layOver));
     acts.on(Act.TURN, () -> panel().ifPresent(p -> p.active().turn()));
     acts.on(
         Act.CLEAN, () -> panel().ifPresent(p -> CleanUpDialog.show(window, p.active().canvas())));

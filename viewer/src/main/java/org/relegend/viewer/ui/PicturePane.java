@@ -26,6 +26,7 @@ import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
 import org.relegend.viewer.paint.LabelOverlay;
+import org.relegend.viewer.paint.LayerOverlay;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.session.Look;
@@ -54,6 +55,7 @@ final class PicturePane extends JPanel {
   private @Nullable Picture picture;
   private @Nullable PictureHand hand;
   private MarkOverlay marks = new MarkOverlay(List.of());
+  private Optional<LayerOverlay> layer = Optional.empty();
   private LabelOverlay labels = new LabelOverlay(List.of());
 
   /**
@@ -82,6 +84,7 @@ final class PicturePane extends JPanel {
     add(middle, BorderLayout.CENTER);
     middle.getAccessibleContext().setAccessibleName(Texts.of(kind + ".area"));
     canvas.setName(kind);
+    title.setName(kind + "-title");
     canvas.onView(this::viewChanged);
     giveArrowsAway();
     settle();
@@ -211,6 +214,7 @@ final class PicturePane extends JPanel {
     Picture laid = picture;
     if (laid != null) {
       List<Overlay> overlays = new ArrayList<>();
+      layer.ifPresent(overlays::add);
       overlays.add(marks);
       overlays.add(labels);
       overlays.addAll(
@@ -218,6 +222,13 @@ final class PicturePane extends JPanel {
       overlays.addAll(changed);
       canvas.setOverlays(overlays);
     }
+  }
+
+  /** Lays another photo over this one, beneath marks and hazard zones; or takes it away. */
+  void lay(Optional<LayerOverlay> other) {
+    layer = other;
+    preview(List.of());
+    showState();
   }
 
   private void viewChanged(ViewState view) {
@@ -236,7 +247,9 @@ final class PicturePane extends JPanel {
     }
     boolean through = canvas.view().filter(view -> view.orientation().mirrored()).isPresent();
     String caption = Strings.caption(session.map(), laid);
-    title.setText(through ? caption + " \u00b7 " + Texts.of("photo.mirrored") : caption);
+    String seen = through ? caption + " \u00b7 " + Texts.of("photo.mirrored") : caption;
+    title.setText(
+        layer.map(over -> seen + " \u00b7 " + Texts.of("layer.over", over.share())).orElse(seen));
     state.setText(stateOf(laid));
   }
 

@@ -36,6 +36,7 @@ final class WorkPanel extends JPanel {
   private final FindingsPanel findings;
   private final PairsPanel pairs;
   private final LiningUp liningUp;
+  private final Layering layering;
   private final FindField field = new FindField();
   private final TopBar top;
   private final FindBar find;
@@ -82,6 +83,7 @@ final class WorkPanel extends JPanel {
     findings = new FindingsPanel(this::goTo, session::mend, () -> showBelow(STRIP));
     pairs = new PairsPanel(session, acts);
     liningUp = new LiningUp(session, shelf, jobs, status);
+    layering = new Layering(session, shelf, jobs, photo, status);
     jobBar = new JobBar(session);
     lists = new JobLists(session, jobs, this::goToStrip);
     find = new FindBar(session, jobs, field, this::goToStrip);
@@ -154,6 +156,7 @@ final class WorkPanel extends JPanel {
         page.settle();
         photo.settle();
         status.count();
+        layering.drop();
         pairs.settle();
       }
       case CHOICE -> {
@@ -200,6 +203,11 @@ final class WorkPanel extends JPanel {
       }
     }
     pairs.settle();
+  }
+
+  /** Lays another photo over the one shown: half, whole, none, in turn. */
+  void layOver() {
+    layering.step();
   }
 
   /** Lines the two photos up without clicks. */

@@ -132,6 +132,14 @@ class LineUpStoryIT {
       tech.await(
           "the solder side", () -> tech.session().desk().photo().orElseThrow().id().equals(SOLDER));
       tech.shoot("lineup-carried");
+      tech.key("X");
+      JLabel said = tech.named(JLabel.class, "photo-title");
+      tech.await("the other photo laid over", () -> said.getText().endsWith("50%"));
+      tech.shoot("lineup-laid-over");
+      tech.key("X");
+      tech.await("it alone", () -> said.getText().endsWith("100%"));
+      tech.key("X");
+      tech.await("it gone", () -> !said.getText().contains("%"));
       confirm(tech, carried);
     }
   }
