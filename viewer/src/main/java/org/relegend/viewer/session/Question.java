@@ -30,6 +30,9 @@ public sealed interface Question {
   /** What is the condition of this part of the unit? */
   record WhichCondition(PartId part) implements Question {}
 
+  /** Two points of a photo of unknown scale: how far apart are they? */
+  record HowFar(PictureId picture, Point a, Point b) implements Question {}
+
   /** A hazard zone is to be removed from the map. */
   record RemoveZone(ZoneId zone) implements Question {}
 }

@@ -36,6 +36,7 @@ public final class Session {
   private final Tracing tracing;
   private final Outlining outlining;
   private final Pairing pairing;
+  private final Measuring measuring;
   private final Corrections corrections;
   private final Looks looks;
   private final TwinJump twinJump;
@@ -63,6 +64,7 @@ public final class Session {
     tracing = new Tracing(document, hand, hub, questions);
     outlining = new Outlining(document, hand, hub, questions);
     pairing = new Pairing(document, desk, hand, hub);
+    measuring = new Measuring(document, hub, questions);
     corrections = new Corrections(document, selection, hand, hub);
     looks = new Looks(desk);
     twinJump = new TwinJump(this, hub, looks);
@@ -134,6 +136,10 @@ public final class Session {
     return pairing;
   }
 
+  public Measuring measuring() {
+    return measuring;
+  }
+
   public Corrections corrections() {
     return corrections;
   }
@@ -198,6 +204,7 @@ public final class Session {
     tracing.reset();
     outlining.reset();
     pairing.reset();
+    measuring.reset();
   }
 
   /** One step back: drops the question, else what is half done, else the tool, else the choice. */
@@ -227,6 +234,7 @@ public final class Session {
       case PINS -> gate.through(zones, () -> pinning.click(click).ifPresent(this::showDone));
       case TRACE -> gate.through(zones, () -> trace(hit));
       case ZONE -> outlining.click(click);
+      case MEASURE -> gate.through(pairing.zonesAt(click), () -> measuring.click(click));
       case LINE_UP -> gate.through(pairing.zonesAt(click), () -> pairing.click(click));
     }
   }
@@ -294,6 +302,13 @@ public final class Session {
     hub.check();
     questions.done();
     outlining.draw(question, kind, note);
+  }
+
+  /** How far the two points are apart, in millimetres. */
+  public void answer(Question.HowFar question, String millimetres) {
+    hub.check();
+    questions.done();
+    measuring.answer(question, millimetres);
   }
 
   /** Asks before a zone is removed. */

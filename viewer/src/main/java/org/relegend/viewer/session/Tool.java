@@ -13,7 +13,9 @@ public enum Tool {
   /** Set a corner of a hazard zone. */
   ZONE,
   /** Set one half of a pair: the same spot on both photos. */
-  LINE_UP;
+  LINE_UP,
+  /** Measure between two points of a photo. */
+  MEASURE;
 
   /** Whether the find field holds a name for the next click. */
   public boolean takesName() {

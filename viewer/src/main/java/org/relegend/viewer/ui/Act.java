@@ -34,6 +34,7 @@ enum Act {
   PINS(Group.MARK, "shift P"),
   TRACE(Group.MARK, "N"),
   ZONE(Group.MARK, "Z"),
+  MEASURE(Group.MARK, "U"),
   LINE_UP(Group.MARK, "shift L"),
   LINE_UP_ALONE(Group.MARK, "shift A"),
   READ(Group.JOB, "V"),

@@ -65,11 +65,23 @@ final class QuestionBar extends JPanel {
       ask(hazard);
     } else if (question instanceof Question.WhichCondition part) {
       ask(part);
+    } else if (question instanceof Question.HowFar far) {
+      ask(far);
     } else if (question instanceof Question.RemoveZone remove) {
       say(Texts.of("question.removezone", remove.zone()));
       offer("question.removezone.no", "K", session::back).requestFocusInWindow();
       offer("question.removezone.yes", "R", () -> session.answer(remove));
     }
+  }
+
+  private void ask(Question.HowFar far) {
+    say(Texts.of("question.howfar"));
+    JTextField distance = new JTextField(8);
+    distance.setName("howfar");
+    distance.getAccessibleContext().setAccessibleName(Texts.of("question.howfar"));
+    distance.addActionListener(entered -> session.answer(far, distance.getText()));
+    add(distance);
+    distance.requestFocusInWindow();
   }
 
   private void ask(Question.PinsTaken taken) {

@@ -20,6 +20,7 @@ import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.viewer.paint.GhostOverlay;
 import org.relegend.viewer.paint.LabelOverlay;
+import org.relegend.viewer.paint.LengthOverlay;
 import org.relegend.viewer.paint.Mark;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
@@ -178,6 +179,10 @@ final class Scene {
     if (!corners.isEmpty()) {
       overlays.add(new DraftOverlay(corners, pointer));
     }
+    session
+        .measuring()
+        .on(picture)
+        .ifPresent(length -> overlays.add(new LengthOverlay(length.points(), length.text())));
     if (session.tool() == Tool.LINE_UP) {
       overlays.add(new PairScene(session.pairing()).on(picture));
     }

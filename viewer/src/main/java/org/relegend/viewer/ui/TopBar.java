@@ -27,7 +27,8 @@ final class TopBar extends JPanel {
           Tool.PINS, Act.PINS,
           Tool.TRACE, Act.TRACE,
           Tool.ZONE, Act.ZONE,
-          Tool.LINE_UP, Act.LINE_UP);
+          Tool.LINE_UP, Act.LINE_UP,
+          Tool.MEASURE, Act.MEASURE);
 
   private final Session session;
   private final Acts acts;
