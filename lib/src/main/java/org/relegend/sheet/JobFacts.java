@@ -17,9 +17,12 @@ import org.relegend.bench.Condition;
 import org.relegend.bench.Job;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.Reading;
+import org.relegend.bench.Setting;
+import org.relegend.bench.State;
 import org.relegend.bench.rule.Unit;
 import org.relegend.bench.rule.Volts;
 import org.relegend.circuit.Circuit;
+import org.relegend.circuit.Kind;
 import org.relegend.map.BoardMap;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -101,15 +104,20 @@ record JobFacts(Job job, Circuit circuit, Unit unit) {
   }
 
   private static boolean isHurt(Condition condition) {
-    return condition.is(org.relegend.bench.State.DAMAGED)
-        || condition.is(org.relegend.bench.State.MISSING);
+    return condition.is(State.DAMAGED) || condition.is(State.MISSING);
   }
 
   /** "C102 (capacitor, 10u 25V)". */
   String described(PartId id) {
     Optional<Part> part = map().part(id);
+    String family =
+        circuit
+            .kindOf(id)
+            .map(Kind::family)
+            .orElse(part.map(Part::kind).orElse(""))
+            .replace('-', ' ');
     String words =
-        part.map(found -> List.of(found.kind(), found.value())).orElse(List.of()).stream()
+        List.of(family, part.map(Part::value).orElse("")).stream()
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(", "));
     return map().nameOf(id) + (words.isEmpty() ? "" : " (" + words + ")");
@@ -181,7 +189,7 @@ record JobFacts(Job job, Circuit circuit, Unit unit) {
           "meter "
               + new Amount(Quantity.RESISTANCE, reading.setting().with().ohms()).text(FIGURES));
     }
-    if (reading.setting().power() != org.relegend.bench.Setting.Power.UNSTATED) {
+    if (reading.setting().power() != Setting.Power.UNSTATED) {
       words.add("power " + reading.setting().power().word());
     }
     if (reading.setting().lifted()) {

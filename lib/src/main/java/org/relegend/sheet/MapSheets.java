@@ -10,6 +10,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.relegend.bench.rule.Twins;
+import org.relegend.bench.rule.Volts;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.JoinedPin;
 import org.relegend.hazard.Caution;
@@ -117,10 +118,7 @@ public final class MapSheets {
     flow.down(6);
   }
 
-  /**
-   * Mains asks for all of the usual cautions, and so does a map of which nobody said whether there
-   * is any: only what they begin with is about the map itself.
-   */
+  /** All of the usual cautions, also where the map names no mains: nobody may have said so yet. */
   static void cautions(Flow flow, boolean mains) {
     List<String> titles = new ArrayList<>();
     List<String> texts = new ArrayList<>();
@@ -176,7 +174,7 @@ public final class MapSheets {
                 table.row(
                     map().nameOf(reached.node().subject()),
                     reached.kind().word().replace('-', ' '),
-                    reached.volts() == 0 ? "not told" : NodeFacts.volts(reached.volts()),
+                    reached.volts() == 0 ? "not told" : Volts.text(reached.volts()),
                     String.join(
                         ", ",
                         reached.pins().stream()
@@ -207,7 +205,7 @@ public final class MapSheets {
               volts ->
                   table.row(
                       capacitors(charge),
-                      NodeFacts.volts(volts),
+                      Volts.text(volts),
                       charge.basis() == StoredCharge.Basis.DECLARED
                           ? "voltages of the map"
                           : "its rating",

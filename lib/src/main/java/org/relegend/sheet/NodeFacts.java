@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.relegend.bench.rule.Twins;
+import org.relegend.bench.rule.Volts;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Joined;
 import org.relegend.circuit.JoinedPin;
@@ -93,7 +93,7 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
 
   private String potential() {
     Potential potential = net.potential();
-    String volts = potential.volts() == 0 ? "" : volts(potential.volts());
+    String volts = potential.volts() == 0 ? "" : Volts.text(potential.volts());
     return switch (potential.nature()) {
       case MAINS -> ("mains " + volts).strip();
       case EARTH -> "protective earth";
@@ -102,10 +102,6 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
       case AC -> (volts + " AC").strip();
       case UNKNOWN -> "";
     };
-  }
-
-  static String volts(double volts) {
-    return String.format(Locale.ROOT, "%.4g", volts).replaceFirst("\\.?0+$", "") + " V";
   }
 
   /** Where the drawing differs at this node, one sentence each. */

@@ -13,6 +13,7 @@ import org.relegend.bench.Intake;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.Reading;
 import org.relegend.bench.rule.Finding;
+import org.relegend.bench.rule.Volts;
 import org.relegend.bench.suspect.Suspect;
 import org.relegend.bench.suspect.Suspects;
 import org.relegend.hazard.Hazards;
@@ -188,7 +189,7 @@ final class ShopRecord {
           JobFacts.value(node.after()),
           JobFacts.volts(node.twin()),
           JobFacts.volts(node.difference()),
-          org.relegend.bench.rule.Volts.text(facts.unit().limit(node.net())),
+          Volts.text(facts.unit().limit(node.net())),
           facts.verdict(node.net()));
     }
     flow.down(8);
@@ -221,15 +222,24 @@ final class ShopRecord {
     flow.down(8);
   }
 
-  /** What the program makes of it all, with the model's shares: for the shop alone. */
+  /**
+   * What the program makes of it all: for the shop alone. Once something was repaired the readings
+   * are of a unit that isn't the one that came in, and nothing is suspected any more.
+   */
   private void concluded() {
     if (facts.unit().netsRead().isEmpty()) {
       return;
     }
     Suspects found = Suspects.of(facts.unit());
-    flow.heading("What the readings say, by rules that can be wrong", 12);
+    flow.heading("What the readings say now, by rules that can be wrong", 12);
     for (Finding finding : found.findings()) {
       flow.paragraph("%s: %s".formatted(finding.severity().word(), finding.message()));
+    }
+    if (found.findings().isEmpty()) {
+      flow.paragraph("No rule finds anything.");
+    }
+    if (!facts.log(LogEntry.Kind.REPAIR).isEmpty()) {
+      return;
     }
     flow.heading("Suspects, by a simple model", 12);
     Ruled table =

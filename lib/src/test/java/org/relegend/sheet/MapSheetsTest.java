@@ -28,7 +28,9 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
+import org.relegend.map.Net;
 import org.relegend.map.NetId;
+import org.relegend.map.Potential;
 import org.relegend.scan.Progress;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -195,6 +197,18 @@ class MapSheetsTest {
     map = map.withInfo(MapInfo.titled("4k7 Ω, 10 µF – ±1 % ≥ 2 °C → Ж é \u4e2d \ud83d\ude00"));
     try (Sheets sheets = new Sheets(of(map).pdf())) {
       assertThat(sheets.text(1)).contains("4k7 Ω, 10 µF – ±1 % ≥ 2 °C → Ж é [U+4E2D] [U+1F600]");
+    }
+  }
+
+  @Test
+  void voltages_keepTheirZeros() throws IOException {
+    BoardMap map = BoardMapSamples.divider();
+    Net high = map.net(new NetId("VP")).orElseThrow();
+    Potential kilovolts = new Potential(Potential.Nature.DC, 1200);
+    map = BoardMapSamples.with(map, high.withPotential(kilovolts));
+    try (Sheets sheets = new Sheets(of(map).pdf())) {
+      assertThat(sheets.text(sheetOf(sheets, "VP"))).contains("1.2 kV DC");
+      assertThat(sheets.text(2)).contains("VP high voltage 1.2 kV");
     }
   }
 

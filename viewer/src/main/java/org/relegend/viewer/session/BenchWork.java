@@ -1,11 +1,12 @@
 package org.relegend.viewer.session;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.relegend.bench.EntryId;
 import org.relegend.bench.Hypothesis;
@@ -18,6 +19,7 @@ import org.relegend.bench.Setting;
 import org.relegend.bench.rule.Unit;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Edit;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.History;
 import org.relegend.map.NetId;
@@ -36,7 +38,7 @@ public final class BenchWork {
   private final Hub hub;
   private final Clock clock;
   private @Nullable History<Job, JobEdit> history;
-  private BiConsumer<Job, String> keeper = (job, label) -> {};
+  private Consumer<Job> keeper = job -> {};
   private boolean readOnly;
   private Setting setting = Setting.with(Instrument.UNKNOWN).with(Setting.Power.ON);
   private @Nullable Unit unit;
@@ -56,7 +58,7 @@ public final class BenchWork {
     document.add(
         new Document.Keeper() {
           @Override
-          public void made(org.relegend.map.Edit edit, BoardMap after) {
+          public void made(Edit edit, BoardMap after) {
             turn(false);
             forget();
           }
@@ -88,7 +90,7 @@ public final class BenchWork {
    *
    * @param keeper is told of the job after every edit
    */
-  public void lay(Job job, boolean readOnly, BiConsumer<Job, String> keeper) {
+  public void lay(Job job, boolean readOnly, Consumer<Job> keeper) {
     hub.check();
     this.history = new History<>(job);
     this.readOnly = readOnly;
@@ -138,7 +140,7 @@ public final class BenchWork {
     try {
       if (open.apply(edit)) {
         turn(true);
-        changed(edit.label(open.current()));
+        changed();
       }
       return true;
     } catch (EditRefusedException refused) {
@@ -147,9 +149,9 @@ public final class BenchWork {
     }
   }
 
-  private void changed(String label) {
+  private void changed() {
     unit = null;
-    job().ifPresent(job -> keeper.accept(job, label));
+    job().ifPresent(keeper);
     hub.fire(Change.JOB);
   }
 
@@ -179,7 +181,7 @@ public final class BenchWork {
     done.ifPresent(
         edit -> {
           String label = job().map(edit::label).orElse("");
-          changed(label);
+          changed();
           hub.say(kind, label);
         });
     return done.isPresent();
@@ -331,7 +333,7 @@ public final class BenchWork {
   }
 
   /** When something noted now happens. */
-  public java.time.Instant now() {
+  public Instant now() {
     return clock.instant();
   }
 

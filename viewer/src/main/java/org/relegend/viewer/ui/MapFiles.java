@@ -2,9 +2,11 @@ package org.relegend.viewer.ui;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import javax.swing.JFileChooser;
@@ -124,7 +126,18 @@ final class MapFiles {
     new Form("newjob")
         .line("folder", proposed.toString())
         .ask(window)
-        .ifPresent(told -> makeJob(open, Path.of(told.getOrDefault("folder", ""))));
+        .flatMap(told -> path(told.getOrDefault("folder", "")))
+        .ifPresent(folder -> makeJob(open, folder));
+  }
+
+  /** What was typed as a path; where it can be none, that is said. */
+  Optional<Path> path(String typed) {
+    try {
+      return Optional.of(Path.of(typed));
+    } catch (InvalidPathException odd) {
+      say(Texts.of("file.nopath", typed, String.valueOf(odd.getReason())));
+      return Optional.empty();
+    }
   }
 
   private void makeJob(Sitting open, Path folder) {

@@ -86,7 +86,11 @@ final class Printing {
         Stream.of(What.values()).filter(one -> one.text().equals(wanted)).findFirst().orElseThrow();
     Paper paper = Paper.of(told.getOrDefault("paper", Paper.A4.word()));
     program.settings().setPaper(paper);
-    Path file = Path.of(told.getOrDefault("file", ""));
+    Optional<Path> named = window.files().path(told.getOrDefault("file", ""));
+    if (named.isEmpty()) {
+      return;
+    }
+    Path file = named.get();
     Path parent = file.toAbsolutePath().getParent();
     if (parent != null) {
       program.settings().setLastFolder(parent);

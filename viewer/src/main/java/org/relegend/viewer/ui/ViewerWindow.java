@@ -167,9 +167,7 @@ final class ViewerWindow extends JFrame {
   }
 
   private static void lay(JobKeeping kept, Session session) {
-    session
-        .bench()
-        .lay(kept.folder().job(), kept.folder().readOnly(), (after, label) -> kept.keep(after));
+    session.bench().lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
   }
 
   /** Lays a job that was just made over the map that is open. */

@@ -31,7 +31,7 @@ class BenchWorkTest {
 
   private void lay(boolean readOnly) {
     MapLink link = new MapLink("sample", "0".repeat(64), "Sample", "../map");
-    work().lay(Job.empty("job", link), readOnly, (job, label) -> kept.add(job));
+    work().lay(Job.empty("job", link), readOnly, kept::add);
   }
 
   private void withMeter() {

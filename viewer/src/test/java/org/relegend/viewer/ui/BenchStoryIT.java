@@ -278,6 +278,34 @@ class BenchStoryIT {
     }
   }
 
+  /**
+   * Practice, stories 5 and 8: the nodes that differ are ATT, VB1, TAIL, VC1, VC2, INV, NON and
+   * DOUT, and C1 with its -4.5 % isn't one; six parts aren't original.
+   */
+  @Test
+  void theDemosJob_showsItsDifferencesAndItsReworkedParts() throws Exception {
+    Path jobFolder = Files.createDirectories(folder.resolve("job"));
+    Path shipped = Path.of(System.getProperty("relegend.root", ".."), "demo-data", "job");
+    Files.copy(shipped.resolve("job.json"), jobFolder.resolve("job.json"));
+    try (Technician tech = start(jobFolder)) {
+      find(tech, "A_ATT", "net:A_ATT");
+      tech.key("D");
+      List<String> differing =
+          rows(tech, "differences").stream()
+              .map(row -> row.split(" \\| ")[1].split(" ")[0])
+              .toList();
+      assertThat(differing)
+          .containsExactlyInAnyOrder(
+              "A_ATT", "A_VB1", "A_TAIL", "A_VC1", "A_VC2", "A_INV", "A_NON", "A_DOUT");
+      tech.key("ESCAPE");
+      tech.key("shift O");
+      List<String> reworked =
+          rows(tech, "conditions").stream().map(row -> row.split(" \\| ")[0]).toList();
+      assertThat(reworked).containsExactlyInAnyOrder("U102", "U101", "C202", "C2", "Q101", "R4");
+      tech.shoot("bench-reworked");
+    }
+  }
+
   /** A missing switch is the likeliest suspect, and it lies in the mains zone. */
   @Test
   void aSuspectInAHazardZone_isShownBehindItsCautionOnly() throws Exception {
