@@ -5,32 +5,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.relegend.map.Board;
 import org.relegend.map.BoardMap;
 import org.relegend.map.ChangeInfo;
-import org.relegend.map.Channel;
 import org.relegend.map.Clash;
 import org.relegend.map.ClashEdits;
-import org.relegend.map.Deviation;
-import org.relegend.map.Discrepancy;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
-import org.relegend.map.HazardZone;
 import org.relegend.map.Keyed;
-import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetEdits;
 import org.relegend.map.NetId;
-import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
-import org.relegend.map.Picture;
-import org.relegend.map.PictureEdits;
-import org.relegend.map.PicturePairs;
 import org.relegend.map.PinRef;
-import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
-import org.relegend.map.TwinPair;
 import org.relegend.store.Json;
 import org.relegend.store.Shelf;
 
@@ -128,50 +114,16 @@ public final class Decisions {
     boolean whole = cells.get(0).field().isEmpty();
     if (whole && side.of(cells.get(0)).isEmpty()) {
       if (now != null) {
-        removals.add(0, Removing.of(now));
+        removals.add(0, EntryEdits.removing(now));
       }
     } else if (whole) {
       V entry = rule.shelf().entry(Json.parse(side.of(cells.get(0))));
-      if (now == null) {
-        putting(entry);
-      } else if (!(entry instanceof Net)) {
-        putting(entry); // a net's pins are cells of their own
+      if (now == null || !(entry instanceof Net)) { // a net's pins are cells of their own
+        puts.addAll(EntryEdits.putting(entry));
       }
     } else if (now != null) {
-      putting(rule.shelf().entry(changed(rule.json(now), cells)));
-    }
-  }
-
-  private void putting(Object entry) {
-    if (entry instanceof Board board) {
-      puts.add(new PictureEdits.PutBoard(board));
-    } else if (entry instanceof Picture picture) {
-      puts.add(new PictureEdits.PutPicture(picture));
-    } else if (entry instanceof Channel channel) {
-      puts.add(new PartEdits.PutChannel(channel));
-    } else if (entry instanceof Part part) {
-      puts.add(new PartEdits.PutPart(part));
-    } else if (entry instanceof Net net) {
-      puts.add(new NetEdits.PutNet(net));
-    } else if (entry instanceof Placement placement) {
-      puts.add(new PlacementEdits.Place(placement));
-    } else if (entry instanceof TwinPair twin) {
-      puts.add(new PartEdits.RemoveTwin(twin.key()));
-      puts.add(new PartEdits.DeclareTwin(twin));
-    } else if (entry instanceof Discrepancy discrepancy) {
-      puts.add(new NetEdits.PutDiscrepancy(discrepancy));
-    } else if (entry instanceof HazardZone zone) {
-      puts.add(new PictureEdits.PutZone(zone));
-    } else if (entry instanceof Mating mating) {
-      puts.add(new PartEdits.PutMating(mating));
-    } else if (entry instanceof Deviation deviation) {
-      puts.add(new PartEdits.PutDeviation(deviation));
-    } else if (entry instanceof PicturePairs pairs) {
-      puts.add(new PictureEdits.PutPairs(pairs));
-    } else if (entry instanceof Clash clash) {
-      puts.add(new ClashEdits.PutClash(clash));
-    } else {
-      throw new IllegalStateException("no edit puts " + entry.getClass());
+      V entry = rule.shelf().entry(changed(rule.json(now), cells));
+      puts.addAll(EntryEdits.putting(entry));
     }
   }
 
@@ -210,39 +162,5 @@ public final class Decisions {
         .filter(net -> map.net(net.id()).filter(net::equals).isEmpty())
         .filter(net -> !gone.contains(net.id()) || !net.members().isEmpty())
         .forEach(net -> puts.add(new NetEdits.PutNet(net)));
-  }
-
-  /** The edits that take entries away. */
-  private static final class Removing {
-    static Edit of(Object entry) {
-      if (entry instanceof Board board) {
-        return new PictureEdits.RemoveBoard(board.id());
-      } else if (entry instanceof Picture picture) {
-        return new PictureEdits.RemovePicture(picture.id());
-      } else if (entry instanceof Channel channel) {
-        return new PartEdits.RemoveChannel(channel.name());
-      } else if (entry instanceof Part part) {
-        return new PartEdits.RemovePart(part.id());
-      } else if (entry instanceof Net net) {
-        return new NetEdits.RemoveNet(net.id());
-      } else if (entry instanceof Placement placement) {
-        return new PlacementEdits.Unplace(placement.key());
-      } else if (entry instanceof TwinPair twin) {
-        return new PartEdits.RemoveTwin(twin.key());
-      } else if (entry instanceof Discrepancy discrepancy) {
-        return new NetEdits.RemoveDiscrepancy(discrepancy.key());
-      } else if (entry instanceof HazardZone zone) {
-        return new PictureEdits.RemoveZone(zone.id());
-      } else if (entry instanceof Mating mating) {
-        return new PartEdits.RemoveMating(mating);
-      } else if (entry instanceof Deviation deviation) {
-        return new PartEdits.RemoveDeviation(deviation.key());
-      } else if (entry instanceof PicturePairs pairs) {
-        return new PictureEdits.RemovePairs(pairs.key());
-      } else if (entry instanceof Clash clash) {
-        return new ClashEdits.RemoveClash(clash.key());
-      }
-      throw new IllegalStateException("no edit removes " + entry.getClass());
-    }
   }
 }

@@ -17,6 +17,7 @@ import org.relegend.share.Decisions;
 import org.relegend.share.MapCopy;
 import org.relegend.share.Merge;
 import org.relegend.share.Merged;
+import org.relegend.share.SamePhotos;
 import org.relegend.share.ShareException;
 import org.relegend.share.Unpack;
 import org.relegend.store.Json;
@@ -90,17 +91,17 @@ final class MergeCommand extends Answering {
       throws CommandFailure, StoreException, EditRefusedException {
     try (MapFolder ours = openToRead(folders.get(1));
         MapFolder others = openToRead(folders.get(2))) {
-      BoardMap result = decided(merged(ours.map(), others.map()).map());
+      BoardMap result = decided(merged(ours, others).map());
       return new Outcome(result, MapCopy.write(result, target, List.of(ours, others)));
     }
   }
 
-  private Merged merged(BoardMap ours, BoardMap others) throws CommandFailure, StoreException {
+  private Merged merged(MapFolder ours, MapFolder others) throws CommandFailure, StoreException {
     if (folders.get(0).toString().equals("-")) {
-      return Merge.of(ours, others);
+      return Merge.of(ours.map(), SamePhotos.told(ours, others.map()));
     }
     try {
-      return Merge.of(base(folders.get(0)), ours, others);
+      return Merge.of(base(folders.get(0)), ours.map(), others.map());
     } catch (IllegalArgumentException unfit) {
       throw new CommandFailure(
           unfit.getMessage() + "; put - in the place of BASE to merge them all the same");

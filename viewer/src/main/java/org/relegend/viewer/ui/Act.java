@@ -67,6 +67,7 @@ enum Act {
   NEXT_PAGE(Group.GO, "shift PAGE_DOWN"),
   PREVIOUS_PAGE(Group.GO, "shift PAGE_UP"),
   FINDINGS(Group.GO, "G"),
+  CLASHES(Group.GO, "shift G"),
   NEXT_AREA(Group.GO, "F6"),
   PREVIOUS_AREA(Group.GO, "shift F6"),
   LINK(Group.VIEW, "K"),

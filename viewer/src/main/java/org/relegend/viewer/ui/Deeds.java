@@ -223,6 +223,7 @@ final class Deeds {
     acts.on(Act.NEXT_AREA, () -> panel().ifPresent(p -> p.nextArea(1)));
     acts.on(Act.PREVIOUS_AREA, () -> panel().ifPresent(p -> p.nextArea(-1)));
     acts.on(Act.FINDINGS, () -> panel().ifPresent(WorkPanel::toggleFindings));
+    acts.on(Act.CLASHES, () -> panel().ifPresent(WorkPanel::showClashes));
     onSession(
         Act.FLIP,
         session ->

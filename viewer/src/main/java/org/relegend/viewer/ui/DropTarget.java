@@ -11,11 +11,12 @@ import java.util.List;
 import java.util.Locale;
 import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
+import org.relegend.share.Unpack;
 import org.relegend.store.MapFolder;
 
 /**
- * Takes what is dropped on the window: a map's folder is opened; a PDF becomes a page; an image a
- * page where it is dropped on the page, else a photo.
+ * Takes what is dropped on the window: a map's folder is opened, a pack unpacked or merged; a PDF
+ * becomes a page; an image a page where it is dropped on the page, else a photo.
  */
 final class DropTarget extends TransferHandler {
   private final transient ViewerWindow window;
@@ -61,6 +62,12 @@ final class DropTarget extends TransferHandler {
       Path parent = file.toAbsolutePath().getParent();
       if (folder || file.endsWith(MapFolder.MAP_FILE) && parent != null) {
         window.open(folder || parent == null ? file : parent);
+        return;
+      }
+    }
+    for (Path file : files) {
+      if (Unpack.isPack(file)) {
+        window.packs().take(file);
         return;
       }
     }

@@ -13,9 +13,11 @@ import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import org.relegend.map.BoardMap;
+import org.relegend.map.EditRefusedException;
 import org.relegend.map.MapInfo;
 import org.relegend.map.Picture;
 import org.relegend.scan.PictureException;
+import org.relegend.share.ShareException;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 
@@ -31,12 +33,20 @@ final class MapFiles {
 
   /** Opens a map's folder; where that can't be, says why and leaves the window as it is. */
   void open(Path folder) {
+    open(folder, () -> {});
+  }
+
+  /** As {@link #open(Path)}, and something to do once the map is there. */
+  void open(Path folder, Runnable then) {
     program
         .jobs()
         .run(
             Texts.of("file.opening", folder),
             watch -> JobOpening.of(folder),
-            window::sit,
+            opened -> {
+              window.sit(opened);
+              then.run();
+            },
             problem -> {
               window.showStart();
               fail(problem);
@@ -282,7 +292,11 @@ final class MapFiles {
 
   /** One clear message; nothing else has happened. */
   void fail(Throwable problem) {
-    boolean told = problem instanceof StoreException || problem instanceof PictureException;
+    boolean told =
+        problem instanceof StoreException
+            || problem instanceof PictureException
+            || problem instanceof ShareException
+            || problem instanceof EditRefusedException;
     say(
         told
             ? String.valueOf(problem.getMessage())

@@ -33,6 +33,7 @@ final class ViewerWindow extends JFrame {
   private final StartPanel start;
   private final MapFiles files;
   private final Adding adding;
+  private final Packs packs;
   private final Jobs keep = new Jobs("keep", 1, SwingUtilities::invokeLater);
   private final Jobs search = new Jobs("search", 1, SwingUtilities::invokeLater);
   private @Nullable Sitting sitting;
@@ -42,6 +43,7 @@ final class ViewerWindow extends JFrame {
     this.program = program;
     files = new MapFiles(this, program);
     adding = new Adding(this, program);
+    packs = new Packs(this, program);
     start = new StartPanel(acts, this::open);
     setJMenuBar(menus.bar());
     content.add(banner, BorderLayout.NORTH);
@@ -91,6 +93,10 @@ final class ViewerWindow extends JFrame {
     return adding;
   }
 
+  Packs packs() {
+    return packs;
+  }
+
   Banner banner() {
     return banner;
   }
@@ -98,6 +104,11 @@ final class ViewerWindow extends JFrame {
   /** Opens a map in the place of what the window shows now, which is saved first. */
   void open(Path folder) {
     leave(() -> files.open(folder));
+  }
+
+  /** As {@link #open}, and something to do once the map is there. */
+  void openThen(Path folder, Runnable then) {
+    leave(() -> files.open(folder, then));
   }
 
   /** Saves what is open, then goes on. */

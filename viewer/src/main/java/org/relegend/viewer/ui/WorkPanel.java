@@ -24,6 +24,7 @@ final class WorkPanel extends JPanel {
   private static final String STRIP = "strip";
   private static final String FINDINGS = "findings";
   private static final String PAIRS = "pairs";
+  private static final String CLASHES = "clashes";
 
   /** Height of the strip at first: its cards whole, and a scroll bar. */
   private static final int BOTTOM = 268;
@@ -35,6 +36,7 @@ final class WorkPanel extends JPanel {
   private final JPanel bottom = new JPanel(new CardLayout());
   private final FindingsPanel findings;
   private final PairsPanel pairs;
+  private final ClashPanel clashes;
   private final LiningUp liningUp;
   private final Layering layering;
   private final FindField field = new FindField();
@@ -82,6 +84,7 @@ final class WorkPanel extends JPanel {
     status = new StatusLine(session, acts);
     findings = new FindingsPanel(this::goTo, session::mend, () -> showBelow(STRIP));
     pairs = new PairsPanel(session, acts);
+    clashes = new ClashPanel(session, this::goToStrip);
     liningUp = new LiningUp(session, shelf, jobs, status);
     layering = new Layering(session, shelf, jobs, photo, status);
     jobBar = new JobBar(session);
@@ -108,6 +111,7 @@ final class WorkPanel extends JPanel {
     bottom.add(strip, STRIP);
     bottom.add(findings, FINDINGS);
     bottom.add(pairs, PAIRS);
+    bottom.add(clashes, CLASHES);
     lists.all().forEach(list -> bottom.add(list, list.getName()));
     bottom.setPreferredSize(new Dimension(900, BOTTOM));
     bottom.setMinimumSize(new Dimension(200, 120));
@@ -145,6 +149,7 @@ final class WorkPanel extends JPanel {
     switch (change) {
       case MAP -> {
         remark();
+        clashes.settle();
         status.count();
         pairs.settle();
         if (session.bench().isOpen()) {
@@ -275,6 +280,16 @@ final class WorkPanel extends JPanel {
     } else {
       showBelow(FINDINGS);
       findings.takeFocus();
+    }
+  }
+
+  /** What two people said differently, in the place of the node strip; or the strip again. */
+  void showClashes() {
+    if (clashes.isVisible()) {
+      goToStrip();
+    } else {
+      showBelow(CLASHES);
+      clashes.takeFocus();
     }
   }
 

@@ -1,0 +1,197 @@
+package org.relegend.viewer.ui;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.relegend.map.BoardMap;
+import org.relegend.map.EditGroup;
+import org.relegend.map.EditRefusedException;
+import org.relegend.map.Picture;
+import org.relegend.share.MapEdits;
+import org.relegend.share.Merge;
+import org.relegend.share.Merged;
+import org.relegend.share.Pack;
+import org.relegend.share.SamePhotos;
+import org.relegend.share.ShareException;
+import org.relegend.share.Trust;
+import org.relegend.share.Unpack;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+
+/** What somebody else packed: opened by itself, or brought together with the map that is open. */
+final class Packs {
+  /** A pack that was looked into: whose map it is, and what there is to know of it. */
+  private record Seen(Path file, BoardMap map, List<String> trust) {}
+
+  /** What two maps made together, the edit that leads there, and the map it is told from. */
+  private record Together(BoardMap before, EditGroup edit, int clashes) {}
+
+  private final ViewerWindow window;
+  private final Program program;
+
+  Packs(ViewerWindow window, Program program) {
+    this.window = window;
+    this.program = program;
+  }
+
+  /** Takes a pack; where its map is the one that is open, asks what to do with it. */
+  void take(Path file) {
+    program
+        .jobs()
+        .run(
+            Texts.of("file.opening", file),
+            watch -> {
+              try (Unpack pack = Unpack.open(file)) {
+                return new Seen(file, pack.map(), Trust.of(pack.map()).lines());
+              }
+            },
+            this::taken,
+            window.files()::fail);
+  }
+
+  private void taken(Seen seen) {
+    boolean same =
+        window
+            .sitting()
+            .filter(open -> open.session().map().id().equals(seen.map().id()))
+            .isPresent();
+    if (!same) {
+      openAlone(seen);
+      return;
+    }
+    window
+        .banner()
+        .say(
+            Texts.of("pack.same", seen.map().info().title()),
+            List.of(
+                new Banner.Choice(Texts.of("pack.merge"), () -> merge(seen)),
+                new Banner.Choice(Texts.of("pack.alone"), () -> openAlone(seen)),
+                new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
+  }
+
+  /** Unpacks beside the file and opens what came of it. */
+  private void openAlone(Seen seen) {
+    Path folder = freeFolder(seen.file());
+    program
+        .jobs()
+        .run(
+            Texts.of("file.opening", folder),
+            watch -> {
+              try (Unpack pack = Unpack.open(seen.file())) {
+                return pack.into(folder, List.of());
+              }
+            },
+            missing -> {
+              window.openThen(folder, () -> tell(seen, folder, missing));
+            },
+            window.files()::fail);
+  }
+
+  private void tell(Seen seen, Path folder, List<Picture> missing) {
+    String absent =
+        missing.isEmpty()
+            ? ""
+            : "  "
+                + Texts.of(
+                    "pack.missing",
+                    String.join(", ", missing.stream().map(Picture::caption).toList()));
+    window
+        .banner()
+        .say(
+            Texts.of("pack.opened", folder) + "  " + String.join("; ", seen.trust()) + "." + absent,
+            List.of(new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
+  }
+
+  private static Path freeFolder(Path file) {
+    String name = String.valueOf(file.getFileName());
+    String stem =
+        name.endsWith(Pack.ENDING) ? name.substring(0, name.length() - Pack.ENDING.length()) : name;
+    Path folder = file.resolveSibling(stem);
+    for (int number = 2; Files.exists(folder); number++) {
+      folder = file.resolveSibling(stem + " " + number);
+    }
+    return folder;
+  }
+
+  private void merge(Seen seen) {
+    window
+        .sitting()
+        .ifPresent(
+            open -> {
+              BoardMap before = open.session().map();
+              program
+                  .jobs()
+                  .run(
+                      Texts.of("pack.merging"),
+                      watch -> together(seen, open.folder(), before),
+                      done -> finish(open, done),
+                      window.files()::fail);
+            });
+  }
+
+  private static Together together(Seen seen, MapFolder folder, BoardMap before)
+      throws ShareException, StoreException, IOException, EditRefusedException {
+    BoardMap theirs = SamePhotos.told(folder, seen.map());
+    Merged merged = Merge.of(before, theirs);
+    EditGroup edit =
+        MapEdits.between(
+            Texts.of("pack.merge.label", seen.map().info().title()), before, merged.map());
+    bringFiles(seen.file(), folder, merged.map());
+    return new Together(before, edit, merged.clashes().size());
+  }
+
+  /** Their photos come along, under the names they have in the merged map. */
+  private static void bringFiles(Path file, MapFolder folder, BoardMap merged)
+      throws ShareException, StoreException, IOException {
+    List<Picture> without =
+        merged.pictures().stream().filter(p -> !Files.exists(folder.fileOf(p))).toList();
+    if (without.isEmpty()) {
+      return;
+    }
+    Path work = Files.createTempDirectory("relegend-pack");
+    try (Unpack pack = Unpack.open(file)) {
+      Path all = work.resolve("all");
+      pack.into(all, List.of());
+      for (Picture picture : without) {
+        for (Picture packed : pack.map().pictures()) {
+          Path source = all.resolve(packed.file());
+          Path place = folder.fileOf(picture);
+          if (packed.sha256().equals(picture.sha256())
+              && Files.exists(source)
+              && !Files.exists(place)) {
+            Files.createDirectories(place.getParent() == null ? place : place.getParent());
+            Files.copy(source, place);
+          }
+        }
+      }
+    } finally {
+      try (Stream<Path> left = Files.walk(work)) {
+        for (Path path : left.sorted(java.util.Comparator.reverseOrder()).toList()) {
+          Files.delete(path);
+        }
+      }
+    }
+  }
+
+  private void finish(Sitting open, Together done) {
+    boolean current =
+        window.sitting().filter(open::equals).isPresent()
+            && open.session().map().equals(done.before());
+    if (!current) {
+      window.files().say(Texts.of("pack.changed"));
+      return;
+    }
+    if (open.session().document().apply(done.edit())) {
+      if (done.clashes() > 0) {
+        open.panel().showClashes();
+      }
+      window
+          .banner()
+          .say(
+              Texts.of("pack.merged", done.clashes()),
+              List.of(new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
+    }
+  }
+}

@@ -1,0 +1,142 @@
+package org.relegend.viewer.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.relegend.lineup.Carried;
+import org.relegend.lineup.Carrier;
+import org.relegend.map.PictureId;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
+import org.relegend.map.Subject;
+import org.relegend.store.MapFolder;
+
+/** The demo sent to someone with another photo and another scan; the truth is the demo's own. */
+class ShareStoryTest {
+  private static final Path DEMO = Path.of(System.getProperty("relegend.root", ".."), "demo-data");
+
+  /** Pixels of the other unit's photo that a millimetre takes, about: 250 mm across 3,500 px. */
+  private static final double PIXELS_A_MM = 14;
+
+  private static final List<String> LANDMARKS = List.of("J1.L", "J203.2", "R206.2", "C104.2");
+
+  private final Shell shell = new Shell();
+
+  @TempDir private Path temp;
+
+  private static Map<String, Point> pads(String picture) throws IOException {
+    Map<String, Point> pads = new HashMap<>();
+    for (String line : Files.readAllLines(DEMO.resolve("truth/places.csv"))) {
+      String[] cells = line.split(",", -1);
+      if (cells[0].equals(picture) && cells[1].equals("pad")) {
+        pads.put(cells[2], new Point(Double.parseDouble(cells[3]), Double.parseDouble(cells[4])));
+      }
+    }
+    return pads;
+  }
+
+  private Path pairs(UnaryOperator<Point> seen) throws IOException {
+    Map<String, Point> from = pads("component");
+    Map<String, Point> to = pads("other-component");
+    StringBuilder table = new StringBuilder("x1,y1,x2,y2\n");
+    for (String pin : LANDMARKS) {
+      Point a = from.get(pin);
+      Point b = seen.apply(to.get(pin));
+      table.append("%s,%s,%s,%s%n".formatted(a.x(), a.y(), b.x(), b.y()));
+    }
+    return Files.writeString(temp.resolve("pairs.csv"), table);
+  }
+
+  private Path unpacked() throws IOException {
+    Path pack = temp.resolve("demo.relegend-pack");
+    Shell.Run packed = shell.run("pack", DEMO.resolve("map"), pack, "--json");
+    assertThat(packed.err()).isEmpty();
+    Schemas.valid("pack", packed.out());
+    try (ZipFile zip = new ZipFile(pack.toFile())) {
+      assertThat(zip.stream().map(entry -> entry.getName()))
+          .as("no byte of a scan")
+          .containsExactly(
+              "manifest.json", "map.json", "photos/component.jpg", "photos/solder.jpg");
+    }
+    Path there = temp.resolve("there");
+    Shell.Run run = shell.run("unpack", pack, there, "--json");
+    assertThat(run.err()).isEmpty();
+    assertThat(Schemas.valid("unpack", run.out()).get("missing")).hasSize(2);
+    Shell.Run added =
+        shell.run(
+            "add",
+            there,
+            DEMO.resolve("other-unit/component.jpg"),
+            "--photo",
+            "mine",
+            "--side",
+            "component");
+    assertThat(added.code()).isZero();
+    return there;
+  }
+
+  @Test
+  void fourLandmarks_bringEveryPadToTheOtherUnitsPhoto_withinAMillimetre() throws Exception {
+    Path there = unpacked();
+    Path pairs = pairs(at -> at);
+    assertThat(shell.run("lineup", there, "component", "mine", "--pairs", pairs, "--accept").code())
+        .isZero();
+    Map<String, Point> truth = pads("other-component");
+    List<Double> errors = new ArrayList<>();
+    int inCircle = 0;
+    try (MapFolder opened = MapFolder.openReadOnly(there)) {
+      Carrier carrier = Carrier.of(opened.map());
+      for (Carried carried : carrier.on(new PictureId("mine"))) {
+        Placement place = carried.asPlacement();
+        Point truePlace =
+            place.subject() instanceof Subject.OfPin ? truth.get(place.subject().toString()) : null;
+        if (truePlace != null && !LANDMARKS.contains(place.subject().toString())) {
+          double error = place.at().distance(truePlace);
+          errors.add(error);
+          inCircle += error <= carried.radius95() ? 1 : 0;
+        }
+      }
+    }
+    assertThat(errors).hasSizeGreaterThan(200);
+    long within = errors.stream().filter(error -> error < PIXELS_A_MM).count();
+    assertThat(within)
+        .as("pads within a millimetre of %s", errors.size())
+        .isGreaterThan(errors.size() * 95L / 100);
+    assertThat(inCircle).as("pads within their circles").isGreaterThan(errors.size() * 9 / 10);
+  }
+
+  @Test
+  void aMirroredPhoto_isCaughtAndNamed() throws Exception {
+    Path there = unpacked();
+    Path pairs = pairs(at -> new Point(4000 - at.x(), at.y()));
+    Shell.Run run = shell.run("lineup", there, "component", "mine", "--pairs", pairs);
+    assertThat((run.out() + run.err()).toLowerCase(java.util.Locale.ROOT)).contains("mirror");
+  }
+
+  @Test
+  void unpack_refusesWithOneLine_andWritesNothing() throws IOException {
+    Path bad =
+        Files.writeString(temp.resolve("bad.relegend-pack"), "no archive, whatever its name");
+    Shell.Run run = shell.run("unpack", bad, temp.resolve("out"));
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err().strip()).contains("bad.relegend-pack").doesNotContain("\n");
+    assertThat(temp.resolve("out")).doesNotExist();
+    Shell.Run gone = shell.run("unpack", temp.resolve("gone"), temp.resolve("out"));
+    assertThat(gone.code()).isEqualTo(Commands.REFUSED);
+    Shell.Run never =
+        shell.run("pack", DEMO.resolve("map"), temp.resolve("p"), "--no-photos", "--never", "R116");
+    assertThat(never.code()).isEqualTo(Commands.REFUSED);
+    assertThat(never.err()).contains("R116").contains("the map");
+    assertThat(temp.resolve("p")).doesNotExist();
+  }
+}
