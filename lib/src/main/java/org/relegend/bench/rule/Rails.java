@@ -28,7 +28,7 @@ final class Rails implements Rule {
   public List<Finding> inspect(Unit unit) {
     return unit.netsRead().stream()
         .filter(unit::isRail)
-        .filter(net -> !unit.isReference(net) && unit.isBad(net))
+        .filter(net -> !unit.isReference(net) && unit.isBad(net) && unit.nominal(net).isPresent())
         .map(net -> finding(unit, net))
         .toList();
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -25,16 +26,22 @@ import org.relegend.map.TwinPair;
  */
 public final class Twins {
   private final Circuit circuit;
+  private final Channels channels;
   private final Map<NetId, NetId> nets = new HashMap<>();
   private final Map<PartId, PartId> parts = new HashMap<>();
   private final Deque<NetId> open = new ArrayDeque<>();
 
-  private Twins(Circuit circuit) {
+  private Twins(Circuit circuit, Channels channels) {
     this.circuit = circuit;
+    this.channels = channels;
   }
 
   public static Twins of(Circuit circuit) {
-    Twins twins = new Twins(circuit);
+    return of(circuit, new Channels(circuit.map()));
+  }
+
+  static Twins of(Circuit circuit, Channels channels) {
+    Twins twins = new Twins(circuit, channels);
     circuit.map().twins().forEach(twins::declared);
     if (twins.parts.isEmpty() && twins.nets.isEmpty()) {
       twins.byNames();
@@ -63,21 +70,23 @@ public final class Twins {
   private void byNames() {
     Map<String, List<Net>> alike = new TreeMap<>();
     for (Net net : circuit.map().nets()) {
-      if (!net.channel().isEmpty() && net.name().contains(net.channel())) {
+      String channel = channel(net);
+      if (!channel.isEmpty() && net.name().contains(channel)) {
         alike
-            .computeIfAbsent(net.name().replaceFirst(quoted(net), "\u0000"), n -> new ArrayList<>())
+            .computeIfAbsent(
+                net.name().replaceFirst(Pattern.quote(channel), "\u0000"), n -> new ArrayList<>())
             .add(net);
       }
     }
     for (List<Net> pair : alike.values()) {
-      if (pair.size() == 2 && !pair.get(0).channel().equals(pair.get(1).channel())) {
+      if (pair.size() == 2 && !channel(pair.get(0)).equals(channel(pair.get(1)))) {
         pair(pair.get(0).id(), pair.get(1).id());
       }
     }
   }
 
-  private static String quoted(Net net) {
-    return java.util.regex.Pattern.quote(net.channel());
+  private String channel(Net net) {
+    return channels.of(net.id());
   }
 
   private void pair(NetId a, NetId b) {
@@ -168,7 +177,7 @@ public final class Twins {
     if (twin != null) {
       return net.compareTo(twin) < 0 ? net.text() : twin.text();
     }
-    boolean common = circuit.map().net(net).map(n -> n.channel().isEmpty()).orElse(true);
+    boolean common = circuit.map().net(net).map(n -> channel(n).isEmpty()).orElse(true);
     return common ? net.text() : "";
   }
 }

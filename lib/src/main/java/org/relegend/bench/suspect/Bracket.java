@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import org.relegend.bench.rule.Follower;
 import org.relegend.bench.rule.Unit;
 import org.relegend.bench.rule.Verdict;
-import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -97,16 +96,12 @@ public record Bracket(
     /** The outputs of the channels that were read, as far as none of them reads good. */
     private List<NetId> outputs() {
       Set<String> channels =
-          unit.netsRead().stream().map(this::channel).collect(Collectors.toSet());
+          unit.netsRead().stream().map(unit::channel).collect(Collectors.toSet());
       channels.remove("");
       return path.sinks().stream()
-          .filter(net -> channels.isEmpty() || channels.contains(channel(net)))
+          .filter(net -> channels.isEmpty() || channels.contains(unit.channel(net)))
           .filter(net -> unit.verdict(net) != Verdict.GOOD)
           .toList();
-    }
-
-    private String channel(NetId net) {
-      return unit.map().net(net).map(Net::channel).orElse("");
     }
 
     private void walkBack(NetId end) {
