@@ -19,9 +19,17 @@ final class Search {
   private static final int REVIEWS = 3;
 
   /** How many choices are looked into, and how many alternatives of each. */
-  private static final int CHOICES = 40;
+  private static final int CHOICES = 24;
 
   private static final int ALTERNATIVES = 4;
+
+  /** So many pairs are tried where growth has stopped. */
+  private static final int VENTURES = 24;
+
+  /** So many more pins must agree after such a try. */
+  private static final double GAIN = 6;
+
+  private static final int MOST_LEFT_OVER = 6;
 
   private final PinGraph graph;
   private final List<long[]> rings;
@@ -86,8 +94,91 @@ final class Search {
       }
       growth = new Growth(pairing(), rings);
     }
-    for (int choice = 0; choice < CHOICES && choose(); choice++) {
+    for (int choice = 0; choice < CHOICES && (choose() || venture()); choice++) {
       growth.grow();
+    }
+  }
+
+  /**
+   * Where growth has come to a stop at what is damaged: tries pairs with something against them,
+   * and takes the one from which clearly more follows than from any other.
+   */
+  private boolean venture() {
+    Merit now = merit();
+    Merit best = now;
+    List<Pairing> ends = new ArrayList<>();
+    int tried = 0;
+    for (Venture venture : ventures()) {
+      if (tried++ == VENTURES) {
+        break;
+      }
+      Growth trial = new Growth(pairing().copy(), rings);
+      boolean begun =
+          venture.ofNets()
+              ? trial.acceptNets(venture.first(), venture.second())
+              : trial.accept(venture.first(), venture.second(), Basis.STRUCTURE);
+      if (!begun) {
+        continue;
+      }
+      trial.grow();
+      Merit merit = merit(trial.pairing());
+      double gain = merit.balance() - now.balance();
+      if (gain >= GAIN && merit.balance() > best.balance() + 0.5) {
+        best = merit;
+        ends.clear();
+        ends.add(trial.pairing());
+      }
+    }
+    if (ends.isEmpty()) {
+      return false;
+    }
+    growth = new Growth(ends.get(0), rings);
+    return true;
+  }
+
+  /** A pair of elements or nets that may be worth a try. */
+  private record Venture(int first, int second, boolean ofNets) {}
+
+  private List<Venture> ventures() {
+    Set<Venture> found = new java.util.LinkedHashSet<>();
+    Pairing pairing = pairing();
+    NetVotes votes = new NetVotes(pairing);
+    for (int k = 0; k < growth.unsettled.size(); k++) {
+      int first = growth.unsettled.get(k);
+      for (int i = graph.start[first];
+          pairing.twin[first] != NONE && i < graph.start[first + 1];
+          i++) {
+        int second = pairing.twin[first];
+        int only = pairing.netTwin[graph.net[i]] == NONE ? votes.only(first, i, second) : NONE;
+        if (only != NONE) {
+          found.add(new Venture(graph.net[i], only, true));
+        }
+      }
+    }
+    for (int n = 0; n < graph.nets; n++) {
+      int other = pairing.netTwin[n];
+      if (other != NONE && other != n && graph.degree(n) <= Surroundings.BUSY) {
+        addVentures(n, other, found);
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  private void addVentures(int n, int other, Set<Venture> found) {
+    for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
+      int first = graph.element[i];
+      int role = graph.role[graph.elementEdge[i]];
+      for (int j = graph.netStart[other];
+          pairing().openFirst(first) && j < graph.netStart[other + 1];
+          j++) {
+        int second = graph.element[j];
+        if (pairing().openSecond(second)
+            && graph.role[graph.elementEdge[j]] == role
+            && graph.kind[second] == graph.kind[first]
+            && pairing().agreement(first, second).score() > 0) {
+          found.add(new Venture(first, second, false));
+        }
+      }
     }
   }
 
@@ -156,6 +247,7 @@ final class Search {
     double flaws = 0;
     int pairs = 0;
     boolean[] kept = Chains.kept(pairing, anchor());
+    boolean[] done = new boolean[graph.nets];
     for (int first = 0; first < kept.length; first++) {
       if (kept[first]) {
         int second = pairing.twin[first];
@@ -164,10 +256,25 @@ final class Search {
         flaws += agreement.against();
         flaws += graph.value[first] == graph.value[second] ? 0 : 1;
         flaws += graph.kind[first] == graph.kind[second] ? 0 : 1;
+        flaws += leftOver(pairing, first, done);
         pairs++;
       }
     }
     return new Merit(pairs, pro, flaws);
+  }
+
+  /** A third of a flaw for each pin that one of two paired nets has more than the other. */
+  private double leftOver(Pairing pairing, int first, boolean[] done) {
+    double flaws = 0;
+    for (int i = graph.start[first]; i < graph.start[first + 1]; i++) {
+      int n = graph.net[i];
+      int other = pairing.netTwin[n];
+      if (other != NONE && other != n && !done[n]) {
+        done[n] = true;
+        flaws += Math.min(MOST_LEFT_OVER, Math.abs(graph.degree(n) - graph.degree(other))) / 3.0;
+      }
+    }
+    return flaws;
   }
 
   /** How many of this search's pairs another one has too, 0 to 1. */
@@ -200,11 +307,10 @@ final class Search {
       return pro - 3 * flaws;
     }
 
-    /** Whole points of quality first, then how much agrees. */
+    /** By how much agrees, flaws deducted. */
     @Override
     public int compareTo(Merit other) {
-      int order = Long.compare(Math.round(50 * quality()), Math.round(50 * other.quality()));
-      return order != 0 ? order : Double.compare(balance(), other.balance());
+      return Double.compare(balance(), other.balance());
     }
   }
 

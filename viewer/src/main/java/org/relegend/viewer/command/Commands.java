@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
       JoinedCommand.class,
       TwinCommand.class,
       TwinsCommand.class,
+      PredictCommand.class,
       CheckCommand.class,
       JobCommand.class,
       SuspectsCommand.class,

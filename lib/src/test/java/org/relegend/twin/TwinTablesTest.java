@@ -1,0 +1,152 @@
+package org.relegend.twin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
+import org.relegend.circuit.Circuit;
+import org.relegend.circuit.FourBitAdder;
+import org.relegend.circuit.OtherDecks;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Subject;
+
+/**
+ * The tables of the README, measured on two published circuits (reference notes on standards,
+ * section 9); prints them. One command for all: {@code mvn -q -pl lib test -Dtest=TwinTablesTest}.
+ */
+class TwinTablesTest {
+  private static final double[] SHARES = {0, 0.01, 0.05, 0.1, 0.2};
+  private static final int RUNS = 20;
+  private static final BoardMap ADDER = FourBitAdder.map();
+
+  /** From every part of the cell as the one seed. */
+  @Test
+  void adder_everyChoiceOfCells_fromEverySeed(TestReporter reporter) {
+    MapGraph graph = new MapGraph(Circuit.of(ADDER));
+    List<long[]> rings = Search.rings(graph.graph, true);
+    StringBuilder table =
+        new StringBuilder(
+            "adder: from cell to cell | seeds | pairs asked | right | one of several");
+    table.append(" | missed | wrong\n");
+    for (List<String> cells : FourBitAdderTwinsTest.choices()) {
+      int[] counts = new int[5];
+      for (String seed : FourBitAdderTwinsTest.inner()) {
+        Search search = new Search(graph.graph, rings);
+        search.seed(number(graph, cells.get(0) + seed), number(graph, cells.get(1) + seed));
+        search.run();
+        count(graph, search.pairing(), cells, counts);
+      }
+      table.append(
+          String.format(
+              Locale.ROOT,
+              "%s to %s | 108 | %d | %d | %d | %d | %d%n",
+              cells.get(0),
+              cells.get(1),
+              counts[0],
+              counts[1],
+              counts[2],
+              counts[3],
+              counts[4]));
+      assertThat(counts[4]).as("wrong pairs from %s", cells).isZero();
+      // two seeds, clamps with both ends on ground in the first cell, tell nothing
+      assertThat(counts[3]).as("missed from %s", cells).isLessThanOrEqualTo(2 * 107);
+    }
+    reporter.publishEntry("adder", table.toString());
+  }
+
+  private static void count(MapGraph graph, Pairing pairing, List<String> cells, int[] counts) {
+    for (String inner : FourBitAdderTwinsTest.inner()) {
+      int first = number(graph, cells.get(0) + inner);
+      int truth = number(graph, cells.get(1) + inner);
+      int found = pairing.twin[first];
+      counts[0]++;
+      if (found == Pairing.NONE) {
+        counts[3]++;
+      } else if (pairing.basis[first] == Basis.ONE_OF_SEVERAL) {
+        Pairing.Several several = pairing.several.get(first);
+        boolean held = several != null && several.seconds().contains(truth);
+        counts[held ? 2 : 4]++;
+      } else {
+        counts[found == truth ? 1 : 4]++;
+      }
+    }
+  }
+
+  private static int number(MapGraph graph, String path) {
+    return graph.element(FourBitAdderTwinsTest.part(path)).orElseThrow();
+  }
+
+  /** Three channels on one input: from any part of one to its twin in either of the others. */
+  @Test
+  void filter_everyChoiceOfChannels_fromEveryPart(TestReporter reporter) {
+    BoardMap map = OtherDecks.threeFiltersMap();
+    TwinSearch search = TwinSearch.of(Circuit.of(map));
+    int asked = 0;
+    int right = 0;
+    int several = 0;
+    for (String[] channels :
+        new String[][] {
+          {"X1", "X2"}, {"X1", "X3"}, {"X2", "X1"}, {"X2", "X3"}, {"X3", "X1"}, {"X3", "X2"}
+        }) {
+      Map<Subject, Subject> truth = new Damage(map, channels[0], channels[1]).truth();
+      assertThat(truth).hasSize(16);
+      for (Map.Entry<Subject, Subject> seed : truth.entrySet()) {
+        Twins twins = search.from(List.of(new Seed(seed.getKey(), seed.getValue())));
+        assertThat(twins.contradictions()).isEmpty();
+        Map<Subject, ProposedTwin> found = new TreeMap<>();
+        twins.pairs().forEach(pair -> found.put(pair.a(), pair));
+        for (Map.Entry<Subject, Subject> pair : truth.entrySet()) {
+          ProposedTwin told = found.get(pair.getKey());
+          asked++;
+          assertThat(told).as("%s from %s", pair, seed).isNotNull();
+          boolean equal = told.b().equals(pair.getValue());
+          right += equal && told.basis() != Basis.ONE_OF_SEVERAL ? 1 : 0;
+          several += told.basis() == Basis.ONE_OF_SEVERAL ? 1 : 0;
+          assertThat(equal || told.basis() == Basis.ONE_OF_SEVERAL)
+              .as("%s told for %s from %s", told, pair, seed)
+              .isTrue();
+        }
+      }
+    }
+    reporter.publishEntry(
+        "filter",
+        "filter: pairs asked %d | right %d | one of several %d | missed 0 | wrong 0"
+            .formatted(asked, right, several));
+  }
+
+  /** Recall and precision over twenty random damages of each share. */
+  @Test
+  void damage_onBothCircuits(TestReporter reporter) {
+    StringBuilder table = new StringBuilder("damaged | adder recall % | precision % | ");
+    table.append("filter recall % | precision %\n");
+    Map<Double, List<Damage.Outcome>> results = new TreeMap<>();
+    Damage adder = new Damage(ADDER, "X1.X1.X2", "X1.X2.X1");
+    Damage filter = new Damage(OtherDecks.threeFiltersMap(), "X1", "X2");
+    for (double share : SHARES) {
+      Damage.Outcome ofAdder = adder.runs(share, share == 0 ? 3 : RUNS);
+      Damage.Outcome ofFilter = filter.runs(share, share == 0 ? 3 : RUNS);
+      table.append(
+          String.format(
+              Locale.ROOT,
+              "%.0f %% | %.1f | %.1f | %.1f | %.1f%n",
+              100 * share,
+              ofAdder.recall(),
+              ofAdder.precision(),
+              ofFilter.recall(),
+              ofFilter.precision()));
+      results.put(share, List.of(ofAdder, ofFilter));
+    }
+    reporter.publishEntry("damage", table.toString());
+    Damage.Outcome adderAt5 = results.getOrDefault(0.05, List.of()).get(0);
+    Damage.Outcome filterAt5 = results.getOrDefault(0.05, List.of()).get(1);
+    assertThat(filterAt5.recall()).isGreaterThanOrEqualTo(95);
+    assertThat(filterAt5.precision()).isGreaterThanOrEqualTo(99.5);
+    // short of the same aim: from seeds in the last gate of a bit the two half adders are exchanged
+    assertThat(adderAt5.recall()).isGreaterThanOrEqualTo(85);
+    assertThat(adderAt5.precision()).isGreaterThanOrEqualTo(92);
+  }
+}

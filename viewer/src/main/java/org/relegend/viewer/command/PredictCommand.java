@@ -1,0 +1,138 @@
+package org.relegend.viewer.command;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.relegend.circuit.Circuit;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Photo;
+import org.relegend.map.Picture;
+import org.relegend.map.PictureId;
+import org.relegend.store.Json;
+import org.relegend.store.MapFolder;
+import org.relegend.store.StoreException;
+import org.relegend.twin.Brightness;
+import org.relegend.twin.Predictions;
+import org.relegend.twin.TwinSearch;
+import org.relegend.twin.Twins;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code predict FOLDER --photo P}. */
+@Command(
+    name = "predict",
+    description = {
+      "Tells where twins that aren't placed on a photo yet should lie, each with the radius of the",
+      "circle that should hold it 95 times in 100. Needs three placed pairs of twins at least; says",
+      "so (exit code 1) where the layouts don't repeat. What the photo shows around the placed twin",
+      "is looked for near the place, if the photo's file is there."
+    })
+final class PredictCommand extends Answering {
+  @Parameters(paramLabel = "FOLDER", description = "the map's folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--photo",
+      required = true,
+      paramLabel = "PHOTO",
+      description = "a photo of the map")
+  private String photo = "";
+
+  @Override
+  Answer answer() throws CommandFailure, StoreException {
+    try (MapFolder opened = openToRead(folder)) {
+      BoardMap map = opened.map();
+      Picture picture = picture(map);
+      TwinSearch search = TwinSearch.of(Circuit.of(map));
+      Twins twins = search.from(java.util.List.of(), search.known());
+      Path file = opened.fileOf(picture);
+      Optional<Brightness> seen =
+          Files.isRegularFile(file) ? Optional.of(brightness(file)) : Optional.empty();
+      Predictions predictions = Predictions.on(map, picture.id(), twins, seen);
+      return new Answer(
+          predictions.fits() ? Commands.OK : Commands.DOES_NOT_HOLD,
+          () -> json(map, predictions),
+          out -> {
+            TextTable table = new TextTable();
+            for (Predictions.Prediction place : predictions.all()) {
+              table.row(
+                  map.nameOf(place.part()),
+                  String.format(Locale.ROOT, "%.0f,%.0f", place.at().x(), place.at().y()),
+                  String.format(Locale.ROOT, "within %.0f", place.radius95()),
+                  "as " + map.nameOf(place.twin()),
+                  place.correlation() > 0 ? "found in the picture" : "");
+            }
+            table.print(out, "");
+            out.println(predictions.told());
+          });
+    }
+  }
+
+  private Picture picture(BoardMap map) throws CommandFailure {
+    try {
+      Optional<Picture> found = map.picture(new PictureId(photo));
+      if (found.isPresent() && found.get() instanceof Photo) {
+        return found.get();
+      }
+    } catch (IllegalArgumentException noName) {
+      // told below
+    }
+    throw new CommandFailure(
+        "the map has no photo \"%s\": its photos are %s"
+            .formatted(
+                photo,
+                String.join(
+                    ", ",
+                    map.pictures().stream()
+                        .filter(Photo.class::isInstance)
+                        .map(known -> known.id().text())
+                        .toList())));
+  }
+
+  private static Brightness brightness(Path file) throws CommandFailure {
+    try {
+      BufferedImage image = ImageIO.read(file.toFile());
+      if (image == null) {
+        throw new CommandFailure(file + ": no picture that can be read");
+      }
+      int width = image.getWidth();
+      byte[] pixels = new byte[width * image.getHeight()];
+      for (int y = 0; y < image.getHeight(); y++) {
+        int[] row = image.getRGB(0, y, width, 1, null, 0, width);
+        for (int x = 0; x < width; x++) {
+          int red = row[x] >> 16 & 255;
+          int green = row[x] >> 8 & 255;
+          int blue = row[x] & 255;
+          // weights of ITU-R BT.601
+          pixels[y * width + x] = (byte) ((299 * red + 587 * green + 114 * blue) / 1000);
+        }
+      }
+      return new Brightness(width, image.getHeight(), pixels);
+    } catch (IOException unreadable) {
+      throw new CommandFailure(file + ": can't be read: " + unreadable.getMessage());
+    }
+  }
+
+  private static Json json(BoardMap map, Predictions predictions) {
+    return Json.object()
+        .put(
+            "predictions",
+            Json.array(
+                predictions.all(),
+                place ->
+                    Json.object()
+                        .put("part", map.nameOf(place.part()))
+                        .put("twin", map.nameOf(place.twin()))
+                        .put("picture", place.picture().text())
+                        .put("x", place.at().x())
+                        .put("y", place.at().y())
+                        .put("radius95", place.radius95())
+                        .put("correlation", place.correlation())))
+        .put("told", predictions.told());
+  }
+}
