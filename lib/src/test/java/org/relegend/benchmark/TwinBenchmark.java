@@ -123,7 +123,8 @@ public class TwinBenchmark {
     Graph<RandomCircuit.Node, DefaultEdge> first = circuit.graph(false, false);
     Graph<RandomCircuit.Node, DefaultEdge> second = circuit.graph(true, changed);
     Comparator<RandomCircuit.Node> kinds = Comparator.comparingInt(RandomCircuit.Node::kind);
-    return new VF2GraphIsomorphismInspector<>(first, second, kinds, (a, b) -> 0)
+    return new VF2GraphIsomorphismInspector<>(
+            first, second, kinds, Comparator.comparing(edge -> edge.getClass().getName()))
         .isomorphismExists();
   }
 }

@@ -76,26 +76,25 @@ public final class RandomCircuit {
     return kinds.length;
   }
 
-  /** The pins of a part, in the changed circuit with one pin of two parts exchanged. */
+  /** The pins of a part; in the changed circuit its first is exchanged for another part's first. */
   private int[] pins(int part, boolean changed) {
-    int other = kinds.length / 2;
+    int other = partner();
     if (!changed || part != 0 && part != other) {
       return pins[part];
     }
     int[] mine = pins[part].clone();
-    int[] his = pins[part == 0 ? other : 0];
-    for (int i = 0; i < mine.length; i++) {
-      for (int net : his) {
-        if (!has(pins[0], net) || !has(pins[other], net)) {
-          int moved = his[0];
-          if (!has(mine, moved)) {
-            mine[0] = moved;
-            return mine;
-          }
-        }
+    mine[0] = pins[part == 0 ? other : 0][0];
+    return mine;
+  }
+
+  /** The first part with which part 0 can exchange its first pin and both differ then. */
+  private int partner() {
+    for (int p = kinds.length / 2; p < kinds.length; p++) {
+      if (!has(pins[0], pins[p][0]) && !has(pins[p], pins[0][0])) {
+        return p;
       }
     }
-    return mine;
+    throw new IllegalStateException("no two parts can exchange pins");
   }
 
   private static boolean has(int[] nets, int net) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Deviation;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
@@ -18,6 +19,7 @@ import org.relegend.map.TwinPair;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import org.relegend.twin.Basis;
+import org.relegend.twin.Difference;
 import org.relegend.twin.ProposedTwin;
 import org.relegend.twin.Seed;
 import org.relegend.twin.TwinSearch;
@@ -27,7 +29,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code twins FOLDER [--seed A=B ...] [--accept]}. */
+/** {@code twins FOLDER [--seed A=B ...] [--accept] [--mark PLACE=CAUSE ...]}. */
 @Command(
     name = "twins",
     description = {
@@ -54,25 +56,38 @@ final class TwinsCommand extends Answering {
       })
   private boolean accept;
 
+  @Option(
+      names = "--mark",
+      paramLabel = "PLACE=CAUSE",
+      description = {
+        "keep why the channels differ at a part or pin: R225=design, fault or repair;",
+        "may be given again"
+      })
+  private List<String> marks = new ArrayList<>();
+
   @Mixin private AuthorOption author = new AuthorOption();
 
   @Override
   Answer answer() throws CommandFailure, StoreException, EditRefusedException {
-    if (!accept) {
+    if (!accept && marks.isEmpty()) {
       try (MapFolder opened = openToRead(folder)) {
         return told(opened.map(), found(opened.map()), 0);
       }
     }
     try (MapFolder opened = openToChange(folder)) {
       List<Twins> found = found(opened.map());
-      if (found.stream().anyMatch(twins -> !twins.contradictions().isEmpty())) {
+      if (accept && found.stream().anyMatch(twins -> !twins.contradictions().isEmpty())) {
         throw CommandFailure.doesNotHold(
             "nothing was accepted, since "
                 + new TwinsText(opened.map()).contradiction(found.get(0).contradictions().get(0)));
       }
-      List<Edit> edits = edits(opened.map(), found);
-      if (!edits.isEmpty()) {
-        opened.save(new EditGroup("Accept twins", edits).applyTo(opened.map()));
+      List<Edit> edits = accept ? edits(opened.map(), found) : List.of();
+      List<Edit> all = new ArrayList<>(edits);
+      for (String mark : marks) {
+        all.add(mark(opened.map(), found, mark));
+      }
+      if (!all.isEmpty()) {
+        opened.save(new EditGroup("Accept twins", all).applyTo(opened.map()));
       }
       return told(opened.map(), found, edits.size());
     }
@@ -111,6 +126,33 @@ final class TwinsCommand extends Answering {
 
   private static Subject subject(SubjectName names, String word) throws CommandFailure {
     return names.find(word.startsWith("net:") ? word.substring(4) : word);
+  }
+
+  /** The mark on the difference that this part or pin is in. */
+  private Edit mark(BoardMap map, List<Twins> found, String text) throws CommandFailure {
+    String[] sides = text.split("=", -1);
+    if (sides.length != 2 || sides[0].isBlank()) {
+      throw new CommandFailure(
+          "--mark \"%s\": write it as PLACE=CAUSE, like R225=design".formatted(text));
+    }
+    Subject place = subject(new SubjectName(Circuit.of(map)), sides[0].strip());
+    for (Twins twins : found) {
+      for (Difference difference : twins.differences()) {
+        if (difference.a().contains(place) || difference.b().contains(place)) {
+          try {
+            Deviation.Cause cause = Deviation.Cause.of(sides[1]);
+            Deviation.Key key = difference.key();
+            List<Attestation> seen = List.of(author.attestation(Evidence.INFERRED));
+            return new PartEdits.PutDeviation(
+                new Deviation(key.at(), key.aspect(), cause, seen, difference.told()));
+          } catch (IllegalArgumentException unknown) {
+            throw new CommandFailure("--mark \"%s\": %s".formatted(text, unknown.getMessage()));
+          }
+        }
+      }
+    }
+    throw new CommandFailure(
+        "--mark \"%s\": the channels were not found to differ there".formatted(text));
   }
 
   private List<Edit> edits(BoardMap map, List<Twins> found) {

@@ -92,6 +92,25 @@ class TwinsCommandTest {
   }
 
   @Test
+  void aMark_isKept_andTold() throws Exception {
+    Path map = copy();
+    for (String[] bad :
+        new String[][] {
+          {"R225=whim", "\"whim\" is no cause: it is one of design, fault, repair"},
+          {"R225", "write it as PLACE=CAUSE"},
+          {"R101=fault", "the channels were not found to differ there"}
+        }) {
+      Shell.Run run = shell.run("twins", map, "--seed", "R101=R201", "--mark", bad[0]);
+      assertThat(run.code()).isEqualTo(Commands.REFUSED);
+      assertThat(run.err()).contains(bad[1]);
+    }
+    shell.run("twins", map, "--seed", "R101=R201", "--mark", "R225=design");
+    Shell.Run again = shell.run("twins", map, "--seed", "R101=R201", "--json");
+    JsonNode difference = Schemas.valid("twins", again.out()).get("differences").get(0);
+    assertThat(difference.get("cause").asText()).isEqualTo("design");
+  }
+
+  @Test
   void wrongSeeds_areContradictions_andNothingIsAccepted() throws Exception {
     Path map = copy();
     byte[] before = Files.readAllBytes(map.resolve("map.json"));
