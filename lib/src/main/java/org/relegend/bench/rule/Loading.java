@@ -160,12 +160,13 @@ public record Loading(
     text.append(": touching this node may change what you see");
     OptionalDouble reads = reads(instrument);
     if (reads.isPresent()) {
-      text.append(
-          ". With %s it reads %s and not %s"
-              .formatted(
-                  Volts.ohms(instrument.ohms()),
-                  Volts.text(reads.getAsDouble()),
-                  Volts.text(openVolts.getAsDouble())));
+      String loaded = Volts.text(reads.getAsDouble());
+      String open = Volts.text(openVolts.getAsDouble());
+      if (!loaded.equals(open)) {
+        text.append(
+            ". With %s it reads %s and not %s"
+                .formatted(Volts.ohms(instrument.ohms()), loaded, open));
+      }
     }
     if (!controls.isEmpty()) {
       text.append(
