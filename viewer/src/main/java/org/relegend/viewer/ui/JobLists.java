@@ -106,7 +106,9 @@ final class JobLists {
     for (Suspect suspect : found.suspects().stream().limit(MOST).toList()) {
       rows.add(
           new RowList.Row(
-              Texts.of("list.suspects.share", suspect.score()),
+              suspect.score() < 0.01
+                  ? Texts.of("list.suspects.less")
+                  : Texts.of("list.suspects.share", suspect.score()),
               session.map().nameOf(suspect.part()),
               String.join("; ", suspect.reasons()),
               () -> go(Subject.of(suspect.part()))));

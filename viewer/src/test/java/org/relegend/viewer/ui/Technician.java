@@ -31,7 +31,7 @@ import org.relegend.viewer.view.ScreenPoint;
 
 /** Works at the real window with a real pointer and keyboard, and counts clicks and keys. */
 final class Technician implements AutoCloseable {
-  private static final int PATIENCE_MILLIS = 30_000;
+  private static final int PATIENCE_MILLIS = 120_000;
 
   private final Program program;
   private final Robot robot;
