@@ -27,6 +27,11 @@ import org.relegend.scan.PictureException;
 final class CutOuts {
   private static final double CAPTION = 7.5;
   private static final double GAP = 10;
+  private static final double PAGE_HEIGHT = 205;
+  private static final double PHOTO_HEIGHT = 190;
+
+  /** Below this part of their height pictures go on another page instead. */
+  private static final double SMALLEST = 0.7;
 
   /** One picture with its marks. */
   record View(Picture picture, List<PrintedMark> marks) {
@@ -54,15 +59,24 @@ final class CutOuts {
     return List.copyOf(troubles);
   }
 
-  /** Pages over the whole width, photos two and two. */
-  void draw(Flow flow, List<View> views) {
+  /**
+   * Pages over the whole width, photos two and two; somewhat smaller where all then fits on the
+   * page that was begun.
+   *
+   * @param below height of what follows, in points
+   */
+  void draw(Flow flow, List<View> views, double below) {
     List<View> pages = views.stream().filter(view -> view.picture() instanceof Page).toList();
     List<View> photos = views.stream().filter(view -> view.picture() instanceof Photo).toList();
+    int rows = pages.size() + (photos.size() + 1) / 2;
+    double high = pages.size() * PAGE_HEIGHT + (rows - pages.size()) * PHOTO_HEIGHT;
+    double fitting = (flow.room() - below - rows * (CAPTION + 5 + GAP)) / high;
+    double factor = fitting < SMALLEST ? 1 : Math.min(1, fitting);
     for (View page : pages) {
-      row(flow, List.of(page), 205);
+      row(flow, List.of(page), PAGE_HEIGHT * factor);
     }
     for (int i = 0; i < photos.size(); i += 2) {
-      row(flow, photos.subList(i, Math.min(photos.size(), i + 2)), 190);
+      row(flow, photos.subList(i, Math.min(photos.size(), i + 2)), PHOTO_HEIGHT * factor);
     }
   }
 

@@ -37,7 +37,7 @@ final class NodeSheet {
     if (views.isEmpty()) {
       flow.paragraph("No pin of this node is placed on a picture yet.");
     }
-    cutOuts.draw(flow, views);
+    cutOuts.draw(flow, views, Ruled.heightToFill(facts.joined().pins().size()));
     table();
     facts.differences().forEach(flow::paragraph);
     facts

@@ -9,6 +9,10 @@ import java.util.List;
 final class Ruled {
   private static final double SIZE = 8;
   private static final double PAD = 3;
+
+  /** Height of rows to write into, in points. */
+  private static final double TO_FILL = 19;
+
   private static final Color SHADE = new Color(0xE4E4E4);
 
   /**
@@ -32,6 +36,11 @@ final class Ruled {
     this.flow = flow;
     this.columns = List.copyOf(columns);
     this.all = columns.stream().mapToDouble(Column::share).sum();
+  }
+
+  /** About how high a table with so many rows to write into is, its head included. */
+  static double heightToFill(int rows) {
+    return rows * TO_FILL + Flow.lead(SIZE) + PAD + 8;
   }
 
   private double width(Column column) {
@@ -92,7 +101,7 @@ final class Ruled {
       most = Math.max(most, lines(cells.get(i), width(columns.get(i)) - 2 * PAD, bold).size());
       filling |= !bold && columns.get(i).toFill();
     }
-    return Math.max(filling ? 19 : 0, most * Flow.lead(SIZE) + PAD);
+    return Math.max(filling ? TO_FILL : 0, most * Flow.lead(SIZE) + PAD);
   }
 
   private List<String> lines(String cell, double width, boolean bold) {

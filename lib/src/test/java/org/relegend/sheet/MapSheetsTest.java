@@ -40,11 +40,15 @@ class MapSheetsTest {
   private static final List<NetId> NODES =
       List.of(new NetId("A_ATT"), new NetId("A_MIR"), new NetId("A_DOUT"), new NetId("MAINS_L_SW"));
 
+  private static final List<NetId> RAW = List.of(new NetId("RAW_P"));
+
   private static byte[] demo = {};
+  private static byte[] letter = {};
 
   @BeforeAll
   static void printTheDemo() throws StoreException {
     demo = demo(Paper.A4, NODES);
+    letter = demo(Paper.LETTER, RAW);
   }
 
   private static byte[] demo(Paper paper, List<NetId> nodes) throws StoreException {
@@ -67,7 +71,7 @@ class MapSheetsTest {
   void everyPage_hasThePapersSize_andNothingInTheMargins(Paper paper) throws Exception {
     double width = paper == Paper.A4 ? 210 / 25.4 * 72 : 8.5 * 72;
     double height = paper == Paper.A4 ? 297 / 25.4 * 72 : 11 * 72;
-    try (Sheets sheets = new Sheets(paper == Paper.A4 ? demo : demo(paper, NODES.subList(3, 4)))) {
+    try (Sheets sheets = new Sheets(paper == Paper.A4 ? demo : letter)) {
       assertThat(sheets.count()).isGreaterThan(3);
       for (int page = 1; page <= sheets.count(); page++) {
         PDPage printed = sheets.document().getPage(page - 1);
@@ -166,9 +170,7 @@ class MapSheetsTest {
 
   @Test
   void theSameCall_givesTheSameBytes_andAnotherDateOthers() throws StoreException {
-    List<NetId> one = List.of(new NetId("MAINS_L_SW"));
-    byte[] first = demo(Paper.A4, one);
-    assertThat(demo(Paper.A4, one)).isEqualTo(first);
+    assertThat(demo(Paper.LETTER, RAW)).isEqualTo(letter);
     BoardMap map = BoardMapSamples.divider();
     MapSheets sheets = new MapSheets(Circuit.of(map), picture -> Path.of("/nowhere"));
     byte[] today = sheets.print(Paper.A4, List.of(), NOON, Progress.UNWATCHED).pdf();
@@ -197,6 +199,15 @@ class MapSheetsTest {
     map = map.withInfo(MapInfo.titled("4k7 Ω, 10 µF – ±1 % ≥ 2 °C → Ж é \u4e2d \ud83d\ude00"));
     try (Sheets sheets = new Sheets(of(map).pdf())) {
       assertThat(sheets.text(1)).contains("4k7 Ω, 10 µF – ±1 % ≥ 2 °C → Ж é [U+4E2D] [U+1F600]");
+    }
+  }
+
+  @Test
+  void aSheetThatNearlyFits_isMadeToFitOnOnePage() throws IOException {
+    try (Sheets sheets = new Sheets(letter)) {
+      int page = sheetOf(sheets, "RAW_P");
+      assertThat(page).isEqualTo(sheets.count());
+      assertThat(sheets.text(page)).contains("BR1.PLUS", "C2.+", "Q1.C", "R2.1", "R4.1");
     }
   }
 
