@@ -16,15 +16,26 @@ import org.jgrapht.graph.SimpleGraph;
  */
 public final class RandomCircuit {
   /** A part (its kind counts from 1) or a net (kind 0) in the library's graph. */
-  public record Node(int kind, int number) {}
+  public record Node(int kind, int number) {
+    /** No two nodes of a graph share a number: the library's maps get good hashes. */
+    @Override
+    public int hashCode() {
+      return number;
+    }
+  }
 
   private final int[] kinds;
   private final int[][] pins;
   private final int nets;
+
+  /** The first parts, which are interchangeable. */
+  private final int alike;
+
   private final int[] partOrder;
   private final int[] netOrder;
 
-  private RandomCircuit(int[] kinds, int[][] pins, int nets, Random random) {
+  private RandomCircuit(int[] kinds, int[][] pins, int nets, int alike, Random random) {
+    this.alike = alike;
     this.kinds = kinds;
     this.pins = pins;
     this.nets = nets;
@@ -42,8 +53,12 @@ public final class RandomCircuit {
     int nets = Math.max(2, (int) (0.8 * parts));
     int[] kinds = new int[parts + alike];
     int[][] pins = new int[parts + alike][];
+    for (int p = 0; p < alike; p++) {
+      kinds[p] = kindCount + 1;
+      pins[p] = new int[] {0, 1};
+    }
     for (int p = 0; p < parts; p++) {
-      kinds[p] = 1 + random.nextInt(kindCount);
+      kinds[alike + p] = 1 + random.nextInt(kindCount);
       Set<Integer> on = new HashSet<>();
       // every net gets a pin, and each part hangs on an earlier part's net
       on.add(p < nets ? p : random.nextInt(nets));
@@ -54,13 +69,9 @@ public final class RandomCircuit {
       while (on.size() < Math.min(count, nets)) {
         on.add(random.nextInt(nets));
       }
-      pins[p] = on.stream().mapToInt(Integer::intValue).toArray();
+      pins[alike + p] = on.stream().mapToInt(Integer::intValue).toArray();
     }
-    for (int p = parts; p < parts + alike; p++) {
-      kinds[p] = kindCount + 1;
-      pins[p] = new int[] {0, 1};
-    }
-    return new RandomCircuit(kinds, pins, nets, random);
+    return new RandomCircuit(kinds, pins, nets, alike, random);
   }
 
   private static int[] shuffled(int size, Random random) {
@@ -79,18 +90,19 @@ public final class RandomCircuit {
   /** The pins of a part; in the changed circuit its first is exchanged for another part's first. */
   private int[] pins(int part, boolean changed) {
     int other = partner();
-    if (!changed || part != 0 && part != other) {
+    if (!changed || part != alike && part != other) {
       return pins[part];
     }
     int[] mine = pins[part].clone();
-    mine[0] = pins[part == 0 ? other : 0][0];
+    mine[0] = pins[part == alike ? other : alike][0];
     return mine;
   }
 
-  /** The first part with which part 0 can exchange its first pin and both differ then. */
+  /** The first part of its kind with which the first ordinary part can exchange a pin. */
   private int partner() {
     for (int p = kinds.length / 2; p < kinds.length; p++) {
-      if (!has(pins[0], pins[p][0]) && !has(pins[p], pins[0][0])) {
+      boolean kin = kinds[p] == kinds[alike] && pins[p].length == pins[alike].length;
+      if (kin && !has(pins[alike], pins[p][0]) && !has(pins[p], pins[alike][0])) {
         return p;
       }
     }
@@ -150,7 +162,7 @@ public final class RandomCircuit {
     }
     for (int i = 0; i < kinds.length; i++) {
       int p = copy ? partOrder[i] : i;
-      Node part = new Node(kinds[p], i);
+      Node part = new Node(kinds[p], nets + i);
       graph.addVertex(part);
       for (int net : pins(p, changed)) {
         graph.addEdge(part, netNodes[net]);

@@ -10,11 +10,13 @@ import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
+import org.relegend.map.Section;
 import org.relegend.map.Subject;
 
 /**
  * The twin of whatever is pointed at, from the pairs that people declared: a pin's twin is the pin
- * of the same number of the twin part, a net's the one net that the twins of its pins are on.
+ * in the same role of the twin section, else of the same number of the twin part; a net's the one
+ * net that the twins of its pins are on.
  */
 final class Twins {
   private final MapIndex index;
@@ -54,11 +56,39 @@ final class Twins {
             .filter(Subject.OfPin.class::isInstance)
             .map(twin -> ((Subject.OfPin) twin).pin())
             .findFirst();
-    return declared.or(
-        () ->
-            ofPart(pin.part())
-                .filter(part -> part.pin(pin.pin()).isPresent())
-                .map(part -> new PinRef(part.id(), pin.pin())));
+    return declared
+        .or(() -> bySection(pin))
+        .or(
+            () ->
+                ofPart(pin.part())
+                    .filter(part -> part.pin(pin.pin()).isPresent())
+                    .map(part -> new PinRef(part.id(), pin.pin())));
+  }
+
+  /** Halves of one part may be twins of each other, on pins of other numbers. */
+  private Optional<PinRef> bySection(PinRef pin) {
+    for (Section own : index.map().part(pin.part()).map(Part::sections).orElse(List.of())) {
+      Optional<String> role = Optional.ofNullable(own.roles().get(pin.pin()));
+      for (Subject twin : index.twinsOf(new Subject.OfSection(pin.part(), own.name()))) {
+        if (role.isPresent() && twin instanceof Subject.OfSection other) {
+          Optional<PinRef> found = inRole(other, role.get());
+          if (found.isPresent()) {
+            return found;
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<PinRef> inRole(Subject.OfSection section, String role) {
+    List<PinRef> found =
+        index.map().part(section.part()).flatMap(part -> part.section(section.section())).stream()
+            .flatMap(named -> named.roles().entrySet().stream())
+            .filter(pin -> pin.getValue().equals(role))
+            .map(pin -> new PinRef(section.part(), pin.getKey()))
+            .toList();
+    return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
   }
 
   /** Where the twins of the pins don't agree on one other net, there is no telling. */

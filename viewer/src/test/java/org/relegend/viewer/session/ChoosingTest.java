@@ -9,18 +9,23 @@ import static org.relegend.map.BoardMapSamples.twoPin;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapIndex;
+import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
+import org.relegend.map.Pin;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
+import org.relegend.map.Section;
 import org.relegend.map.Subject;
+import org.relegend.map.TwinPair;
 
 class ChoosingTest {
   private final Bench bench = new Bench(Bench.placedChannels());
@@ -165,6 +170,23 @@ class ChoosingTest {
   void twinOfANet_isTheNetOfTheTwinsPins() {
     Twins twins = new Twins(session.document().index());
     assertThat(twins.of(Subject.parse("net:A_C1"))).contains(Subject.parse("net:B_C1"));
+  }
+
+  /** One dual op-amp that serves both channels: pin 1 has its twin at pin 7 of the same part. */
+  @Test
+  void twinOfAPin_isInTheSameRole_whereHalvesOfAPartAreTwins() {
+    Section first = new Section("X", Map.of("1", "out", "2", "-in"));
+    Section second = new Section("Y", Map.of("7", "out", "6", "-in"));
+    List<Pin> pins =
+        List.of(new Pin("1", ""), new Pin("2", ""), new Pin("6", ""), new Pin("7", ""));
+    Part dual = twoPin("U9", "dual-opamp", "").withPins(pins, List.of(first, second));
+    TwinPair halves =
+        new TwinPair(Subject.parse("U9/X"), Subject.parse("U9/Y"), List.of(says(Evidence.MATCHED)));
+    BoardMap map = BoardMapSamples.with(Bench.twoChannels(), dual);
+    map = map.withTwins(map.twins().with(halves));
+    Twins twins = new Twins(new MapIndex(map));
+    assertThat(twins.of(Subject.parse("U9.1"))).contains(Subject.parse("U9.7"));
+    assertThat(twins.of(Subject.parse("U9.6"))).contains(Subject.parse("U9.2"));
   }
 
   @Test
