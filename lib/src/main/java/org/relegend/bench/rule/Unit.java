@@ -4,15 +4,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Pattern;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Job;
 import org.relegend.bench.NodeLimit;
@@ -46,18 +43,10 @@ public final class Unit {
    */
   public static final double DRAWN_FRACTION = 0.1;
 
-  /** A shared net of so many pins is a rail, whatever else is known of it. */
-  private static final int MANY_PINS = 12;
-
-  private static final Set<String> SUPPLY_ROLES = Set.of("V+", "V-", "dc+", "dc-");
-
-  /** What the reference is called where the map doesn't say which net it is (common practice). */
-  private static final Pattern REFERENCE_NAME =
-      Pattern.compile("(?i)0 ?V|[AS]?GND|GROUND|COMMON|COM|EARTH 0V");
-
   private final Job job;
   private final Circuit circuit;
   private final Channels channels;
+  private final SupplyNets supplies;
   private final Twins twins;
   private final Map<NetId, Reading> readings = new LinkedHashMap<>();
   private final Map<NetId, Double> read = new HashMap<>();
@@ -67,15 +56,12 @@ public final class Unit {
 
   private final Map<PartId, List<Terminal>> terminals = new ConcurrentHashMap<>();
 
-  private final Set<NetId> references = new HashSet<>();
-  private final Set<NetId> rails = new HashSet<>();
-
   private Unit(Job job, Circuit circuit) {
     this.job = job;
     this.circuit = circuit;
     this.channels = new Channels(circuit.map());
+    this.supplies = new SupplyNets(circuit, channels);
     this.twins = Twins.of(circuit, channels);
-    findRails();
     List<Reading> inTime = new ArrayList<>(job.currentReadings());
     inTime.sort(Comparator.comparing(Reading::taken).thenComparing(Reading::id));
     inTime.stream().filter(Unit::isDirect).forEach(this::enter);
@@ -219,16 +205,12 @@ public final class Unit {
 
   /** Whether voltages are told against this net: as the map says, else by its name. */
   public boolean isReference(NetId net) {
-    return references.contains(net);
+    return supplies.isReference(net);
   }
 
-  /**
-   * Whether a net is a supply rail or the reference: shared by all channels, and with a voltage of
-   * its own, or supply pins, or many parts. A board without channels has all nets shared, so that
-   * there the voltage alone tells nothing.
-   */
+  /** Whether a net is a supply rail or the reference, see {@link SupplyNets}. */
   public boolean isRail(NetId net) {
-    return rails.contains(net);
+    return supplies.isRail(net);
   }
 
   /** The channel a net works in; empty where it is shared or nobody knows. */
@@ -238,33 +220,6 @@ public final class Unit {
 
   private OptionalDouble rail(NetId net) {
     return isRail(net) ? nominal(net) : OptionalDouble.empty();
-  }
-
-  private void findRails() {
-    boolean declared =
-        map().nets().stream()
-            .anyMatch(net -> net.potential().nature() == Potential.Nature.REFERENCE);
-    for (Net net : map().nets()) {
-      boolean reference =
-          declared
-              ? net.potential().nature() == Potential.Nature.REFERENCE
-              : REFERENCE_NAME.matcher(net.name()).matches();
-      boolean voltage = net.potential().nature() == Potential.Nature.DC;
-      boolean shared = channel(net.id()).isEmpty();
-      if (reference) {
-        references.add(net.id());
-      }
-      if (reference || shared && (channels.any() && voltage || supplies(net))) {
-        rails.add(net.id());
-      }
-    }
-  }
-
-  private boolean supplies(Net net) {
-    return net.members().size() >= MANY_PINS
-        || net.pins().stream()
-            .flatMap(pin -> terminals(pin).stream())
-            .anyMatch(terminal -> SUPPLY_ROLES.contains(terminal.role()));
   }
 
   /** Whether a net's reading is as it should be. */

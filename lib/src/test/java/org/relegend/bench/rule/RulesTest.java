@@ -1,22 +1,22 @@
 package org.relegend.bench.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.bench.rule.RuleFixture.coupling;
+import static org.relegend.bench.rule.RuleFixture.divider;
+import static org.relegend.bench.rule.RuleFixture.factor;
+import static org.relegend.bench.rule.RuleFixture.findings;
+import static org.relegend.bench.rule.RuleFixture.only;
+import static org.relegend.bench.rule.RuleFixture.twins;
 
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.relegend.bench.Boards;
-import org.relegend.bench.Condition;
-import org.relegend.bench.DemoUnit;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
-import org.relegend.bench.LogEntry;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
-import org.relegend.bench.State;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
@@ -24,51 +24,6 @@ import org.relegend.marking.Quantity;
 
 /** Each rule once where it fires and once where it must not; its source stands above the pair. */
 class RulesTest {
-  private static List<Finding> findings(Unit unit, String code) {
-    return Rules.inspect(unit).stream().filter(finding -> finding.code().equals(code)).toList();
-  }
-
-  private static Finding only(Unit unit, String code) {
-    List<Finding> found = findings(unit, code);
-    assertThat(found).as(code).hasSize(1);
-    return found.get(0);
-  }
-
-  private static double factor(Finding finding, String part) {
-    Optional<Blame> blame =
-        finding.blames().stream().filter(b -> b.part().text().equals(part)).findFirst();
-    return blame.map(Blame::factor).orElse(1.0);
-  }
-
-  private static Job with(Job job, String part, State state, String code) {
-    return job.withConditions(
-        job.conditions()
-            .with(
-                new Condition(
-                    new PartId(part),
-                    EnumSet.of(state),
-                    "",
-                    code,
-                    "",
-                    List.of(),
-                    "",
-                    JobSamples.NOON)));
-  }
-
-  private static Job ohms(Job job, String part, double ohms, boolean lifted) {
-    Setting setting = new Setting("", Instrument.DIGITAL_METER, Setting.Power.OFF, lifted, "");
-    return job.withReadings(
-        job.readings()
-            .with(
-                new Reading(
-                    job.nextReading(),
-                    Subject.of(new PartId(part)),
-                    new Amount(Quantity.RESISTANCE, ohms),
-                    setting,
-                    "",
-                    JobSamples.NOON)));
-  }
-
   // A regulated rail holds within 5 % (common practice; practice reference F).
   private static Boards supply() {
     return new Boards()
@@ -94,16 +49,6 @@ class RulesTest {
   }
 
   // Kirchhoff's current law: at the tap of a divider what comes in goes out.
-  private static Boards divider(double volts) {
-    return new Boards()
-        .parts(
-            "R1 resistor 10k 1=VP 2=A_TAP",
-            "R2 resistor 10k 1=A_TAP 2=0V",
-            "C9 cap 1n 1=A_TAP 2=0V")
-        .nominal("VP", 10)
-        .read("A_TAP", volts);
-  }
-
   @Test
   void currentSum_fires_andNamesTheOneThatIsOpen() {
     Finding finding = only(divider(10).unit(), "current-sum");
@@ -139,13 +84,6 @@ class RulesTest {
   }
 
   // A capacitor blocks direct current. Figures: 100k and a leak of 100k from 10 V give 5 V.
-  private static Boards coupling(double volts) {
-    return new Boards()
-        .parts("C1 cap-pol 10u +=A_FROM -=A_TO", "R1 resistor 100k 1=A_TO 2=0V")
-        .read("A_FROM", 10)
-        .read("A_TO", volts);
-  }
-
   @Test
   void capacitor_fires_andTellsItsLeak() {
     Finding finding = only(coupling(5).unit(), "capacitor-passes-direct-current");
@@ -317,24 +255,6 @@ class RulesTest {
   }
 
   // Twin comparison (common practice): a node that differs between neighbours that don't.
-  private static Boards twins(double middle) {
-    Boards boards = new Boards();
-    for (String c : List.of("A", "B")) {
-      int n = c.equals("A") ? 1 : 2;
-      boards.parts(
-          "R%d1 resistor 10k 1=%s_X 2=%s_Y".formatted(n, c, c),
-          "R%d2 resistor 10k 1=%s_Y 2=%s_Z".formatted(n, c, c),
-          "U%d ic - 1=%s_Y".formatted(n, c));
-    }
-    return boards
-        .read("A_X", 1)
-        .read("A_Y", middle)
-        .read("A_Z", 3)
-        .read("B_X", 1)
-        .read("B_Y", 2)
-        .read("B_Z", 3);
-  }
-
   @Test
   void twinDiffers_fires_onTheOneNodeBetweenEqualNeighbours() {
     List<Finding> found = findings(twins(2.5).unit(), "twin-differs");
@@ -346,181 +266,6 @@ class RulesTest {
   @Test
   void twinDiffers_isQuiet_whereTheyAreAlike() {
     assertThat(findings(twins(2.03).unit(), "twin-differs")).isEmpty();
-  }
-
-  // IEC 60062 tolerances; in circuit nothing can raise a resistance (practice reference C).
-  private static Unit measured(double ohms, boolean lifted) {
-    return new Boards()
-        .parts("R1 resistor 330k 1=A_X 2=A_Y")
-        .job(job -> ohms(job, "R1", ohms, lifted))
-        .unit();
-  }
-
-  @Test
-  void value_fires_onTooMuch_alsoInCircuit_andOnTooLittleOutOfIt() {
-    assertThat(factor(only(measured(650e3, false), "value"), "R1")).isEqualTo(Blame.STRONG);
-    assertThat(factor(only(measured(104e3, true), "value"), "R1")).isEqualTo(Blame.STRONG);
-  }
-
-  @Test
-  void value_isQuiet_withinTolerance_andTellsTheTrapOfTooLittleInCircuit() {
-    assertThat(findings(measured(340e3, true), "value")).isEmpty();
-    assertThat(findings(measured(104e3, false), "value")).isEmpty();
-    assertThat(only(measured(104e3, false), "in-circuit-value").blames()).isEmpty();
-  }
-
-  // EIA-476 date codes of year and week.
-  private static Unit dated(String code, State state) {
-    Boards board = new Boards().parts("U1 ic - 1=A_X", "U2 ic - 1=A_X", "U3 ic - 1=A_X");
-    return board
-        .job(job -> with(job, "U1", State.ORIGINAL, "7829"))
-        .job(job -> with(job, "U2", State.ORIGINAL, "7831"))
-        .job(job -> with(job, "U3", state, code))
-        .unit();
-  }
-
-  @Test
-  void laterDate_fires_onACodeYearsLaterThanTheRest() {
-    assertThat(factor(only(dated("9114", State.ORIGINAL), "later-date"), "U3")).isGreaterThan(1);
-  }
-
-  @Test
-  void laterDate_isQuiet_onOneOfTheBatch_andWhereItIsKnownToBeReplaced() {
-    assertThat(findings(dated("7836", State.ORIGINAL), "later-date")).isEmpty();
-    assertThat(findings(dated("9114", State.REPLACED), "later-date")).isEmpty();
-  }
-
-  // Common practice: twins are of one make and age.
-  @Test
-  void twinReplaced_fires_onTheOldOne_andNotWhereBothAreNew() {
-    Unit one = twins(2).job(job -> with(job, "R21", State.REPLACED, "")).unit();
-    assertThat(factor(only(one, "twin-replaced"), "R11")).isEqualTo(Blame.WEAK);
-    Unit both =
-        twins(2)
-            .job(job -> with(job, "R21", State.REPLACED, ""))
-            .job(job -> with(job, "R11", State.REPLACED, ""))
-            .unit();
-    assertThat(findings(both, "twin-replaced")).isEmpty();
-  }
-
-  // Kept, flagged, explained: an intermittent fault or a slipped probe (common practice).
-  @Test
-  void disagreeing_fires_onTwoReadingsOfOnePlace_andTheLaterCounts() {
-    Unit unit = divider(5).read("A_TAP", 9).unit();
-    Finding finding = only(unit, "readings-disagree");
-    assertThat(finding.message()).contains("5 V").contains("9 V").contains("last one counts");
-    assertThat(findings(unit, "current-sum")).hasSize(1);
-  }
-
-  @Test
-  void disagreeing_isQuiet_onTheSameAgain_andUnderOtherConditions() {
-    assertThat(findings(divider(5).read("A_TAP", 5.01).unit(), "readings-disagree")).isEmpty();
-    Setting loaded = new Setting("", Instrument.DIGITAL_METER, Setting.Power.ON, false, "loaded");
-    Unit other = divider(5).job(job -> DemoUnit.read(job, "A_TAP", 9, loaded)).unit();
-    assertThat(findings(other, "readings-disagree")).isEmpty();
-  }
-
-  // SS0602, page 7: the meter must have ten times the node's resistance.
-  @Test
-  void fragileNode_fires_onAReadingThatTheMeterMade_andNotOnAStiffOne() {
-    Boards high =
-        new Boards()
-            .parts("R1 resistor 2M2 1=A_T 2=VN", "Q1 njfet - D=VP G=A_T S=A_S")
-            .nominal("VN", -15.35);
-    Finding finding = only(high.read("A_T", -12.58).unit(), "fragile-node");
-    assertThat(finding.message()).contains("2.2 M\u03a9").contains("-12.58 V").contains("-15.35 V");
-    assertThat(findings(divider(5).unit(), "fragile-node")).isEmpty();
-  }
-
-  // A meter of 3 1/2 digits shows a two-thousandth of its range (common practice).
-  @Test
-  void coarseRange_fires_whereMillivoltsMatter_andNotOnAFineRange() {
-    Setting coarse =
-        new Setting("", Instrument.DIGITAL_METER, Setting.Power.ON, false, "range 200 V");
-    Setting fine =
-        new Setting("", Instrument.DIGITAL_METER, Setting.Power.ON, false, "200 mV range");
-    Boards board = new Boards().parts("R1 resistor 1k 1=A_V 2=0V").nominal("A_V", -0.005);
-    Unit unit = board.job(job -> DemoUnit.read(job, "A_V", 0.1, coarse)).unit();
-    assertThat(only(unit, "coarse-range").message()).contains("100 mV");
-    Boards other = new Boards().parts("R1 resistor 1k 1=A_V 2=0V").nominal("A_V", -0.005);
-    assertThat(
-            findings(other.job(job -> DemoUnit.read(job, "A_V", 0.1, fine)).unit(), "coarse-range"))
-        .isEmpty();
-  }
-
-  // Ohm's law: no voltage across it, no current through its leak.
-  @Test
-  void capacitorNotTested_fires_betweenEqualEnds_andNotAcrossAVoltage() {
-    assertThat(findings(coupling(10).unit(), "capacitor-not-tested")).hasSize(1);
-    assertThat(findings(coupling(0).unit(), "capacitor-not-tested")).isEmpty();
-  }
-
-  // Pins counted from a drawing that the board doesn't follow (practice reference, traps).
-  @Test
-  void pinDrawnOtherwise_fires_onAPinThatTheDrawingHasElsewhere_andNotOnOthers() {
-    assertThat(only(at("U102.1"), "pin-drawn-otherwise").message())
-        .contains("A_BUFOUT")
-        .contains("A_DOUT");
-    assertThat(findings(at("U102.8"), "pin-drawn-otherwise")).isEmpty();
-  }
-
-  private static Unit at(String pin) {
-    Job job = JobSamples.blank();
-    return DemoUnit.unit(
-        job.withReadings(
-            job.readings()
-                .with(
-                    new Reading(
-                        job.nextReading(),
-                        Subject.parse(pin),
-                        new Amount(Quantity.VOLTAGE, 0),
-                        Setting.with(Instrument.DIGITAL_METER),
-                        "",
-                        JobSamples.NOON))));
-  }
-
-  // The map's own list of parts and nets.
-  @Test
-  void notInTheMap_fires_onWhatTheMapHasNot_andNotOnWhatItHas() {
-    Unit unit =
-        divider(5)
-            .read("A_NOWHERE", 1)
-            .job(job -> with(job, "R99", State.REPLACED, ""))
-            .job(job -> ohms(job, "R98", 10, true))
-            .unit();
-    assertThat(findings(unit, "not-in-the-map")).hasSize(3);
-    assertThat(findings(divider(5).unit(), "not-in-the-map")).isEmpty();
-  }
-
-  // Touched and cleared, renewed and dead again (common practice; practice reference C).
-  @Test
-  void touch_fires_onTheAreaAround_andNotWithoutSuchAnEntry() {
-    Job job = JobSamples.blank();
-    LogEntry entry =
-        new LogEntry(
-            job.nextLog(),
-            LogEntry.Kind.TOUCH,
-            List.of(Subject.of(new PartId("U101"))),
-            "clears",
-            "",
-            JobSamples.NOON);
-    Finding finding = only(DemoUnit.unit(job.withLog(job.log().with(entry))), "touch");
-    assertThat(finding.blames()).hasSize(5); // itself and what sits beside it
-    assertThat(finding.blames()).allMatch(blame -> blame.factor() < Blame.MEDIUM);
-    assertThat(findings(DemoUnit.unit(job), "touch")).isEmpty();
-  }
-
-  // Pads pulled while unsoldering leave other pins open (common practice; practice reference C).
-  @Test
-  void beepAgain_fires_onWhatWasUnsoldered_withAllPinsOfItsNets_andNotOnOriginals() {
-    Unit reworked = DemoUnit.unit(with(JobSamples.blank(), "C202", State.REPLACED, ""));
-    assertThat(only(reworked, "beep-again").message())
-        .contains("B_C1 (C202.+ Q201.C R204.2)")
-        .contains("B_ATT");
-    Unit socketed = DemoUnit.unit(with(JobSamples.blank(), "U102", State.SOCKETED, ""));
-    assertThat(only(socketed, "beep-again").remedy()).contains("at the pad");
-    Unit original = DemoUnit.unit(with(JobSamples.blank(), "C202", State.ORIGINAL, ""));
-    assertThat(findings(original, "beep-again")).isEmpty();
   }
 
   @Test

@@ -1,0 +1,104 @@
+package org.relegend.bench.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import org.relegend.bench.Boards;
+import org.relegend.bench.Condition;
+import org.relegend.bench.Instrument;
+import org.relegend.bench.Job;
+import org.relegend.bench.JobSamples;
+import org.relegend.bench.Reading;
+import org.relegend.bench.Setting;
+import org.relegend.bench.State;
+import org.relegend.map.PartId;
+import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+
+/** Small circuits and questions that the tests of rules share. */
+final class RuleFixture {
+  private RuleFixture() {}
+
+  static List<Finding> findings(Unit unit, String code) {
+    return Rules.inspect(unit).stream().filter(finding -> finding.code().equals(code)).toList();
+  }
+
+  static Finding only(Unit unit, String code) {
+    List<Finding> found = findings(unit, code);
+    assertThat(found).as(code).hasSize(1);
+    return found.get(0);
+  }
+
+  static double factor(Finding finding, String part) {
+    Optional<Blame> blame =
+        finding.blames().stream().filter(b -> b.part().text().equals(part)).findFirst();
+    return blame.map(Blame::factor).orElse(1.0);
+  }
+
+  static Job with(Job job, String part, State state, String code) {
+    return job.withConditions(
+        job.conditions()
+            .with(
+                new Condition(
+                    new PartId(part),
+                    EnumSet.of(state),
+                    "",
+                    code,
+                    "",
+                    List.of(),
+                    "",
+                    JobSamples.NOON)));
+  }
+
+  static Job ohms(Job job, String part, double ohms, boolean lifted) {
+    Setting setting = new Setting("", Instrument.DIGITAL_METER, Setting.Power.OFF, lifted, "");
+    return job.withReadings(
+        job.readings()
+            .with(
+                new Reading(
+                    job.nextReading(),
+                    Subject.of(new PartId(part)),
+                    new Amount(Quantity.RESISTANCE, ohms),
+                    setting,
+                    "",
+                    JobSamples.NOON)));
+  }
+
+  static Boards divider(double volts) {
+    return new Boards()
+        .parts(
+            "R1 resistor 10k 1=VP 2=A_TAP",
+            "R2 resistor 10k 1=A_TAP 2=0V",
+            "C9 cap 1n 1=A_TAP 2=0V")
+        .nominal("VP", 10)
+        .read("A_TAP", volts);
+  }
+
+  static Boards coupling(double volts) {
+    return new Boards()
+        .parts("C1 cap-pol 10u +=A_FROM -=A_TO", "R1 resistor 100k 1=A_TO 2=0V")
+        .read("A_FROM", 10)
+        .read("A_TO", volts);
+  }
+
+  static Boards twins(double middle) {
+    Boards boards = new Boards();
+    for (String c : List.of("A", "B")) {
+      int n = c.equals("A") ? 1 : 2;
+      boards.parts(
+          "R%d1 resistor 10k 1=%s_X 2=%s_Y".formatted(n, c, c),
+          "R%d2 resistor 10k 1=%s_Y 2=%s_Z".formatted(n, c, c),
+          "U%d ic - 1=%s_Y".formatted(n, c));
+    }
+    return boards
+        .read("A_X", 1)
+        .read("A_Y", middle)
+        .read("A_Z", 3)
+        .read("B_X", 1)
+        .read("B_Y", 2)
+        .read("B_Z", 3);
+  }
+}
