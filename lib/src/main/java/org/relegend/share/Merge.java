@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Clash;
@@ -125,23 +124,15 @@ public final class Merge {
     return json == null ? "" : json.compact();
   }
 
+  /** All three tables in step, as they are in one order: no key is looked up. */
   private <K extends Comparable<? super K>, V extends Keyed<K>> BoardMap merged(
       Rule<K, V> rule, BoardMap result) {
-    Table<K, V> base = rule.of(versions.base());
-    Table<K, V> mine = rule.of(versions.mine());
-    Table<K, V> theirs = rule.of(versions.theirs());
-    List<V> kept = new ArrayList<>(mine.size());
-    TreeSet<K> keys = new TreeSet<>();
-    mine.forEach(entry -> keys.add(entry.key()));
-    theirs.forEach(entry -> keys.add(entry.key()));
-    for (K key : keys) {
-      V goesOn =
-          merged(
-              rule,
-              key,
-              base.find(key).orElse(null),
-              mine.find(key).orElse(null),
-              theirs.find(key).orElse(null));
+    Steps<K, V> base = new Steps<>(rule.of(versions.base()));
+    Steps<K, V> mine = new Steps<>(rule.of(versions.mine()));
+    Steps<K, V> theirs = new Steps<>(rule.of(versions.theirs()));
+    List<V> kept = new ArrayList<>(rule.of(versions.mine()).size());
+    for (K key = Steps.first(mine, theirs); key != null; key = Steps.first(mine, theirs)) {
+      V goesOn = merged(rule, key, base.upTo(key), mine.upTo(key), theirs.upTo(key));
       if (goesOn != null) {
         kept.add(goesOn);
       }

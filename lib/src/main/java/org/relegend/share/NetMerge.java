@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -56,7 +57,7 @@ final class NetMerge {
   private final NetSide t;
   private final Set<NetId> heldNets;
   private final Set<PinRef> held = new TreeSet<>();
-  private final Set<PinRef> free = new TreeSet<>();
+  private final Set<PinRef> free = new LinkedHashSet<>();
   private final NetGroups groups;
   private final Renames renamesB = new Renames();
   private final Renames renamesM = new Renames();
