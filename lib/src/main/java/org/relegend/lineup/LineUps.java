@@ -103,10 +103,6 @@ public final class LineUps {
     steps.getOrDefault(b, new HashMap<>()).remove(a);
   }
 
-  public BoardMap map() {
-    return map;
-  }
-
   /** What the pairs of each two pictures come to, in the map's order. */
   public List<Result> results() {
     return List.copyOf(results.values());

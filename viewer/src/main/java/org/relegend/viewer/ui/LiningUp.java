@@ -2,8 +2,11 @@ package org.relegend.viewer.ui;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.relegend.lineup.GreyImage;
@@ -11,6 +14,7 @@ import org.relegend.lineup.PhotoLineUp;
 import org.relegend.lineup.PhotoResult;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
+import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Spot;
 import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
@@ -26,22 +30,38 @@ final class LiningUp {
   private final Shelf shelf;
   private final Jobs jobs;
   private final StatusLine status;
+  private final BooleanSupplier open;
   private @Nullable Job running;
 
-  LiningUp(Session session, Shelf shelf, Jobs jobs, StatusLine status) {
+  /** Photos that were tried: once is enough, unless one asks for it. */
+  private final Set<PicturePairs.Key> tried = new HashSet<>();
+
+  /**
+   * @param open whether the map is still open: what comes later is dropped
+   */
+  LiningUp(Session session, Shelf shelf, Jobs jobs, StatusLine status, BooleanSupplier open) {
     this.session = session;
     this.shelf = shelf;
     this.jobs = jobs;
     this.status = status;
+    this.open = open;
   }
 
   /** Tries it where nothing is known of the two photos yet and both show the same side. */
   void first() {
-    if (session.pairing().kept().isEmpty()
-        && session.pairing().sameSide()
-        && !session.document().isReadOnly()) {
+    boolean untold =
+        session.tool() == Tool.LINE_UP
+            && session.pairing().kept().isEmpty()
+            && session.pairing().sameSide()
+            && !session.document().isReadOnly();
+    if (untold && tried.add(key())) {
       again();
     }
+  }
+
+  private PicturePairs.Key key() {
+    return PicturePairs.Key.of(
+        session.pairing().left().orElseThrow().id(), session.pairing().right().orElseThrow().id());
   }
 
   /** Tries it whatever is known. */
@@ -89,7 +109,8 @@ final class LiningUp {
 
   private void take(Photo a, Photo b, PhotoResult result) {
     boolean still =
-        session.tool() == Tool.LINE_UP
+        open.getAsBoolean()
+            && session.tool() == Tool.LINE_UP
             && session.pairing().left().filter(a::equals).isPresent()
             && session.pairing().right().filter(b::equals).isPresent();
     if (!still) {

@@ -85,7 +85,7 @@ final class WorkPanel extends JPanel {
     findings = new FindingsPanel(this::goTo, session::mend, () -> showBelow(STRIP));
     pairs = new PairsPanel(session, acts);
     clashes = new ClashPanel(session, this::goToStrip);
-    liningUp = new LiningUp(session, shelf, jobs, status);
+    liningUp = new LiningUp(session, shelf, jobs, status, this::isDisplayable);
     layering = new Layering(session, shelf, jobs, photo, status);
     jobBar = new JobBar(session);
     lists = new JobLists(session, jobs, this::goToStrip);
@@ -163,6 +163,7 @@ final class WorkPanel extends JPanel {
         status.count();
         layering.drop();
         pairs.settle();
+        liningUp.first();
       }
       case CHOICE -> {
         strip.lay();

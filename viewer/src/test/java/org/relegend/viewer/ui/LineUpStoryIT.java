@@ -2,8 +2,11 @@ package org.relegend.viewer.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,13 +14,18 @@ import javax.swing.JLabel;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
+import org.relegend.map.Side;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
+import org.relegend.map.Turn;
 import org.relegend.store.MapFolder;
+import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Pairing;
 import org.relegend.viewer.session.Tool;
 
@@ -27,6 +35,7 @@ import org.relegend.viewer.session.Tool;
  */
 class LineUpStoryIT {
   private static final PictureId TOP = new PictureId("component");
+  private static final PictureId OTHER = new PictureId("other");
   private static final PictureId SOLDER = new PictureId("solder");
 
   /** Pixels of the demo's solder photo that a millimetre takes, about. */
@@ -141,6 +150,57 @@ class LineUpStoryIT {
       tech.key("X");
       tech.await("it gone", () -> !said.getText().contains("%"));
       confirm(tech, carried);
+    }
+  }
+
+  /** Photographed by another phone: nothing to click, until the photos show two sides. */
+  @Test
+  void photoOfAnotherUnit_isLinedUpWithoutClicks_andTwoSidesAskForPairs() throws Exception {
+    addOtherUnit();
+    try (Technician tech = start()) {
+      tech.key("F6");
+      tech.key("shift L");
+      tech.await("the mode", () -> tech.session().tool() == Tool.LINE_UP);
+      tech.key("shift A");
+      tech.await(
+          "the reason",
+          () -> tech.session().notice().orElseThrow().kind() == Notice.Kind.NOT_LINED_UP);
+      assertThat(pairing(tech).kept()).isEmpty();
+      Technician.onEdt(
+          () -> {
+            tech.session().desk().showLeft(OTHER);
+            return true;
+          });
+      tech.await("the line-up", () -> pairing(tech).lineUp().isPresent());
+      tech.shoot("lineup-alone");
+      tech.key("ESCAPE");
+      Placement.Key pin = new Placement.Key(OTHER, Subject.parse("R111.1"), 1);
+      assertThat(tech.session().document().carried(pin)).isPresent();
+    }
+  }
+
+  private void addOtherUnit() throws Exception {
+    Path photo =
+        Path.of(
+            System.getProperty("relegend.root", ".."), "demo-data", "other-unit", "component.jpg");
+    Files.copy(photo, map.resolve("photos/other.jpg"));
+    byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(photo));
+    try (MapFolder opened = MapFolder.open(map)) {
+      BoardMap demo = opened.map();
+      opened.save(
+          demo.withPictures(
+              demo.pictures()
+                  .with(
+                      new Photo(
+                          OTHER,
+                          "Other unit",
+                          "photos/other.jpg",
+                          new BoardId("main"),
+                          Side.COMPONENT,
+                          Turn.UNKNOWN,
+                          HexFormat.of().formatHex(digest),
+                          4080,
+                          3060))));
     }
   }
 
