@@ -153,7 +153,9 @@ final class PairsPanel extends JPanel {
                     .filter(warning -> warning.kind() != Warning.Kind.WRONG_PAIRS)
                     .forEach(warning -> lines.add(warning.message())));
     if (lines.isEmpty()) {
-      lines.add(Texts.of(pairing.half().isPresent() ? "pairs.other" : "pairs.next"));
+      boolean alone = pairing.spots().isEmpty() && pairing.lineUp().isPresent();
+      String next = alone ? "pairs.instead" : "pairs.next";
+      lines.add(Texts.of(pairing.half().isPresent() ? "pairs.other" : next));
     }
     return String.join("<br>", lines);
   }

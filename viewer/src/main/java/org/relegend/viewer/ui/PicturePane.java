@@ -85,6 +85,7 @@ final class PicturePane extends JPanel {
     middle.getAccessibleContext().setAccessibleName(Texts.of(kind + ".area"));
     canvas.setName(kind);
     title.setName(kind + "-title");
+    state.setName(kind + "-state");
     canvas.onView(this::viewChanged);
     giveArrowsAway();
     settle();
@@ -179,7 +180,6 @@ final class PicturePane extends JPanel {
     } else if (before == null || !before.equals(now.get())) {
       lay(now.get());
     }
-    showState();
     remark();
   }
 
@@ -207,6 +207,7 @@ final class PicturePane extends JPanel {
       canvas.setHazards(scene.zonesOn(laid.id()));
       preview(List.of());
     }
+    showState();
   }
 
   /** Lays what is half done over the marks. */

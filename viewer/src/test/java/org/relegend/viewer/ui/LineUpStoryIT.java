@@ -172,6 +172,7 @@ class LineUpStoryIT {
             return true;
           });
       tech.await("the line-up", () -> pairing(tech).lineUp().isPresent());
+      assertThat(tech.named(JLabel.class, "page-state").getText()).contains("2 hazard areas");
       tech.shoot("lineup-alone");
       tech.key("ESCAPE");
       Placement.Key pin = new Placement.Key(OTHER, Subject.parse("R111.1"), 1);
