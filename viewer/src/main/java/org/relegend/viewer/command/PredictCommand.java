@@ -1,17 +1,18 @@
 package org.relegend.viewer.command;
 
-import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import javax.imageio.ImageIO;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
+import org.relegend.scan.PhotoFile;
+import org.relegend.scan.PhotoRows;
+import org.relegend.scan.PictureException;
+import org.relegend.scan.Progress;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -96,26 +97,30 @@ final class PredictCommand extends Answering {
 
   private static Brightness brightness(Path file) throws CommandFailure {
     try {
-      BufferedImage image = ImageIO.read(file.toFile());
-      if (image == null) {
-        throw new CommandFailure(file + ": no picture that can be read");
-      }
-      int width = image.getWidth();
-      byte[] pixels = new byte[width * image.getHeight()];
-      for (int y = 0; y < image.getHeight(); y++) {
-        int[] row = image.getRGB(0, y, width, 1, null, 0, width);
-        for (int x = 0; x < width; x++) {
-          int red = row[x] >> 16 & 255;
-          int green = row[x] >> 8 & 255;
-          int blue = row[x] & 255;
-          // weights of ITU-R BT.601
-          pixels[y * width + x] = (byte) ((299 * red + 587 * green + 114 * blue) / 1000);
-        }
-      }
-      return new Brightness(width, image.getHeight(), pixels);
-    } catch (IOException unreadable) {
-      throw new CommandFailure(file + ": can't be read: " + unreadable.getMessage());
+      PhotoFile photo = PhotoFile.probe(file);
+      int width = photo.width();
+      int bands = PhotoRows.bands(photo);
+      byte[] pixels = new byte[width * photo.height()];
+      PhotoRows.decode(
+          photo,
+          (y, samples) -> {
+            for (int x = 0; x < width; x++) {
+              pixels[y * width + x] = bands == 1 ? samples[x] : grey(samples, bands * x);
+            }
+          },
+          Progress.UNWATCHED);
+      return new Brightness(width, photo.height(), pixels);
+    } catch (PictureException unreadable) {
+      throw new CommandFailure(String.valueOf(unreadable.getMessage()));
     }
+  }
+
+  /** By the weights of ITU-R BT.601. */
+  private static byte grey(byte[] samples, int at) {
+    int red = samples[at] & 255;
+    int green = samples[at + 1] & 255;
+    int blue = samples[at + 2] & 255;
+    return (byte) ((299 * red + 587 * green + 114 * blue) / 1000);
   }
 
   private static Json json(BoardMap map, Predictions predictions) {
