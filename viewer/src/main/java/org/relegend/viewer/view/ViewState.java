@@ -189,7 +189,9 @@ public record ViewState(
     Box here = onScreen(region);
     double side = Math.max(Math.max(here.width(), here.height()), 1e-9);
     double wanted = Math.min(scale * NEAR * Math.min(width, height) / side, CLOSEST * fitScale());
-    return wanted > scale ? centredOn(region.centre(), wanted) : revealing(region, margin);
+    return wanted > scale * (1 + 1e-9)
+        ? centredOn(region.centre(), wanted)
+        : revealing(region, margin);
   }
 
   /** The component grew or shrank: the middle stays; a fitted picture stays fitted. */
