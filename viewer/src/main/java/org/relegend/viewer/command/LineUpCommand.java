@@ -1,8 +1,6 @@
 package org.relegend.viewer.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,9 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
-import org.relegend.lineup.Extent;
 import org.relegend.lineup.Facing;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.FitResult;
@@ -27,18 +23,14 @@ import org.relegend.lineup.PhotoResult;
 import org.relegend.lineup.PointPair;
 import org.relegend.lineup.Refusal;
 import org.relegend.lineup.Warning;
-import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
-import org.relegend.map.Picture;
 import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
 import org.relegend.map.Point;
-import org.relegend.scan.PhotoFile;
-import org.relegend.scan.PictureException;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -53,7 +45,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Finds what carries points of one picture to another of the same board, and its error.",
       "Two photos of one side are lined up by themselves; where that would be a guess it says so",
-      "(exit code 1) and asks for pairs. A picture is one of the map, or the file of a photo.",
+      "(exit code 1) and asks for pairs. A picture is one of the map, or the file of a photo; TO may",
+      "also be a folder of photos, of which the one is taken that lines up best.",
       "With --accept the pairs are kept in the map, and what is placed on one picture shows on the",
       "other. Pairs that the map keeps are used again, unless --again is given."
     })
@@ -64,7 +57,7 @@ final class LineUpCommand extends Answering {
   @Parameters(index = "1", paramLabel = "FROM", description = "a picture of the map, or a file")
   private String from = "";
 
-  @Parameters(index = "2", paramLabel = "TO", description = "a picture of the map, or a file")
+  @Parameters(index = "2", paramLabel = "TO", description = "a picture of the map, a file, or a folder")
   private String to = "";
 
   @Option(names = "--pairs", paramLabel = "FILE", description = "a table of x1,y1,x2,y2")
@@ -78,11 +71,10 @@ final class LineUpCommand extends Answering {
 
   @Mixin private AuthorOption author = new AuthorOption();
 
-  /** A picture that was named: its file, its size, and what the map knows of it. */
-  private record Named(String name, Path file, Extent extent, Optional<Picture> known) {}
-
   /** What either way of lining up comes to. */
   private record Outcome(
+      NamedPicture first,
+      NamedPicture second,
       Model model,
       LineUp lineUp,
       double rms,
@@ -102,36 +94,62 @@ final class LineUpCommand extends Answering {
   Answer answer() throws CommandFailure, StoreException, EditRefusedException {
     if (!accept) {
       MapFolder opened = openToRead(folder);
-      Named first = named(opened, from);
-      Named second = named(opened, to);
-      return told(first, second, outcome(opened.map(), first, second), false);
+      NamedPicture first = NamedPicture.one(opened, from);
+      List<NamedPicture> others = NamedPicture.all(opened, to);
+      return told(
+          others.size() > 1 && pairs == null
+              ? bestOf(first, others)
+              : outcome(opened.map(), first, NamedPicture.one(opened, to)),
+          false);
     }
     try (MapFolder opened = openToChange(folder)) {
-      Named first = named(opened, from);
-      Named second = named(opened, to);
+      NamedPicture first = NamedPicture.one(opened, from);
+      NamedPicture second = NamedPicture.one(opened, to);
       if (first.known().isEmpty() || second.known().isEmpty()) {
         throw new CommandFailure(
             "--accept: %s is a file that the map doesn't have: add it first (add)"
                 .formatted(first.known().isEmpty() ? from : to));
       }
       Outcome outcome = outcome(opened.map(), first, second);
-      opened.save(new PictureEdits.PutPairs(kept(first, second, outcome)).applyTo(opened.map()));
-      return told(first, second, outcome, true);
+      opened.save(new PictureEdits.PutPairs(kept(outcome)).applyTo(opened.map()));
+      return told(outcome, true);
     }
   }
 
-  private Outcome outcome(BoardMap map, Named first, Named second) throws CommandFailure {
+  /** That photo of a folder which lines up by itself, with the most agreement. */
+  private static Outcome bestOf(NamedPicture first, List<NamedPicture> others)
+      throws CommandFailure {
+    GreyImage pixels = first.grey();
+    Optional<Outcome> best = Optional.empty();
+    for (NamedPicture other : others) {
+      if (PhotoLineUp.of(pixels, other.grey()) instanceof PhotoResult.Aligned aligned
+          && best.map(b -> b.inliers() < aligned.evidence().confirming()).orElse(true)) {
+        best = Optional.of(matched(first, other, aligned));
+      }
+    }
+    return best.orElseThrow(
+        () ->
+            CommandFailure.doesNotHold(
+                "None of the %d photos lines up with %s by itself (%s). Name one of them, and click four pairs (--pairs)."
+                    .formatted(
+                        others.size(),
+                        first.name(),
+                        String.join(", ", others.stream().map(NamedPicture::name).toList()))));
+  }
+
+  private Outcome outcome(BoardMap map, NamedPicture first, NamedPicture second)
+      throws CommandFailure {
     Path table = pairs;
     if (table != null) {
       return fitted(first, second, PairRows.read(table));
     }
     Optional<PicturePairs> known = keptBefore(map, first, second);
     return known.isPresent() && !again
-        ? kept(map, known.get(), first.known().orElseThrow().id())
+        ? kept(map, known.get(), first, second)
         : matched(first, second);
   }
 
-  private static Optional<PicturePairs> keptBefore(BoardMap map, Named first, Named second) {
+  private static Optional<PicturePairs> keptBefore(BoardMap map, NamedPicture first, NamedPicture second) {
     return first
         .known()
         .flatMap(
@@ -141,28 +159,30 @@ final class LineUpCommand extends Answering {
                     .flatMap(b -> map.lineUps().find(PicturePairs.Key.of(a.id(), b.id()))));
   }
 
-  private static PicturePairs kept(Named first, Named second, Outcome outcome, Attestation says) {
+  private PicturePairs kept(Outcome outcome) {
+    Evidence evidence = outcome.found() == Found.CLICKED ? Evidence.SEEN : Evidence.MATCHED;
     return new PicturePairs(
-        first.known().orElseThrow().id(),
-        second.known().orElseThrow().id(),
+        outcome.first().known().orElseThrow().id(),
+        outcome.second().known().orElseThrow().id(),
         outcome.found(),
         outcome.kept().stream().map(pair -> new PicturePairs.Spot(pair.from(), pair.to())).toList(),
-        List.of(says));
+        List.of(author.attestation(evidence)));
   }
 
-  private PicturePairs kept(Named first, Named second, Outcome outcome) {
-    Evidence evidence = outcome.found() == Found.CLICKED ? Evidence.SEEN : Evidence.MATCHED;
-    return kept(first, second, outcome, author.attestation(evidence));
-  }
-
-  private static Outcome matched(Named first, Named second) throws CommandFailure {
-    PhotoResult result = PhotoLineUp.of(grey(first), grey(second));
+  private static Outcome matched(NamedPicture first, NamedPicture second) throws CommandFailure {
+    PhotoResult result = PhotoLineUp.of(first.grey(), second.grey());
     if (result instanceof PhotoResult.Unaligned refused) {
       throw CommandFailure.doesNotHold(refused.message() + places(refused.places()));
     }
-    PhotoResult.Aligned aligned = (PhotoResult.Aligned) result;
+    return matched(first, second, (PhotoResult.Aligned) result);
+  }
+
+  private static Outcome matched(
+      NamedPicture first, NamedPicture second, PhotoResult.Aligned aligned) {
     PhotoResult.Evidence evidence = aligned.evidence();
     return new Outcome(
+        first,
+        second,
         Model.HOMOGRAPHY,
         aligned.lineUp(),
         evidence.rms(),
@@ -175,17 +195,19 @@ final class LineUpCommand extends Answering {
   }
 
   /** By the pairs that the map keeps. */
-  private static Outcome kept(BoardMap map, PicturePairs pairs, PictureId first)
+  private static Outcome kept(
+      BoardMap map, PicturePairs pairs, NamedPicture first, NamedPicture second)
       throws CommandFailure {
+    PictureId from = first.known().orElseThrow().id();
     KeptLineUp.Result result = LineUps.of(map).result(pairs.a(), pairs.b()).orElseThrow();
     if (result instanceof KeptLineUp.Refused refused) {
       throw CommandFailure.doesNotHold(refused.refusal().message());
     }
     KeptLineUp kept = ((KeptLineUp.Lined) result).kept();
-    boolean forward = first.equals(pairs.a());
+    boolean forward = from.equals(pairs.a());
     LineUp lineUp = forward ? kept.lineUp() : kept.lineUp().reversed();
     List<PointPair> points =
-        pairs.from(first).stream().map(spot -> new PointPair(spot.onA(), spot.onB())).toList();
+        pairs.from(from).stream().map(spot -> new PointPair(spot.onA(), spot.onB())).toList();
     List<Integer> inliers =
         kept.fit().map(Fit::inliers).orElse(IntStream.range(0, points.size()).boxed().toList());
     double[] distances =
@@ -195,6 +217,8 @@ final class LineUpCommand extends Answering {
             .sorted()
             .toArray();
     return new Outcome(
+        first,
+        second,
         kept.fit().map(Fit::model).orElse(Model.HOMOGRAPHY),
         lineUp,
         Math.sqrt(Arrays.stream(distances).map(d -> d * d).average().orElse(0)),
@@ -212,43 +236,7 @@ final class LineUpCommand extends Answering {
     return told.isEmpty() ? "" : " Good places on the first: " + String.join("; ", told) + ".";
   }
 
-  private static Named named(MapFolder opened, String name) throws CommandFailure {
-    BoardMap map = opened.map();
-    try {
-      Optional<Picture> picture = map.picture(new PictureId(name));
-      if (picture.isPresent()) {
-        Picture known = picture.get();
-        return new Named(
-            name, opened.fileOf(known), Extent.of(known.width(), known.height()), picture);
-      }
-    } catch (IllegalArgumentException noPictureName) {
-      // then it can only be a file
-    }
-    Path file = Path.of(name);
-    if (!Files.isRegularFile(file)) {
-      throw new CommandFailure("\"%s\" is neither a picture of the map nor a file".formatted(name));
-    }
-    try {
-      PhotoFile photo = PhotoFile.probe(file);
-      return new Named(
-          name, file, Extent.of(photo.seenWidth(), photo.seenHeight()), Optional.empty());
-    } catch (PictureException unfit) {
-      throw new CommandFailure(String.valueOf(unfit.getMessage()));
-    }
-  }
-
-  private static GreyImage grey(Named picture) throws CommandFailure {
-    try {
-      PhotoFile.probe(picture.file());
-      return GreyImage.of(ImageIO.read(picture.file().toFile()));
-    } catch (PictureException unfit) {
-      throw new CommandFailure(String.valueOf(unfit.getMessage()));
-    } catch (IOException unreadable) {
-      throw new CommandFailure(picture.file() + ": can't be read: " + unreadable.getMessage());
-    }
-  }
-
-  private static Outcome fitted(Named first, Named second, List<PointPair> pairs)
+  private static Outcome fitted(NamedPicture first, NamedPicture second, List<PointPair> pairs)
       throws CommandFailure {
     Model model =
         first.known().isPresent() && second.known().isPresent()
@@ -263,6 +251,8 @@ final class LineUpCommand extends Answering {
     }
     Fit fit = (Fit) result;
     return new Outcome(
+        first,
+        second,
         fit.model(),
         fit.lineUp(),
         fit.rms(),
@@ -280,34 +270,33 @@ final class LineUpCommand extends Answering {
         fit.doubtful().stream().map(error -> error.pair() + 1).toList());
   }
 
-  private static Facing facing(Named first, Named second) {
+  private static Facing facing(NamedPicture first, NamedPicture second) {
     return first.known().isPresent() && second.known().isPresent()
         ? KeptLineUp.facing(first.known().get(), second.known().get())
         : Facing.UNKNOWN;
   }
 
-  private static Answer told(Named first, Named second, Outcome outcome, boolean accepted) {
+  private static Answer told(Outcome outcome, boolean accepted) {
     double[] matrix = outcome.lineUp().transform().matrix();
-    double radius = outcome.lineUp().uncertainty(first.extent().centre()).radius95();
+    double radius = outcome.lineUp().uncertainty(outcome.first().extent().centre()).radius95();
     return Answer.ok(
-        () -> json(first, second, outcome, matrix, radius).put("accepted", accepted),
+        () -> json(outcome, matrix, radius).put("accepted", accepted),
         out -> {
-          print(out, first, second, outcome, radius);
+          print(out, outcome, radius);
           if (accepted) {
             out.println("kept in the map: what is placed on one shows on the other");
           }
         });
   }
 
-  private static Json.Obj json(
-      Named first, Named second, Outcome outcome, double[] matrix, double radius) {
+  private static Json.Obj json(Outcome outcome, double[] matrix, double radius) {
     List<Json> numbers = new ArrayList<>();
     for (double number : matrix) {
       numbers.add(Json.of(number));
     }
     return Json.object()
-        .put("from", first.name())
-        .put("to", second.name())
+        .put("from", outcome.first().name())
+        .put("to", outcome.second().name())
         .put("model", outcome.model().title())
         .put("matrix", numbers)
         .put("rms", outcome.rms())
@@ -320,14 +309,13 @@ final class LineUpCommand extends Answering {
         .put("doubtful", Json.array(outcome.details().doubtful(), n -> Json.of((long) n)));
   }
 
-  private static void print(
-      PrintWriter out, Named first, Named second, Outcome outcome, double radius) {
+  private static void print(PrintWriter out, Outcome outcome, double radius) {
     out.println(
         String.format(
             Locale.ROOT,
             "%s to %s: %s%s; %d of %d pairs agree, rms %.1f px, 95 %% within %.1f px",
-            first.name(),
-            second.name(),
+            outcome.first().name(),
+            outcome.second().name(),
             outcome.model().title(),
             outcome.lineUp().transform().mirrors() ? ", mirrored" : "",
             outcome.inliers(),

@@ -9,8 +9,8 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
+import org.relegend.scan.PhotoBrightness;
 import org.relegend.scan.PhotoFile;
-import org.relegend.scan.PhotoRows;
 import org.relegend.scan.PictureException;
 import org.relegend.scan.Progress;
 import org.relegend.store.Json;
@@ -97,30 +97,11 @@ final class PredictCommand extends Answering {
 
   private static Brightness brightness(Path file) throws CommandFailure {
     try {
-      PhotoFile photo = PhotoFile.probe(file);
-      int width = photo.width();
-      int bands = PhotoRows.bands(photo);
-      byte[] pixels = new byte[width * photo.height()];
-      PhotoRows.decode(
-          photo,
-          (y, samples) -> {
-            for (int x = 0; x < width; x++) {
-              pixels[y * width + x] = bands == 1 ? samples[x] : grey(samples, bands * x);
-            }
-          },
-          Progress.UNWATCHED);
-      return new Brightness(width, photo.height(), pixels);
+      PhotoBrightness photo = PhotoBrightness.read(PhotoFile.probe(file), Progress.UNWATCHED);
+      return new Brightness(photo.width(), photo.height(), photo.pixels());
     } catch (PictureException unreadable) {
       throw new CommandFailure(String.valueOf(unreadable.getMessage()));
     }
-  }
-
-  /** By the weights of ITU-R BT.601. */
-  private static byte grey(byte[] samples, int at) {
-    int red = samples[at] & 255;
-    int green = samples[at + 1] & 255;
-    int blue = samples[at + 2] & 255;
-    return (byte) ((299 * red + 587 * green + 114 * blue) / 1000);
   }
 
   private static Json json(BoardMap map, Predictions predictions) {

@@ -1,13 +1,11 @@
 package org.relegend.viewer.ui;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.relegend.lineup.GreyImage;
 import org.relegend.lineup.PhotoLineUp;
@@ -16,8 +14,10 @@ import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Spot;
+import org.relegend.scan.PhotoBrightness;
 import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
+import org.relegend.scan.Progress;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Tool;
 import org.relegend.viewer.work.Job;
@@ -94,17 +94,15 @@ final class LiningUp {
     }
   }
 
-  private static PhotoResult result(Path a, Path b, Watch watch)
-      throws IOException, PictureException {
-    GreyImage first = grey(a);
-    watch.check();
-    GreyImage second = grey(b);
+  private static PhotoResult result(Path a, Path b, Watch watch) throws PictureException {
+    GreyImage first = grey(a, fraction -> watch.at(0.25 * fraction));
+    GreyImage second = grey(b, fraction -> watch.at(0.25 + 0.25 * fraction));
     return PhotoLineUp.of(first, second, () -> !watch.at(0.5));
   }
 
-  private static GreyImage grey(Path file) throws IOException, PictureException {
-    PhotoFile.probe(file);
-    return GreyImage.of(ImageIO.read(file.toFile()));
+  private static GreyImage grey(Path file, Progress progress) throws PictureException {
+    PhotoBrightness photo = PhotoBrightness.read(PhotoFile.probe(file), progress);
+    return GreyImage.of(photo.width(), photo.height(), photo.pixels());
   }
 
   private void take(Photo a, Photo b, PhotoResult result) {

@@ -79,6 +79,31 @@ class LineUpCommandTest {
     assertThat(lineUp.get("mirrors").asBoolean()).isFalse();
   }
 
+  /** The folder beside the map holds a photo of each side; only one can be the right one. */
+  @Test
+  void aFolderOfPhotos_theOneThatLinesUpIsTaken() throws IOException {
+    Shell.Run run = shell.run("lineup", DEMO.resolve("map"), "component", "other-unit", "--json");
+    assertThat(run.err()).isEmpty();
+    JsonNode lineUp = Schemas.valid("lineup", run.out());
+    assertThat(lineUp.get("to").asText()).isEqualTo("other-unit/component.jpg");
+    List<Double> errors = errors(lineUp, "component", OTHER_PADS);
+    assertThat(errors.get(errors.size() / 2)).isLessThan(0.002 * Math.hypot(4080, 3060));
+    assertThat(errors.get(errors.size() * 95 / 100)).isLessThan(lineUp.get("radius95").asDouble());
+  }
+
+  @Test
+  void aFolderOfPhotos_withPairsOrWithoutPhotos_isRefused() throws IOException {
+    Path pairs = temp.resolve("pairs.csv");
+    Files.writeString(pairs, "x1,y1,x2,y2\n1,1,2,2\n");
+    Object map = DEMO.resolve("map");
+    Shell.Run paired = shell.run("lineup", map, "component", "other-unit", "--pairs", pairs);
+    assertThat(paired.code()).isEqualTo(Commands.REFUSED);
+    assertThat(paired.err()).contains("folder of 2 photos: name one");
+    Shell.Run empty = shell.run("lineup", map, "component", temp);
+    assertThat(empty.code()).isEqualTo(Commands.REFUSED);
+    assertThat(empty.err()).contains("no photo").contains(temp.toString());
+  }
+
   @Test
   void solderSide_fromSixPairs_isWithinAMillimetre() throws IOException {
     Map<String, Point> from = pads("component");
