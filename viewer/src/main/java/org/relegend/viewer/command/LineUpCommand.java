@@ -57,7 +57,10 @@ final class LineUpCommand extends Answering {
   @Parameters(index = "1", paramLabel = "FROM", description = "a picture of the map, or a file")
   private String from = "";
 
-  @Parameters(index = "2", paramLabel = "TO", description = "a picture of the map, a file, or a folder")
+  @Parameters(
+      index = "2",
+      paramLabel = "TO",
+      description = "a picture of the map, a file, or a folder")
   private String to = "";
 
   @Option(names = "--pairs", paramLabel = "FILE", description = "a table of x1,y1,x2,y2")
@@ -149,7 +152,8 @@ final class LineUpCommand extends Answering {
         : matched(first, second);
   }
 
-  private static Optional<PicturePairs> keptBefore(BoardMap map, NamedPicture first, NamedPicture second) {
+  private static Optional<PicturePairs> keptBefore(
+      BoardMap map, NamedPicture first, NamedPicture second) {
     return first
         .known()
         .flatMap(

@@ -52,7 +52,8 @@ record NamedPicture(String name, Path file, Extent extent, Optional<Picture> kno
       return List.of(new NamedPicture(name, opened.fileOf(picture), extent, known));
     }
     Path file = Path.of(name);
-    Path there = Files.exists(file) ? file : opened.path().toAbsolutePath().normalize().resolveSibling(file);
+    Path there =
+        Files.exists(file) ? file : opened.path().toAbsolutePath().normalize().resolveSibling(file);
     if (Files.isDirectory(there)) {
       return photos(there, name);
     }
