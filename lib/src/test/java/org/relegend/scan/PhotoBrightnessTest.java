@@ -35,7 +35,9 @@ class PhotoBrightnessTest {
         int rgb = stored.getRGB(x, y);
         double weighed = 0.299 * (rgb >> 16 & 255) + 0.587 * (rgb >> 8 & 255) + 0.114 * (rgb & 255);
         Point there = orientation.seen(new Point(x + 0.5, y + 0.5), 211, 96);
-        int read = seen.pixels()[(int) there.y() * seen.width() + (int) there.x()] & 255;
+        int row = (int) there.y();
+        int column = (int) there.x();
+        int read = seen.pixels()[row * seen.width() + column] & 255;
         wrong += Math.abs(read - weighed) <= 1 ? 0 : 1;
       }
     }
