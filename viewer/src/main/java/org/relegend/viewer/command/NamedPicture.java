@@ -3,7 +3,6 @@ package org.relegend.viewer.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -83,16 +82,24 @@ record NamedPicture(String name, Path file, Extent extent, Optional<Picture> kno
     return new NamedPicture(name, file, extent, Optional.empty());
   }
 
+  /** Empty for what is no photo: folders hold notes and other things too. */
+  private static Optional<NamedPicture> photo(String name, Path file) {
+    try {
+      return Optional.of(ofFile(name, file));
+    } catch (PictureException noPhoto) {
+      return Optional.empty();
+    }
+  }
+
   private static List<NamedPicture> photos(Path folder, String name) throws CommandFailure {
-    List<NamedPicture> photos = new ArrayList<>();
+    List<NamedPicture> photos;
     try (Stream<Path> files = Files.list(folder)) {
-      for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
-        try {
-          photos.add(ofFile(name + "/" + file.getFileName(), file));
-        } catch (PictureException noPhoto) {
-          continue; // folders hold notes and other things too
-        }
-      }
+      photos =
+          files
+              .filter(Files::isRegularFile)
+              .sorted()
+              .flatMap(file -> photo(name + "/" + file.getFileName(), file).stream())
+              .toList();
     } catch (IOException unreadable) {
       throw new CommandFailure("%s: can't be read: %s".formatted(folder, unreadable.getMessage()));
     }
