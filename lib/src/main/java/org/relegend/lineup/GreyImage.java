@@ -1,7 +1,6 @@
 package org.relegend.lineup;
 
 import boofcv.alg.filter.misc.AverageDownSampleOps;
-import boofcv.core.image.ConvertImage;
 import boofcv.struct.image.GrayF32;
 import boofcv.struct.image.GrayU8;
 import java.awt.image.BufferedImage;
@@ -97,15 +96,38 @@ public final class GreyImage {
 
   /** Scaled down to so many pixels at most, each the mean of what it covers; never scaled up. */
   Scaled scaled(int mostPixels) {
-    GrayF32 full = new GrayF32(pixels.width, pixels.height);
-    ConvertImage.convert(pixels, full);
     double factor = Math.sqrt(mostPixels / ((double) pixels.width * pixels.height));
     if (factor >= 1) {
-      return new Scaled(full, Transform.IDENTITY);
+      return inBlocks(1);
     }
     int width = Math.max(1, (int) Math.rint(factor * pixels.width));
     int height = Math.max(1, (int) Math.rint(factor * pixels.height));
-    return new Scaled(full, Transform.IDENTITY).resized(width, height);
+    return (factor < 0.5 ? inBlocks((int) (1 / factor)) : inBlocks(1)).resized(width, height);
+  }
+
+  /**
+   * Means of square blocks: quick, and little is left for the exact scaling. What is over at the
+   * right and below is left out.
+   */
+  private Scaled inBlocks(int side) {
+    GrayF32 means = new GrayF32(pixels.width / side, pixels.height / side);
+    float share = 1f / (side * side);
+    IntStream.range(0, means.height)
+        .parallel()
+        .forEach(
+            y -> {
+              for (int x = 0; x < means.width; x++) {
+                int sum = 0;
+                for (int v = 0; v < side; v++) {
+                  int i = (y * side + v) * pixels.stride + x * side;
+                  for (int u = 0; u < side; u++) {
+                    sum += pixels.data[i + u] & 255;
+                  }
+                }
+                means.data[y * means.width + x] = share * sum;
+              }
+            });
+    return new Scaled(means, new Transform(side, 0, 0, 0, side, 0, 0, 0, 1));
   }
 
   /**
