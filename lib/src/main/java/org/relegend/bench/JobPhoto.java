@@ -7,17 +7,20 @@ import org.relegend.map.Names;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
+import org.relegend.map.PicturePairs.Found;
 
 /**
  * A photo of this very unit.
  *
  * @param photo its file lies in the job's folder
  * @param onto the map's photo that it is lined up to; empty for close-ups and while it isn't
+ * @param found how the pairs came about
  * @param pairs the same spots on this photo (from) and on the map's (to), from which the line-up is
  *     computed; empty with {@code onto}
  * @param shows the parts a close-up shows
  */
-public record JobPhoto(Photo photo, String onto, List<PointPair> pairs, List<PartId> shows)
+public record JobPhoto(
+    Photo photo, String onto, Found found, List<PointPair> pairs, List<PartId> shows)
     implements Keyed<PictureId> {
   public JobPhoto {
     if (!onto.isEmpty()) {
@@ -29,6 +32,26 @@ public record JobPhoto(Photo photo, String onto, List<PointPair> pairs, List<Par
       throw new IllegalArgumentException(
           "photo %s: a line-up needs the map's photo and pairs of points".formatted(photo.id()));
     }
+  }
+
+  /** One that isn't lined up yet. */
+  public static JobPhoto untied(Photo photo, List<PartId> shows) {
+    return new JobPhoto(photo, "", Found.CLICKED, List.of(), shows);
+  }
+
+  /** The same photo, tied to one of the map by these pairs. */
+  public JobPhoto tied(PictureId onto, Found found, List<PointPair> pairs) {
+    return new JobPhoto(photo, onto.text(), found, pairs, shows);
+  }
+
+  /** The same photo without its line-up. */
+  public JobPhoto untied() {
+    return untied(photo, shows);
+  }
+
+  /** The same photo as a close-up of these parts. */
+  public JobPhoto showing(List<PartId> parts) {
+    return new JobPhoto(photo, onto, found, pairs, parts);
   }
 
   @Override

@@ -1,74 +1,121 @@
 package org.relegend.bench;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.lineup.Extent;
-import org.relegend.lineup.Facing;
-import org.relegend.lineup.Fit;
-import org.relegend.lineup.Fitter;
-import org.relegend.lineup.LineUp;
-import org.relegend.lineup.Model;
+import org.relegend.lineup.Carrier;
+import org.relegend.lineup.KeptLineUp;
+import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
+import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
-import org.relegend.map.Placement;
-import org.relegend.map.Point;
-import org.relegend.map.Subject;
+import org.relegend.map.PicturePairs;
+import org.relegend.map.PicturePairs.Spot;
+import org.relegend.map.Table;
 
-/** The map shown on photos of this very unit, through the pairs that tie the two. */
+/**
+ * The photos of this very unit beside those of the map, as one map to be looked at: line-ups then
+ * carry placements and hazard zones onto them as onto any other photo. Such a map is never saved.
+ */
 public final class OwnPhotos {
-  /**
-   * Where a placement of the map lies on a photo of the job.
-   *
-   * @param at in pixels of the job's photo
-   * @param radius95 of the circle that holds the true place 95 times in 100, in the same pixels
-   */
-  public record Seen(Subject subject, Point at, double radius95) {}
-
   private OwnPhotos() {}
 
-  /** From the map's photo to the job's; empty where it isn't lined up, or the pairs don't do. */
-  public static Optional<LineUp> lineUp(BoardMap map, JobPhoto own) {
-    Optional<Picture> onto =
-        own.linedUp() ? map.picture(new PictureId(own.onto())) : Optional.empty();
-    return onto.flatMap(picture -> fitted(picture, own));
+  /**
+   * The map with the job's photos added, and the pairs that tie them to the map's. What ties one to
+   * a photo that isn't in the map, or that shows another board, is left out.
+   */
+  public static BoardMap over(BoardMap map, Table<PictureId, JobPhoto> photos) {
+    if (photos.isEmpty()) {
+      return map;
+    }
+    List<Picture> pictures = new ArrayList<>();
+    List<PicturePairs> pairs = new ArrayList<>();
+    for (JobPhoto own : photos) {
+      Photo renamed = own.photo().withId(idOver(map, own.key()));
+      pictures.add(renamed);
+      pairs(map, own, renamed).ifPresent(pairs::add);
+    }
+    return map.withPictures(map.pictures().withAll(pictures))
+        .withLineUps(map.lineUps().withAll(pairs));
   }
 
-  private static Optional<LineUp> fitted(Picture onto, JobPhoto own) {
-    boolean opposite = onto instanceof Photo photo && photo.side() != own.photo().side();
-    return Fitter.of(Model.HOMOGRAPHY)
-                .expecting(opposite ? Facing.OPPOSITE : Facing.SAME)
-                .fit(
-                    own.pairs(),
-                    Extent.of(own.photo().width(), own.photo().height()),
-                    Extent.of(onto.width(), onto.height()))
-            instanceof Fit fit
-        ? Optional.of(fit.lineUp().reversed())
-        : Optional.empty();
-  }
-
-  /** The map's placements that lie on a photo of the job, in order of their subjects. */
-  public static List<Seen> placements(BoardMap map, JobPhoto own) {
-    List<Seen> seen = new ArrayList<>();
-    Optional<LineUp> lineUp = lineUp(map, own);
-    for (Placement placement : lineUp.isPresent() ? map.placements() : List.<Placement>of()) {
-      if (placement.picture().text().equals(own.onto())) {
-        lineUp
-            .get()
-            .carry(placement.at())
-            .filter(at -> isOn(own.photo(), at))
-            .ifPresent(
-                at ->
-                    seen.add(
-                        new Seen(placement.subject(), at, lineUp.get().radius95(placement.at()))));
+  /**
+   * What is printed for a job: photos of this unit that are lined up stand in the place of the
+   * map's of the same side, with all that line-ups carry onto them; its others are left out.
+   */
+  public static BoardMap printed(BoardMap map, Table<PictureId, JobPhoto> photos) {
+    if (photos.isEmpty()) {
+      return map;
+    }
+    Carrier carrier = Carrier.of(over(map, photos));
+    BoardMap shown = carrier.seen();
+    for (JobPhoto own : photos) {
+      PictureId id = idOver(map, own.key());
+      if (own.shows().isEmpty() && isTied(carrier, own, id)) {
+        shown = shown.withPictures(shown.pictures().with(titled(own, id)));
+        for (Picture replaced : ofThatSide(map, own.photo())) {
+          shown = new PictureEdits.RemovePicture(replaced.id()).applyTo(shown);
+        }
+      } else {
+        shown = new PictureEdits.RemovePicture(id).applyTo(shown);
       }
     }
-    return List.copyOf(seen);
+    return shown;
   }
 
-  private static boolean isOn(Photo photo, Point at) {
-    return at.x() >= 0 && at.y() >= 0 && at.x() <= photo.width() && at.y() <= photo.height();
+  /** A photo of the job under the name that is printed. */
+  public static Photo titled(JobPhoto own, PictureId id) {
+    return own.photo().withId(id).withTitle(own.photo().caption() + ", this unit");
+  }
+
+  private static boolean isTied(Carrier carrier, JobPhoto own, PictureId id) {
+    return own.linedUp()
+        && carrier.lineUps().result(id, new PictureId(own.onto())).orElse(null)
+            instanceof KeptLineUp.Lined;
+  }
+
+  private static List<Photo> ofThatSide(BoardMap map, Photo own) {
+    return map.pictures().stream()
+        .filter(Photo.class::isInstance)
+        .map(Photo.class::cast)
+        .filter(photo -> photo.board().equals(own.board()) && photo.side() == own.side())
+        .toList();
+  }
+
+  /** What a photo of the job is known by beside the map's, one of which may have the same id. */
+  public static PictureId idOver(BoardMap map, PictureId own) {
+    PictureId id = own;
+    while (map.pictures().has(id)) {
+      id = new PictureId(id + "~unit");
+    }
+    return id;
+  }
+
+  /** The job's photo that is known so beside the map's. */
+  public static Optional<JobPhoto> find(
+      BoardMap map, Table<PictureId, JobPhoto> photos, PictureId idOver) {
+    return photos.stream().filter(own -> idOver(map, own.key()).equals(idOver)).findFirst();
+  }
+
+  private static Optional<PicturePairs> pairs(BoardMap map, JobPhoto own, Photo renamed) {
+    if (!own.linedUp()) {
+      return Optional.empty();
+    }
+    List<Spot> spots =
+        own.pairs().stream().map(pair -> new Spot(pair.from(), pair.to())).toList();
+    return map.picture(new PictureId(own.onto()))
+        .filter(onto -> onto.shownBoard().equals(renamed.shownBoard()))
+        .map(
+            onto ->
+                new PicturePairs(
+                    renamed.id(),
+                    onto.id(),
+                    own.found(),
+                    spots,
+                    List.of(new Attestation(Evidence.MATCHED, "", Instant.EPOCH))));
   }
 }

@@ -46,6 +46,10 @@ public record Setting(String against, Instrument with, Power power, boolean lift
     return new Setting(against, with, changed, lifted, words);
   }
 
+  public Setting withLifted(boolean changed) {
+    return new Setting(against, with, power, changed, words);
+  }
+
   /** Whether a second reading taken so should show the same. */
   public boolean alike(Setting other) {
     return against.equals(other.against)

@@ -69,6 +69,24 @@ public final class Carrier {
     return places.computeIfAbsent(picture, this::carriedTo);
   }
 
+  /**
+   * The map with all that is carried added to it, placements and hazard zones: what can be seen.
+   * Never what is edited or saved.
+   */
+  public BoardMap seen() {
+    if (map.lineUps().isEmpty()) {
+      return map;
+    }
+    List<Placement> added = new ArrayList<>();
+    List<HazardZone> grown = new ArrayList<>();
+    for (Picture picture : map.pictures()) {
+      on(picture.id()).forEach(carried -> added.add(carried.asPlacement()));
+      zonesOn(picture.id()).forEach(carried -> grown.add(carried.zone()));
+    }
+    return map.withPlacements(map.placements().withAll(added))
+        .withZones(map.zones().withAll(grown));
+  }
+
   /** Where a subject is carried to, by picture; nothing where it is placed itself. */
   public List<Carried> of(Subject subject) {
     return map.pictures().stream()

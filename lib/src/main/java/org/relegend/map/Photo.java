@@ -28,6 +28,14 @@ public record Photo(
     return Optional.of(board);
   }
 
+  public Photo withId(PictureId changed) {
+    return new Photo(changed, title, file, board, side, turn, sha256, width, height);
+  }
+
+  public Photo withTitle(String changed) {
+    return new Photo(id, changed, file, board, side, turn, sha256, width, height);
+  }
+
   public Photo withTurn(Turn changed) {
     return new Photo(id, title, file, board, side, changed, sha256, width, height);
   }

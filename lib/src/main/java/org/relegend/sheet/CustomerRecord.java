@@ -23,7 +23,7 @@ final class CustomerRecord {
     this.facts = facts;
   }
 
-  void draw() {
+  void draw(CloseUps closeUps) {
     MapInfo info = facts.map().info();
     Intake intake = facts.job().intake();
     flow.heading("Repair record", 20);
@@ -38,6 +38,7 @@ final class CustomerRecord {
     section("What you told us", intake.complaint());
     done();
     worked();
+    closeUps.draw(flow, "Photos of these parts", facts.repaired());
     foundSo();
     readings();
     list("Adjusted", LogEntry.Kind.ADJUSTMENT);

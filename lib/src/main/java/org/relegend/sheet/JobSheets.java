@@ -10,7 +10,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.relegend.bench.Job;
+import org.relegend.bench.OwnPhotos;
 import org.relegend.circuit.Circuit;
+import org.relegend.map.BoardMap;
 import org.relegend.map.Picture;
 import org.relegend.store.MapFormat;
 
@@ -54,7 +56,7 @@ public final class JobSheets {
    * Records of one job.
    *
    * @param circuit of the map it lies over
-   * @param files where the file of a picture of the map is
+   * @param files where the file of a picture is, one of the map or one of the job's photos
    */
   public JobSheets(Job job, Circuit circuit, Function<Picture, Path> files) {
     this.job = job;
@@ -72,12 +74,14 @@ public final class JobSheets {
     String digest = MapFormat.digest(circuit.map());
     try (Press press = new Press(paper)) {
       Flow flow = new Flow(press);
-      CutOuts cutOuts = new CutOuts(circuit.map(), files);
+      BoardMap shown = OwnPhotos.printed(circuit.map(), job.photos());
+      CutOuts cutOuts = new CutOuts(shown, files);
+      CloseUps closeUps = new CloseUps(facts, cutOuts);
       String title = circuit.map().info().title();
       if (copy == Copy.CUSTOMER) {
-        new CustomerRecord(flow, facts).draw();
+        new CustomerRecord(flow, facts).draw(closeUps);
       } else {
-        new ShopRecord(flow, facts, digest).draw(cutOuts, printed);
+        new ShopRecord(flow, facts, digest).draw(shown, cutOuts, closeUps, printed);
       }
       byte[] pdf =
           press.finish(

@@ -11,6 +11,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.relegend.bench.rule.Twins;
 import org.relegend.bench.rule.Volts;
+import org.relegend.bench.Job;
+import org.relegend.bench.OwnPhotos;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.JoinedPin;
 import org.relegend.hazard.Caution;
@@ -43,6 +45,7 @@ public final class MapSheets {
   private static final int NAMED = 3;
 
   private final Circuit circuit;
+  private final BoardMap told;
   private final Function<Picture, Path> files;
   private final Hazards hazards;
   private final Twins twins;
@@ -53,10 +56,23 @@ public final class MapSheets {
    * @param files where the file of a picture is
    */
   public MapSheets(Circuit circuit, Function<Picture, Path> files) {
+    this(circuit, files, circuit.map());
+  }
+
+  private MapSheets(Circuit circuit, Function<Picture, Path> files, BoardMap told) {
     this.circuit = circuit;
+    this.told = told;
     this.files = files;
     this.hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
     this.twins = Twins.of(circuit);
+  }
+
+  /**
+   * Sheets of a map for one job: on photos of this unit, where there are any. They are as private
+   * as the job.
+   */
+  public static MapSheets forJob(BoardMap map, Job job, Function<Picture, Path> files) {
+    return new MapSheets(Circuit.of(OwnPhotos.printed(map, job.photos())), files, map);
   }
 
   private BoardMap map() {
@@ -82,7 +98,7 @@ public final class MapSheets {
         throw new IllegalArgumentException("the map has no node " + node);
       }
     }
-    String digest = MapFormat.digest(map());
+    String digest = MapFormat.digest(told);
     try (Press press = new Press(paper)) {
       Flow flow = new Flow(press);
       CutOuts cutOuts = new CutOuts(map(), files);

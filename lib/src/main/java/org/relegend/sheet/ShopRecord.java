@@ -18,6 +18,8 @@ import org.relegend.bench.suspect.Suspect;
 import org.relegend.bench.suspect.Suspects;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.LimitSet;
+import org.relegend.map.BoardMap;
+import org.relegend.map.MapIndex;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.Placement;
@@ -38,7 +40,7 @@ final class ShopRecord {
     this.digest = digest;
   }
 
-  void draw(CutOuts cutOuts, Instant printed) {
+  void draw(BoardMap shown, CutOuts cutOuts, CloseUps closeUps, Instant printed) {
     flow.heading("Job " + facts.job().id(), 20);
     Hazards hazards = Hazards.of(facts.circuit(), LimitSet.INSTRUMENTS);
     MapSheets.cautions(flow, hazards.knowsMains());
@@ -46,7 +48,9 @@ final class ShopRecord {
     origin(printed);
     checklist();
     conditions();
-    photos(cutOuts);
+    photos(shown, cutOuts);
+    closeUps.draw(
+        flow, "Close-ups", facts.map().parts().stream().map(part -> part.id()).toList());
     compared();
     readings();
     concluded();
@@ -138,17 +142,17 @@ final class ShopRecord {
     flow.down(8);
   }
 
-  /** Photos of the map with every part that has a condition, named with it. */
-  private void photos(CutOuts cutOuts) {
+  /** Photos with every part that has a condition, named with it. */
+  private void photos(BoardMap shown, CutOuts cutOuts) {
     Map<Picture, List<PrintedMark>> marks = new LinkedHashMap<>();
-    facts.map().pictures().stream()
+    MapIndex index = new MapIndex(shown);
+    shown.pictures().stream()
         .filter(picture -> picture instanceof Photo)
         .forEach(photo -> marks.put(photo, new ArrayList<>()));
     for (Condition condition : facts.job().conditions()) {
       Subject part = Subject.of(condition.part());
-      for (Placement place : facts.circuit().index().placementsOf(part)) {
-        facts
-            .map()
+      for (Placement place : index.placementsOf(part)) {
+        shown
             .picture(place.picture())
             .map(marks::get)
             .ifPresent(

@@ -37,6 +37,7 @@ import org.relegend.bench.State;
 import org.relegend.lineup.PointPair;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
+import org.relegend.map.PicturePairs.Found;
 import org.relegend.map.Table;
 import org.relegend.map.Words;
 import org.relegend.marking.Amount;
@@ -222,9 +223,13 @@ final class JobShapes {
     Shape<JobPhoto> s = new Shape<>();
     var photo = s.required("photo", PHOTO, JobPhoto::photo);
     var onto = s.optional("onto", TEXT, "", JobPhoto::onto);
+    var found = s.optional("found", PairShapes.FOUND, Found.CLICKED, JobPhoto::found);
     var pairs = s.optional("pairs", list(pair()), List.of(), JobPhoto::pairs);
     var shows = s.optional("shows", list(PART_ID), List.of(), JobPhoto::shows);
-    return s.madeBy(v -> new JobPhoto(v.get(photo), v.get(onto), v.get(pairs), v.get(shows)));
+    return s.madeBy(
+        v ->
+            new JobPhoto(
+                v.get(photo), v.get(onto), v.get(found), v.get(pairs), v.get(shows)));
   }
 
   private static Codec<Condition> condition() {

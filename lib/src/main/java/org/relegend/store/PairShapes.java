@@ -9,7 +9,7 @@ import org.relegend.map.PicturePairs;
 final class PairShapes {
   private PairShapes() {}
 
-  private static final Codec<PicturePairs.Found> FOUND =
+  static final Codec<PicturePairs.Found> FOUND =
       word(PicturePairs.Found.values(), PicturePairs.Found::word, PicturePairs.Found::of);
   static final Codec<PicturePairs> PAIRS = pairs();
   static final Codec<PicturePairs.Key> KEY = key();

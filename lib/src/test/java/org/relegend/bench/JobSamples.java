@@ -8,6 +8,7 @@ import org.relegend.map.BoardId;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
+import org.relegend.map.PicturePairs.Found;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
 import org.relegend.map.Turn;
@@ -62,7 +63,12 @@ public final class JobSamples {
             new Intake("faint\nand bad", "N. N.", "0042", "none", "repaired once", "me", NOON)),
         new JobEdit.ChangeInstrument(meter),
         new JobEdit.PutPhoto(
-            new JobPhoto(photo, "solder-side", List.of(PointPair.of(1, 2, 3, 4.5)), List.of(part))),
+            new JobPhoto(
+                photo,
+                "solder-side",
+                Found.AUTOMATIC,
+                List.of(PointPair.of(1, 2, 3, 4.5)),
+                List.of(part))),
         new JobEdit.PutCondition(
             new Condition(
                 part,

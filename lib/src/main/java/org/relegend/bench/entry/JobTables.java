@@ -169,7 +169,8 @@ public final class JobTables {
     if (at.isEmpty()) {
       return Optional.empty();
     }
-    typed.get().limit().ifPresent(limit -> steps.add(new JobEdit.PutLimit(limit.at(at.get()))));
+    Subject node = unit.netOf(at.get()).<Subject>map(Subject::of).orElse(at.get());
+    typed.get().limit().ifPresent(limit -> steps.add(new JobEdit.PutLimit(limit.at(node))));
     return row.read(
         "conditions",
         text ->

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Setting;
+import org.relegend.map.Names;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
@@ -49,6 +50,27 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
    */
   public static TypedSetting parse(String text, Instrument usual) {
     return new Parsing(usual).parse(text);
+  }
+
+  /**
+   * Reads a limit alone: "5 mV", "2 %".
+   *
+   * @throws IllegalArgumentException with one sentence where it is none
+   */
+  public static Limit limit(String text) {
+    try {
+      Optional<Limit> limit = parse("limit " + text.strip(), Instrument.UNKNOWN).limit();
+      if (limit.isPresent()) {
+        return limit.get();
+      }
+    } catch (IllegalArgumentException unread) {
+      throw new IllegalArgumentException(noLimit(text), unread);
+    }
+    throw new IllegalArgumentException(noLimit(text));
+  }
+
+  private static String noLimit(String text) {
+    return "\"%s\" is no limit: write it like 5 mV or 2 %%".formatted(Names.printable(text));
   }
 
   private static final class Parsing {

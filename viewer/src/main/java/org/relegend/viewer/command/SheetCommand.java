@@ -150,7 +150,14 @@ final class SheetCommand extends Answering {
     }
     JobFolder opened = JobFolder.openReadOnly(folder);
     MapFolder under = openToRead(JobMap.of(opened));
-    return new JobSheets(opened.job(), Circuit.of(under.map()), under::fileOf)
+    BoardMap map = under.map();
+    return new JobSheets(
+            opened.job(),
+            Circuit.of(map),
+            picture ->
+                map.pictures().has(picture.id())
+                    ? under.fileOf(picture)
+                    : opened.path().resolve(picture.file()))
         .print(copy.orElse(JobSheets.Copy.SHOP), paper, printed());
   }
 

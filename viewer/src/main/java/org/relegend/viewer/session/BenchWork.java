@@ -3,6 +3,7 @@ package org.relegend.viewer.session;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +15,11 @@ import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.LogEntry;
+import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
+import org.relegend.bench.entry.TypedLine;
+import org.relegend.bench.entry.TypedSetting;
 import org.relegend.bench.rule.Unit;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
@@ -25,10 +29,7 @@ import org.relegend.map.History;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
-import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
-import org.relegend.marking.Readings;
-import org.relegend.marking.TypedAmounts;
 
 /** The job that lies over the open map, if there is one: what is read, seen, thought and done. */
 public final class BenchWork {
@@ -40,6 +41,7 @@ public final class BenchWork {
   private @Nullable History<Job, JobEdit> history;
   private Consumer<Job> keeper = job -> {};
   private boolean readOnly;
+  private boolean lifted;
   private Setting setting = Setting.with(Instrument.UNKNOWN).with(Setting.Power.ON);
   private @Nullable Unit unit;
   private @Nullable Circuit circuit;
@@ -96,6 +98,8 @@ public final class BenchWork {
     this.readOnly = readOnly;
     this.keeper = keeper;
     this.setting = Setting.with(job.instrument()).with(Setting.Power.ON);
+    unit = null;
+    document.lay(job.photos());
     hub.fire(Change.JOB);
   }
 
@@ -105,6 +109,10 @@ public final class BenchWork {
 
   public boolean isOpen() {
     return history != null;
+  }
+
+  boolean isReadOnly() {
+    return readOnly;
   }
 
   /** What the readings say, against the map as it is now. */
@@ -152,6 +160,7 @@ public final class BenchWork {
   private void changed() {
     unit = null;
     job().ifPresent(keeper);
+    job().ifPresent(job -> document.lay(job.photos()));
     hub.fire(Change.JOB);
   }
 
@@ -227,7 +236,7 @@ public final class BenchWork {
   }
 
   /**
-   * A reading typed while probing: "-0.62", "101m", "4k7 ohm". Refused, with the reason, where it
+   * A reading typed while probing: "-0.62", "101m", "4k7 ohm", "101m; limit 5 mV". Refused, with the reason, where it
    * can't be read or says too little.
    */
   public boolean type(String text) {
@@ -238,30 +247,86 @@ public final class BenchWork {
       hub.say(job.isEmpty() ? Notice.Kind.NO_JOB : Notice.Kind.NOTHING_CHOSEN);
       return false;
     }
-    Readings<Amount> read = TypedAmounts.read(text, assumed(at.get()));
-    Optional<Amount> amount = read.only();
-    if (amount.isEmpty()) {
-      hub.say(Notice.Kind.REFUSED, read.reason());
-      return false;
-    }
     try {
-      Reading reading =
-          new Reading(
-              job.get().nextReading(),
-              at.get(),
-              amount.get(),
-              setting,
-              hand.author(),
-              clock.instant());
-      boolean done = apply(new JobEdit.PutReading(reading));
-      if (done) {
-        hub.say(Notice.Kind.READ, document.map().nameOf(at.get()), amount.get().text());
-      }
-      return done;
+      Subject whole = whole(at.get());
+      TypedLine.Assumed assumed = new TypedLine.Assumed(assumed(at.get()), assumed(whole));
+      TypedLine line = TypedLine.parse(text, assumed, settingNow(), circuit());
+      return take(job.get(), line.setting().lifted() ? whole : at.get(), line);
     } catch (IllegalArgumentException unfit) {
       hub.say(Notice.Kind.REFUSED, String.valueOf(unfit.getMessage()));
       return false;
     }
+  }
+
+  /** What is out of circuit is the part walked to, not its node. */
+  private Subject whole(Subject at) {
+    return selection.focus().or(() -> Optional.of(at)).flatMap(Subjects::partOf)
+        .<Subject>map(Subject::of).orElse(at);
+  }
+
+  private boolean take(Job job, Subject at, TypedLine line) {
+    List<JobEdit> steps = new ArrayList<>();
+    line.limit().ifPresent(limit -> steps.add(new JobEdit.PutLimit(limit.at(nodeOrPlace(at)))));
+    steps.add(
+        new JobEdit.PutReading(
+            new Reading(
+                job.nextReading(),
+                at,
+                line.amount(),
+                line.setting(),
+                hand.author(),
+                clock.instant())));
+    String name = document.map().nameOf(at);
+    boolean done =
+        apply(steps.size() == 1 ? steps.get(0) : new JobEdit.Group("Reading at " + name, steps));
+    if (done) {
+      lifted = false;
+      hub.say(Notice.Kind.READ, name, line.amount().text());
+      hub.fire(Change.JOB);
+    }
+    return done;
+  }
+
+  /** Whether the next reading is of a part out of circuit: lifted, or taken out. */
+  public boolean isLifted() {
+    return lifted;
+  }
+
+  public void setLifted(boolean lifted) {
+    hub.check();
+    this.lifted = lifted;
+    hub.fire(Change.JOB);
+  }
+
+  private Setting settingNow() {
+    return lifted ? setting.withLifted(true) : setting;
+  }
+
+  private Subject nodeOrPlace(Subject at) {
+    return node(at).<Subject>map(Subject::of).orElse(at);
+  }
+
+  /** How far the node chosen may lie from its twin; the usual limit where none was set. */
+  public Optional<NodeLimit> limit() {
+    return job().flatMap(job -> place().map(at -> job.limit(nodeOrPlace(at))));
+  }
+
+  /**
+   * Sets how far the node chosen may lie from its twin: "5 mV", "2 %"; the usual again where empty.
+   *
+   * @throws IllegalArgumentException with one sentence where it is none
+   */
+  public boolean limit(String text) {
+    hub.check();
+    Optional<Subject> at = place().map(this::nodeOrPlace);
+    if (at.isEmpty()) {
+      hub.say(Notice.Kind.NOTHING_CHOSEN);
+      return false;
+    }
+    return apply(
+        text.isBlank()
+            ? new JobEdit.RemoveLimit(at.get())
+            : new JobEdit.PutLimit(TypedSetting.limit(text).at(at.get())));
   }
 
   /** Volts at nodes and pins; at a part what its kind is measured in. */

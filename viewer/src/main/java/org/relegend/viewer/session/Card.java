@@ -13,6 +13,7 @@ import org.relegend.map.Subject;
  * @param subject a pin that is joined there; a part; or a whole net where its pins are too many
  * @param page where it is seen on a page
  * @param photo where it is seen on a photo
+ * @param unit where it is seen on a photo of this very unit, if {@code photo} isn't one
  * @param twin the same in the other channel
  * @param twinPhoto where that is seen on a photo
  * @param joined how it is known that it is joined
@@ -22,6 +23,7 @@ public record Card(
     Subject subject,
     Optional<Placement> page,
     Optional<Placement> photo,
+    Optional<Placement> unit,
     Optional<Subject> twin,
     Optional<Placement> twinPhoto,
     Optional<Evidence> joined,

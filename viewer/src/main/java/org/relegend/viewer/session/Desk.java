@@ -1,7 +1,9 @@
 package org.relegend.viewer.session;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Page;
@@ -28,7 +30,7 @@ public final class Desk {
   /** The page on the left; none while the map has none. */
   public Optional<Page> page() {
     return Optional.ofNullable(page)
-        .flatMap(document.map()::picture)
+        .flatMap(document.laid()::picture)
         .filter(Page.class::isInstance)
         .map(Page.class::cast);
   }
@@ -36,7 +38,7 @@ public final class Desk {
   /** The photo on the right; none while the map has none. */
   public Optional<Photo> photo() {
     return Optional.ofNullable(photo)
-        .flatMap(document.map()::picture)
+        .flatMap(document.laid()::picture)
         .filter(Photo.class::isInstance)
         .map(Photo.class::cast);
   }
@@ -48,7 +50,7 @@ public final class Desk {
 
   /** The photo that is being lined up with the one on the right. */
   public Optional<Picture> facing() {
-    return Optional.ofNullable(facing).flatMap(document.map()::picture);
+    return Optional.ofNullable(facing).flatMap(document.laid()::picture);
   }
 
   /**
@@ -63,16 +65,17 @@ public final class Desk {
         .filter(
             other ->
                 photo().filter(shown -> other.shownBoard().equals(shown.shownBoard())).isPresent())
+        .filter(other -> !isOwnShown() || !document.isOwn(other.id()))
         .toList();
   }
 
   /**
-   * Lays another photo of the board shown on the left: its other side, or else any; tells whether
-   * there is one.
+   * Lays another photo of the board shown on the left: its other side, or else any; beside a photo
+   * of the unit the map's of the same side. Tells whether there is one.
    */
   boolean face() {
     Optional<PictureId> other =
-        otherSide()
+        (isOwnShown() ? sameSide() : otherSide())
             .map(Photo::id)
             .or(
                 () ->
@@ -113,17 +116,25 @@ public final class Desk {
 
   /** All pages, in the order of their names. */
   public List<Picture> pages() {
-    return document.map().pictures().stream().filter(Page.class::isInstance).toList();
+    return document.laid().pictures().stream().filter(Page.class::isInstance).toList();
   }
 
-  /** All photos of all boards, those of one board together. */
+  /** All photos of all boards, those of one board together, those of this unit last. */
   public List<Picture> photos() {
-    return document.map().pictures().stream()
+    return document.laid().pictures().stream()
         .filter(Photo.class::isInstance)
         .map(Photo.class::cast)
-        .sorted(java.util.Comparator.comparing(Photo::board).thenComparing(Photo::side))
+        .sorted(
+            Comparator.comparing(Photo::board)
+                .thenComparing(photo -> document.isOwn(photo.id()))
+                .thenComparing(Photo::side))
         .map(Picture.class::cast)
         .toList();
+  }
+
+  /** Whether it is a photo of this very unit. */
+  public boolean isOwn(PictureId picture) {
+    return document.isOwn(picture);
   }
 
   public boolean shows(PictureId picture) {
@@ -133,7 +144,7 @@ public final class Desk {
   /** Lays a picture on its place: a page left, a photo right. */
   public void show(PictureId picture) {
     hub.check();
-    Optional<Picture> found = document.map().picture(picture);
+    Optional<Picture> found = document.laid().picture(picture);
     if (found.isEmpty() || picture.equals(page) || picture.equals(photo)) {
       return;
     }
@@ -159,16 +170,30 @@ public final class Desk {
     hub.fire(Change.PICTURES);
   }
 
-  /** The photo of the other side of the same board, if there is one. */
+  /** The photo of the other side of the same board, of the unit beside one of the unit. */
   Optional<Photo> otherSide() {
-    return photo()
+    return others(false)
+        .min(Comparator.comparing(other -> document.isOwn(other.id()) != isOwnShown()));
+  }
+
+  /** The photo of the same side, of the unit beside one of the map, and the other way about. */
+  public Optional<Photo> sameSide() {
+    return others(true).filter(other -> document.isOwn(other.id()) != isOwnShown()).findFirst();
+  }
+
+  private Stream<Photo> others(boolean same) {
+    return photo().stream()
         .flatMap(
             shown ->
                 photos().stream()
                     .map(Photo.class::cast)
+                    .filter(other -> !other.id().equals(shown.id()))
                     .filter(other -> other.board().equals(shown.board()))
-                    .filter(other -> other.side() != shown.side())
-                    .findFirst());
+                    .filter(other -> other.side() == shown.side() == same));
+  }
+
+  private boolean isOwnShown() {
+    return photo().filter(shown -> document.isOwn(shown.id())).isPresent();
   }
 
   /**
@@ -178,7 +203,7 @@ public final class Desk {
     PictureId pageBefore = page;
     PictureId photoBefore = photo;
     PictureId facingBefore = facing;
-    BoardMap map = document.map();
+    BoardMap map = document.laid();
     if (page == null || !map.pictures().has(page)) {
       page = pages().stream().findFirst().map(Picture::id).orElse(null);
     }

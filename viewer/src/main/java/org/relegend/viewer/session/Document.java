@@ -1,6 +1,5 @@
 package org.relegend.viewer.session;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -8,14 +7,16 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.relegend.lineup.Carried;
 import org.relegend.lineup.Carrier;
+import org.relegend.bench.JobPhoto;
+import org.relegend.bench.OwnPhotos;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditHistory;
 import org.relegend.map.EditRefusedException;
-import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
-import org.relegend.map.Picture;
+import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
+import org.relegend.map.Table;
 
 /** The open map as it is edited: every change of it goes through here. */
 public final class Document {
@@ -37,6 +38,8 @@ public final class Document {
   private @Nullable MapIndex index;
   private @Nullable Carrier carrier;
   private @Nullable BoardMap seen;
+  private @Nullable BoardMap laid;
+  private Table<PictureId, JobPhoto> own = Table.empty();
   private boolean readOnly;
 
   Document(EditHistory history, Hub hub) {
@@ -52,11 +55,43 @@ public final class Document {
     return history.current();
   }
 
+  /**
+   * The map with the photos of this very unit beside its own, and what ties them: the pictures that
+   * can be looked at. Never what is edited or saved.
+   */
+  public BoardMap laid() {
+    BoardMap known = laid;
+    if (known == null) {
+      known = OwnPhotos.over(map(), own);
+      laid = known;
+    }
+    return known;
+  }
+
+  /** Lays the photos of a job beside those of the map, in the place of those before. */
+  void lay(Table<PictureId, JobPhoto> photos) {
+    if (!photos.equals(own)) {
+      own = photos;
+      forget();
+      hub.fire(Change.MAP);
+      hub.fire(Change.PICTURES);
+    }
+  }
+
+  /** The photo of the job that is known so among the pictures; none where it is one of the map. */
+  public Optional<JobPhoto> own(PictureId picture) {
+    return own.isEmpty() ? Optional.empty() : OwnPhotos.find(map(), own, picture);
+  }
+
+  public boolean isOwn(PictureId picture) {
+    return own(picture).isPresent();
+  }
+
   /** What line-ups carry from picture to picture, as the map is now. */
   public Carrier carrier() {
     Carrier known = carrier;
     if (known == null) {
-      known = Carrier.of(map());
+      known = Carrier.of(laid());
       carrier = known;
     }
     return known;
@@ -69,26 +104,15 @@ public final class Document {
   public BoardMap seen() {
     BoardMap known = seen;
     if (known == null) {
-      known = map().lineUps().isEmpty() ? map() : withCarried(map());
+      known = carrier().seen();
       seen = known;
     }
     return known;
   }
 
-  private BoardMap withCarried(BoardMap map) {
-    List<Placement> places = new ArrayList<>();
-    List<HazardZone> zones = new ArrayList<>();
-    for (Picture picture : map.pictures()) {
-      carrier().on(picture.id()).forEach(carried -> places.add(carried.asPlacement()));
-      carrier().zonesOn(picture.id()).forEach(carried -> zones.add(carried.zone()));
-    }
-    return map.withPlacements(map.placements().withAll(places))
-        .withZones(map.zones().withAll(zones));
-  }
-
   /** What was carried there; none where it is placed itself, or not there at all. */
   public Optional<Carried> carried(Placement.Key key) {
-    return map().lineUps().isEmpty() || map().placements().has(key)
+    return laid().lineUps().isEmpty() || map().placements().has(key)
         ? Optional.empty()
         : carrier().find(key);
   }
@@ -122,6 +146,10 @@ public final class Document {
       return false;
     }
     try {
+      if (!own.isEmpty() && marksOwn(edit.applyTo(laid()))) {
+        hub.say(Notice.Kind.UNIT_PHOTO);
+        return false;
+      }
       if (history.apply(edit)) {
         changed(keeper -> keeper.made(edit, map()));
       }
@@ -130,6 +158,19 @@ public final class Document {
       hub.say(Notice.Kind.REFUSED, String.valueOf(refused.getMessage()));
       return false;
     }
+  }
+
+  /** A map is shared, a job is private: nothing in the map may lie on a photo of the job. */
+  private boolean marksOwn(BoardMap after) {
+    return after.placements().stream().anyMatch(place -> isOfUnit(place.picture()))
+        || after.zones().stream().anyMatch(zone -> isOfUnit(zone.picture()))
+        || after.lineUps().stream()
+            .filter(pairs -> isOfUnit(pairs.a()) || isOfUnit(pairs.b()))
+            .anyMatch(pairs -> !laid().lineUps().find(pairs.key()).equals(Optional.of(pairs)));
+  }
+
+  private boolean isOfUnit(PictureId picture) {
+    return !map().pictures().has(picture) && laid().pictures().has(picture);
   }
 
   public boolean undo() {
@@ -162,11 +203,16 @@ public final class Document {
   }
 
   private void changed(Consumer<Keeper> tell) {
-    index = null;
-    seen = null;
-    carrier = carrier == null ? null : carrier.after(map());
+    forget();
     keepers.forEach(tell);
     hub.fire(Change.MAP);
+  }
+
+  private void forget() {
+    index = null;
+    seen = null;
+    laid = null;
+    carrier = carrier == null ? null : carrier.after(laid());
   }
 
   public Optional<String> undoLabel() {

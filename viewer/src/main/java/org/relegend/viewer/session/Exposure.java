@@ -31,7 +31,7 @@ record Exposure(MapIndex index, Desk desk) {
    */
   private Set<HazardZone> shownOn(Card card) {
     Set<HazardZone> zones = new LinkedHashSet<>();
-    Stream.of(card.page(), card.photo(), card.twinPhoto())
+    Stream.of(card.page(), card.photo(), card.unit(), card.twinPhoto())
         .flatMap(Optional::stream)
         .forEach(place -> zones.addAll(Dangers.over(index.map(), place)));
     return zones;

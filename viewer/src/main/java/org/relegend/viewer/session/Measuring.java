@@ -58,7 +58,7 @@ public final class Measuring {
             && begun.picture().equals(click.picture())
             && begun.points().size() == 1
             && !begun.points().get(0).equals(click.at());
-    if (document.map().picture(click.picture()).filter(Photo.class::isInstance).isEmpty()) {
+    if (document.laid().picture(click.picture()).filter(Photo.class::isInstance).isEmpty()) {
       hub.say(Notice.Kind.MEASURED_ON_PHOTOS);
     } else if (begun != null && second) {
       between(click.picture(), begun.points().get(0), click.at());

@@ -60,6 +60,8 @@ public record Notice(Kind kind, List<Object> arguments) {
     NO_OTHER_PHOTO(true),
     NOT_LINED_UP(true),
     CARRIED_STAYS(true),
+    UNIT_PHOTO(true),
+    NO_UNIT_PHOTO(true),
     NO_JOB(true),
     JOB_READ_ONLY(true),
     READ_ONLY(true),

@@ -44,14 +44,16 @@ public final class Pairing {
   private final Document document;
   private final Desk desk;
   private final Hand hand;
+  private final UnitPhotos unit;
   private final Hub hub;
   private @Nullable Half half;
   private int chosen = -1;
 
-  Pairing(Document document, Desk desk, Hand hand, Hub hub) {
+  Pairing(Document document, Desk desk, Hand hand, UnitPhotos unit, Hub hub) {
     this.document = document;
     this.desk = desk;
     this.hand = hand;
+    this.unit = unit;
     this.hub = hub;
   }
 
@@ -87,11 +89,11 @@ public final class Pairing {
         && a.side() == b.side();
   }
 
-  /** What the map keeps of the two photos. */
+  /** What map or job keep of the two photos. */
   public Optional<PicturePairs> kept() {
     return left()
         .flatMap(a -> right().map(b -> PicturePairs.Key.of(a.id(), b.id())))
-        .flatMap(document.map().lineUps()::find);
+        .flatMap(document.laid().lineUps()::find);
   }
 
   /** The clicked pairs, the left photo's point first. */
@@ -284,7 +286,7 @@ public final class Pairing {
     chosen = -1;
     boolean done =
         spots.isEmpty()
-            ? document.apply(new PictureEdits.RemovePairs(kept().orElseThrow().key()))
+            ? remove(kept().orElseThrow().key())
             : put(spots);
     if (done) {
       hub.say(Notice.Kind.PAIR_TAKEN_AWAY, gone.get() + 1);
@@ -297,7 +299,7 @@ public final class Pairing {
     hub.check();
     PicturePairs pairs =
         new PicturePairs(a, b, Found.AUTOMATIC, spots, List.of(hand.attests(Evidence.MATCHED)));
-    if (document.apply(new PictureEdits.PutPairs(pairs))) {
+    if (put(pairs)) {
       reset();
       hub.say(Notice.Kind.LINED_UP, spots.size());
     }
@@ -322,15 +324,35 @@ public final class Pairing {
   private boolean put(List<Spot> spots) {
     PictureId a = left().orElseThrow().id();
     PictureId b = right().orElseThrow().id();
-    return document.apply(
-        new PictureEdits.PutPairs(
-            kept()
-                .filter(pairs -> pairs.found() == Found.CLICKED)
-                .map(
-                    pairs ->
-                        new PicturePairs(a, b, Found.CLICKED, spots, pairs.evidence())
-                            .confirmedBy(hand.attests()))
-                .orElseGet(
-                    () -> new PicturePairs(a, b, Found.CLICKED, spots, List.of(hand.attests())))));
+    return put(
+        kept()
+            .filter(pairs -> pairs.found() == Found.CLICKED)
+            .map(
+                pairs ->
+                    new PicturePairs(a, b, Found.CLICKED, spots, pairs.evidence())
+                        .confirmedBy(hand.attests()))
+            .orElseGet(
+                () -> new PicturePairs(a, b, Found.CLICKED, spots, List.of(hand.attests()))));
+  }
+
+  /** Pairs of two photos of the map belong to the map, those of a photo of the unit to the job. */
+  private boolean put(PicturePairs pairs) {
+    return unit.isTiedBy(pairs.key())
+        ? unit.tie(pairs)
+        : document.apply(new PictureEdits.PutPairs(pairs));
+  }
+
+  private boolean remove(PicturePairs.Key pairs) {
+    return unit.isTiedBy(pairs)
+        ? unit.untie(pairs)
+        : document.apply(new PictureEdits.RemovePairs(pairs));
+  }
+
+  /** Whether pairs of the two photos can be kept. */
+  public boolean mayKeep() {
+    boolean ofUnit =
+        left().filter(photo -> document.isOwn(photo.id())).isPresent()
+            || right().filter(photo -> document.isOwn(photo.id())).isPresent();
+    return ofUnit ? unit.mayChange() : !document.isReadOnly();
   }
 }

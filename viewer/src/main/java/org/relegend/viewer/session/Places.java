@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
@@ -32,10 +33,19 @@ final class Places {
    */
   Optional<Placement> of(
       Subject subject, Class<? extends Picture> kind, Optional<? extends Picture> preferred) {
+    return of(subject, kind, preferred, picture -> true);
+  }
+
+  /** As {@link #of(Subject, Class, Optional)}, on some of the pictures only. */
+  Optional<Placement> of(
+      Subject subject,
+      Class<? extends Picture> kind,
+      Optional<? extends Picture> preferred,
+      Predicate<PictureId> among) {
     List<Placement> all =
         inOrder(subject).stream()
             .flatMap(stand -> index.placementsOf(stand).stream())
-            .filter(placement -> isOf(kind, placement.picture()))
+            .filter(placement -> isOf(kind, placement.picture()) && among.test(placement.picture()))
             .sorted(Comparator.comparing(placement -> shunned(subject, placement)))
             .toList();
     Optional<PictureId> here = preferred.map(Picture::id);

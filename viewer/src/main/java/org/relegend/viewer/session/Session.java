@@ -41,6 +41,7 @@ public final class Session {
   private final Looks looks;
   private final TwinJump twinJump;
   private final BenchWork bench;
+  private final UnitPhotos unitPhotos;
   private final Conditions conditions;
   private Tool tool = Tool.LOOK;
 
@@ -63,12 +64,13 @@ public final class Session {
     pinning = new Pinning(document, placing, hand, hub);
     tracing = new Tracing(document, hand, hub, questions);
     outlining = new Outlining(document, hand, hub, questions);
-    pairing = new Pairing(document, desk, hand, hub);
+    bench = new BenchWork(document, selection, hand, hub, clock);
+    unitPhotos = new UnitPhotos(document, bench, hub);
+    pairing = new Pairing(document, desk, hand, unitPhotos, hub);
     measuring = new Measuring(document, hub, questions);
     corrections = new Corrections(document, selection, hand, hub);
     looks = new Looks(desk);
     twinJump = new TwinJump(this, hub, looks);
-    bench = new BenchWork(document, selection, hand, hub, clock);
     conditions = new Conditions(bench, selection, questions, hub);
     hub.add(this::follow);
   }
@@ -153,6 +155,11 @@ public final class Session {
     return conditions;
   }
 
+  /** Photos of this very unit. */
+  public UnitPhotos unitPhotos() {
+    return unitPhotos;
+  }
+
   /** The condition of the part asked about. */
   public void answer(
       Question.WhichCondition question, State state, String fitted, String dateCode, String note) {
@@ -228,6 +235,10 @@ public final class Session {
     Set<HazardZone> zones =
         new LinkedHashSet<>(Hits.zonesAt(document.seen(), click.picture(), click.at()));
     hit.ifPresent(place -> zones.addAll(exposure().of(place.subject())));
+    if (tool.marksPlaces() && document.isOwn(click.picture())) {
+      hub.say(Notice.Kind.UNIT_PHOTO);
+      return;
+    }
     switch (tool) {
       case LOOK -> gate.through(zones, () -> lookAt(click, hit));
       case PLACE -> gate.through(zones, () -> placing.place(click).ifPresent(this::showDone));
@@ -396,6 +407,12 @@ public final class Session {
   public void flip(Point centre) {
     hub.check();
     new TurnOver(this, hub, looks).over(centre);
+  }
+
+  /** Lays this unit's own photo of the same side on the desk, with the same spot in view; back. */
+  public void flipToUnit(Point centre) {
+    hub.check();
+    new TurnOver(this, hub, looks).toUnit(centre);
   }
 
   /** Marks all placements of a picture between two corners, besides or instead of those marked. */

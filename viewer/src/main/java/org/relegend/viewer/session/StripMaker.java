@@ -12,6 +12,7 @@ import org.relegend.map.Part;
 import org.relegend.map.Photo;
 import org.relegend.map.Pin;
 import org.relegend.map.PinRef;
+import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 
 /** Lays out the cards for what was chosen. */
@@ -95,13 +96,24 @@ final class StripMaker {
 
   private Card card(Subject subject, Optional<Evidence> joined) {
     Optional<Subject> twin = twins.of(subject);
+    Optional<Placement> photo = photo(subject);
     return new Card(
         subject,
         places.of(subject, Page.class, desk.page()),
-        places.of(subject, Photo.class, desk.photo()),
+        photo,
+        photo.filter(place -> desk.isOwn(place.picture())).isPresent()
+            ? Optional.empty()
+            : places.of(subject, Photo.class, desk.photo(), desk::isOwn),
         twin,
-        twin.flatMap(other -> places.of(other, Photo.class, desk.photo())),
+        twin.flatMap(this::photo),
         joined,
         dangers.around(subject));
+  }
+
+  /** On the photo that is shown, else on one of the map, else on one of this unit. */
+  private Optional<Placement> photo(Subject subject) {
+    return places
+        .of(subject, Photo.class, desk.photo(), id -> !desk.isOwn(id) || desk.shows(id))
+        .or(() -> places.of(subject, Photo.class, desk.photo()));
   }
 }

@@ -17,6 +17,11 @@ public enum Tool {
   /** Measure between two points of a photo. */
   MEASURE;
 
+  /** Whether it puts something into the map where it points. */
+  boolean marksPlaces() {
+    return takesName() || this == ZONE;
+  }
+
   /** Whether the find field holds a name for the next click. */
   public boolean takesName() {
     return this == PLACE || this == PINS;

@@ -6,13 +6,21 @@ import org.relegend.map.Photo;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 
-/** Goes to the same spot on the photo of the board's other side. */
+/** Goes to the same spot on another photo: of the board's other side, or of this very unit. */
 record TurnOver(Session session, Hub hub, Looks looks) {
   void over(Point centre) {
+    to(session.desk().otherSide(), Notice.Kind.NO_OTHER_SIDE, centre);
+  }
+
+  /** To the unit's own photo of that side, and from there back to the map's. */
+  void toUnit(Point centre) {
+    to(session.desk().sameSide(), Notice.Kind.NO_UNIT_PHOTO, centre);
+  }
+
+  private void to(Optional<Photo> other, Notice.Kind none, Point centre) {
     Optional<Photo> shown = session.desk().photo();
-    Optional<Photo> other = session.desk().otherSide();
     if (shown.isEmpty() || other.isEmpty()) {
-      hub.say(Notice.Kind.NO_OTHER_SIDE);
+      hub.say(none);
       return;
     }
     Point here =
@@ -30,11 +38,18 @@ record TurnOver(Session session, Hub hub, Looks looks) {
             .carry(shown.get().id(), here, other.get().id())
             .map(found -> found.at())
             .filter(other.get()::contains)
-            .orElseGet(() -> Flip.spot(session.map(), shown.get(), other.get(), here));
+            .orElseGet(() -> uncarried(shown.get(), other.get(), here));
     session
         .gate()
         .through(
             Set.copyOf(Hits.zonesAt(session.document().seen(), other.get().id(), there)),
             () -> looks.across(new Look.Spot(shown.get().id(), here), other.get().id(), there));
+  }
+
+  /** Without a line-up: of the other side as the board was turned; of the same side about there. */
+  private Point uncarried(Photo from, Photo to, Point here) {
+    return from.side() == to.side()
+        ? new Point(here.x() / from.width() * to.width(), here.y() / from.height() * to.height())
+        : Flip.spot(session.map(), from, to, here);
   }
 }

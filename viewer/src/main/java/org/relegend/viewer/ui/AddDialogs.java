@@ -33,11 +33,29 @@ import org.relegend.scan.Intake;
 /** Asks what a picture that is added shows. */
 final class AddDialogs {
   private static final String FIRST_BOARD = "main";
+  private static final String LINES = "<html><body style='width:150px'>";
 
   private AddDialogs() {}
 
-  /** What a photo shows: its board, its side and, once for all, how the board was turned for it. */
-  static Optional<Intake.Shown> askPhoto(Component over, BoardMap map, String fileName) {
+  /** Whose photo it is. */
+  enum Whose {
+    UNIT,
+    MAP
+  }
+
+  /**
+   * What a photo shows.
+   *
+   * @param closeUp the parts that a close-up shows, as typed; empty for a whole side
+   */
+  record Asked(Intake.Shown shown, Whose whose, String closeUp) {}
+
+  /**
+   * What a photo shows: its board, its side and, once for all, how the board was turned for it.
+   *
+   * @param job whether a job is open, which it may belong to
+   */
+  static Optional<Asked> askPhoto(Component over, BoardMap map, String fileName, boolean job) {
     JTextField title = new JTextField(fileName, 24);
     title.setName("title");
     JComboBox<String> board = new JComboBox<>(boards(map));
@@ -51,17 +69,31 @@ final class AddDialogs {
     turn.add(Turn.UNKNOWN, Texts.of("addphoto.turn.unknown"));
     side.onChange(() -> turn.setEnabled(side.chosen() == Side.SOLDER));
     turn.setEnabled(false);
+    Choice<Whose> whose = new Choice<>(Whose.class);
+    whose.add(Whose.UNIT, Texts.of("addphoto.whose.unit"));
+    whose.add(Whose.MAP, Texts.of("addphoto.whose.map"));
+    JTextField closeUp = new JTextField(24);
+    closeUp.setName("closeup");
+    whose.onChange(() -> closeUp.setEnabled(whose.chosen() == Whose.UNIT));
     Form form = new Form();
     form.row(Texts.of("addphoto.name"), title);
+    if (job) {
+      form.row(Texts.of("addphoto.whose"), whose.panel());
+      form.row(LINES + Texts.of("addphoto.closeup"), closeUp);
+    }
     form.row(Texts.of("addphoto.board"), board);
     form.row(Texts.of("addphoto.side"), side.panel());
-    form.row("<html><body style='width:150px'>" + Texts.of("addphoto.turn"), turn.panel());
+    form.row(LINES + Texts.of("addphoto.turn"), turn.panel());
     while (form.ask(over, Texts.of("addphoto.title"), title)) {
       String name = String.valueOf(board.getSelectedItem()).strip();
       try {
+        Whose chosen = job ? whose.chosen() : Whose.MAP;
         return Optional.of(
-            new Intake.Shown(
-                title.getText().strip(), new BoardId(name), side.chosen(), turn.chosen()));
+            new Asked(
+                new Intake.Shown(
+                    title.getText().strip(), new BoardId(name), side.chosen(), turn.chosen()),
+                chosen,
+                chosen == Whose.UNIT ? closeUp.getText().strip() : ""));
       } catch (IllegalArgumentException noName) {
         JOptionPane.showMessageDialog(
             over, noName.getMessage(), Texts.of("error.title"), JOptionPane.ERROR_MESSAGE);

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFileChooser;
-import org.relegend.map.BoardMap;
 import org.relegend.map.EditGroup;
 import org.relegend.map.PictureEdits;
 import org.relegend.scan.Intake;
@@ -87,11 +86,33 @@ final class Adding {
   }
 
   private void askPhoto(Path file) {
-    Optional<BoardMap> map = window.sitting().map(sitting -> sitting.session().map());
-    map.flatMap(open -> AddDialogs.askPhoto(window, open, stem(file)))
+    Optional<Sitting> open = window.sitting();
+    open.flatMap(
+            sitting ->
+                AddDialogs.askPhoto(
+                    window,
+                    sitting.session().map(),
+                    stem(file),
+                    sitting.session().bench().isOpen()))
         .ifPresentOrElse(
-            shown -> run(file, (intake, watch) -> intake.photo(file, shown, watch::at)),
+            asked -> {
+              if (asked.whose() == AddDialogs.Whose.UNIT) {
+                addUnitPhoto(open.orElseThrow(), file, asked);
+              } else {
+                run(file, (intake, watch) -> intake.photo(file, asked.shown(), watch::at));
+              }
+            },
             this::next);
+  }
+
+  private void addUnitPhoto(Sitting sitting, Path file, AddDialogs.Asked asked) {
+    try {
+      new UnitPhotoIntake(window, program, sitting)
+          .add(file, asked.shown(), asked.closeUp(), this::next, this::failed);
+    } catch (IllegalArgumentException unfit) {
+      window.files().say(String.valueOf(unfit.getMessage()));
+      next();
+    }
   }
 
   private interface Work {

@@ -21,6 +21,7 @@ import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Net;
 import org.relegend.map.Part;
+import org.relegend.map.Picture;
 import org.relegend.map.Pin;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
@@ -36,7 +37,8 @@ final class CardView extends JPanel {
 
   private final Scene scene;
   private final Card card;
-  private final JPanel cuts = new JPanel(new GridLayout(1, 3, GAP, 0));
+  private final JPanel cuts = new JPanel(new GridLayout(1, 0, GAP, 0));
+  private final List<Picture> closeUps;
   private boolean filled;
   private boolean current;
 
@@ -44,9 +46,11 @@ final class CardView extends JPanel {
     super(new BorderLayout(0, 4));
     this.scene = scene;
     this.card = card;
+    closeUps = scene.closeUps(card.subject());
     add(head(), BorderLayout.NORTH);
     cuts.setOpaque(false);
-    cuts.setPreferredSize(new Dimension(3 * CUT + 2 * GAP, CUT + 18));
+    int count = 3 + (ofUnit() ? 1 : 0);
+    cuts.setPreferredSize(new Dimension(count * (CUT + GAP) - GAP, CUT + 18));
     add(cuts, BorderLayout.CENTER);
     add(foot(), BorderLayout.SOUTH);
     setCurrent(false);
@@ -97,11 +101,23 @@ final class CardView extends JPanel {
     filled = true;
     String notHere = Texts.of("card.nothere");
     cuts.add(cut(card.page(), Texts.of("card.page"), notHere, Mark.Emphasis.SELECTED));
-    cuts.add(cut(card.photo(), Texts.of("card.photo"), notHere, Mark.Emphasis.SELECTED));
+    boolean own = card.photo().filter(place -> scene.isOfUnit(place.picture())).isPresent();
+    String photo = Texts.of(own ? "card.unit" : "card.photo");
+    cuts.add(cut(card.photo(), photo, notHere, Mark.Emphasis.SELECTED));
+    if (!closeUps.isEmpty()) {
+      cuts.add(CutOut.whole(scene, closeUps.get(0), Texts.of("card.closeup"), CUT));
+    } else if (ofUnit()) {
+      cuts.add(cut(card.unit(), Texts.of("card.unit"), notHere, Mark.Emphasis.SELECTED));
+    }
     String twin = card.twin().map(other -> Texts.of("card.twin", name(other))).orElse(" ");
     String none = card.twin().isPresent() ? notHere : Texts.of("card.notwin");
     cuts.add(cut(card.twinPhoto(), twin, none, Mark.Emphasis.TWIN));
     cuts.revalidate();
+  }
+
+  /** Whether this unit's own photos show it: a close-up, or else one of the side. */
+  private boolean ofUnit() {
+    return card.unit().isPresent() || !closeUps.isEmpty();
   }
 
   private JComponent cut(

@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -38,6 +40,27 @@ final class CutOut extends JPanel {
         .map()
         .picture(placement.picture())
         .ifPresent(picture -> cut.add(canvas(scene, picture, placement, emphasis, side)));
+    return cut;
+  }
+
+  /** A whole picture, with its hazard zones. */
+  static CutOut whole(Scene scene, Picture picture, String word, int side) {
+    CutOut cut = new CutOut(word);
+    PictureCanvas canvas = new PictureCanvas();
+    canvas.setInteractive(false);
+    canvas.setPreferredSize(new Dimension(side, side));
+    canvas.show(scene.shelf().of(picture), Orientation.UPRIGHT);
+    canvas.setHazards(scene.zonesOn(picture.id()));
+    MouseAdapter lay =
+        new MouseAdapter() {
+          @Override
+          public void mousePressed(MouseEvent event) {
+            scene.lay(picture);
+          }
+        };
+    cut.addMouseListener(lay);
+    canvas.addMouseListener(lay);
+    cut.add(canvas);
     return cut;
   }
 

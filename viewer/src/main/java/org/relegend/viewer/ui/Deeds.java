@@ -14,6 +14,7 @@ import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
+import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Tool;
@@ -97,6 +98,11 @@ final class Deeds {
     acts.on(Act.PRINT, new Printing(window, program)::ask);
     acts.on(Act.READ, () -> panel().ifPresent(WorkPanel::read));
     onJob(Act.METER, session -> JobDeeds.meter(window, session));
+    onJob(Act.LIFTED, session -> session.bench().setLifted(!session.bench().isLifted()));
+    onJob(Act.LIMIT, session -> JobDeeds.limit(window, session));
+    onJob(Act.UNIT_PHOTO, session -> photoCentre().ifPresent(session::flipToUnit));
+    onJob(Act.CLOSE_UP, session -> JobDeeds.closeUp(window, session));
+    onJob(Act.REMOVE_UNIT_PHOTO, Deeds::removeUnitPhoto);
     onJob(Act.DIFFERENCES, session -> show(JobLists.DIFFERENCES));
     onJob(Act.SUSPECTS, session -> show(JobLists.SUSPECTS));
     onSession(Act.CONDITION, session -> session.conditions().ask());
@@ -224,12 +230,7 @@ final class Deeds {
     acts.on(Act.PREVIOUS_AREA, () -> panel().ifPresent(p -> p.nextArea(-1)));
     acts.on(Act.FINDINGS, () -> panel().ifPresent(WorkPanel::toggleFindings));
     acts.on(Act.CLASHES, () -> panel().ifPresent(WorkPanel::showClashes));
-    onSession(
-        Act.FLIP,
-        session ->
-            panel()
-                .flatMap(open -> open.photo().canvas().view())
-                .ifPresent(view -> session.flip(view.centre())));
+    onSession(Act.FLIP, session -> photoCentre().ifPresent(session::flip));
     acts.on(Act.CAUTIONS, () -> CautionDialog.showAll(window));
     acts.on(Act.SHORTCUTS, () -> ShortcutSheet.show(window));
   }
@@ -250,6 +251,18 @@ final class Deeds {
     acts.on(Act.LIGHT, () -> program.setTheme(Theme.LIGHT));
     acts.on(Act.DARK, () -> program.setTheme(Theme.DARK));
     acts.select(Act.valueOf(program.settings().theme().name()), true);
+  }
+
+  private Optional<Point> photoCentre() {
+    return panel().flatMap(open -> open.photo().canvas().view()).map(ViewState::centre);
+  }
+
+  private static void removeUnitPhoto(Session session) {
+    boolean removed =
+        session.desk().photo().filter(own -> session.unitPhotos().remove(own.id())).isPresent();
+    if (!removed) {
+      session.unitPhotos().sayNone();
+    }
   }
 
   private void canvas(Act act, String action) {

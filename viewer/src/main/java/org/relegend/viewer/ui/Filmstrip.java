@@ -111,7 +111,10 @@ final class Filmstrip extends JScrollPane {
       canvas.setInteractive(false);
       canvas.setPreferredSize(new Dimension(WIDE, HIGH));
       add(canvas, BorderLayout.CENTER);
-      JLabel label = new JLabel(picture.caption());
+      JLabel label = new JLabel(
+              scene.isOfUnit(picture.id())
+                  ? Texts.of("photo.unit.short", picture.caption())
+                  : picture.caption());
       label.putClientProperty("FlatLaf.styleClass", "small");
       label.setPreferredSize(new Dimension(WIDE, label.getPreferredSize().height));
       add(label, BorderLayout.SOUTH);

@@ -5,6 +5,7 @@ import java.awt.FlowLayout;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.BorderFactory;
+import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -31,6 +32,7 @@ final class JobBar extends JPanel {
   private final ReadingField field;
   private final JLabel said = new JLabel();
   private final JLabel how = new JLabel();
+  private final JCheckBox lifted = new JCheckBox(Texts.of("reading.lifted"));
   private final JTextArea warned = new JTextArea();
 
   JobBar(Session session) {
@@ -43,6 +45,11 @@ final class JobBar extends JPanel {
     at.putClientProperty("FlatLaf.styleClass", "h3");
     left.add(at);
     left.add(field);
+    lifted.setName("lifted");
+    lifted.setFocusable(false);
+    lifted.setToolTipText(Texts.of("reading.lifted.tip"));
+    lifted.addActionListener(pressed -> session.bench().setLifted(lifted.isSelected()));
+    left.add(lifted);
     said.setName("compared");
     said.putClientProperty("FlatLaf.styleClass", "h4");
     add(left, BorderLayout.WEST);
@@ -82,6 +89,7 @@ final class JobBar extends JPanel {
     said.setText(place.map(this::known).orElse(" "));
     said.getAccessibleContext().setAccessibleName(said.getText());
     how.setText(how(bench.setting()));
+    lifted.setSelected(bench.isLifted());
     String warning = place.flatMap(this::warning).orElse("");
     warned.setText("\u26a0 " + warning);
     warned.setVisible(!warning.isEmpty());
@@ -101,12 +109,19 @@ final class JobBar extends JPanel {
                     .flatMap(loading -> loading.warning(unit, bench.setting().with())));
   }
 
-  private static String how(Setting setting) {
+  private String how(Setting setting) {
     String meter =
         setting.with().known()
             ? new Amount(Quantity.RESISTANCE, setting.with().ohms()).text(FIGURES)
             : Texts.of("reading.meter.unknown");
-    return Texts.of("reading.how", meter, Texts.of("power." + setting.power().word()));
+    String how = Texts.of("reading.how", meter, Texts.of("power." + setting.power().word()));
+    return setting.against().isEmpty()
+        ? how
+        : how
+            + "  \u00b7  "
+            + Texts.of(
+                "reading.against",
+                session.map().nameOf(Subject.of(new NetId(setting.against()))));
   }
 
   private String known(Subject place) {

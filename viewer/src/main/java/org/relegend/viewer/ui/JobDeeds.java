@@ -3,6 +3,7 @@ package org.relegend.viewer.ui;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -13,9 +14,13 @@ import org.relegend.bench.Instrument;
 import org.relegend.bench.Intake;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
+import org.relegend.bench.JobPhoto;
 import org.relegend.bench.LogEntry;
+import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Setting;
+import org.relegend.bench.entry.TypedLine;
 import org.relegend.map.Designator;
+import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
@@ -71,19 +76,44 @@ final class JobDeeds {
         .line("ohms", new Amount(Quantity.RESISTANCE, usual.ohms()).text())
         .line("name", usual.name())
         .choice("power", List.of("on", "off"), now.power() == Setting.Power.OFF ? "off" : "on")
+        .line("against", now.against().isEmpty() ? "" : net(session, now.against()))
         .line("words", now.words())
         .ask(over)
-        .ifPresent(told -> trying(over, () -> session.bench().setSetting(setting(now, told))));
+        .ifPresent(told -> trying(over, () -> session.bench().setSetting(setting(session, now, told))));
   }
 
-  private static Setting setting(Setting before, Map<String, String> told) {
+  private static String net(Session session, String id) {
+    return session.map().nameOf(Subject.of(new NetId(id)));
+  }
+
+  /** How far the node chosen may lie from its twin. */
+  static void limit(Component over, Session session) {
+    Optional<NodeLimit> now = session.bench().limit();
+    if (now.isEmpty()) {
+      session.bench().limit(""); // says why not
+      return;
+    }
+    boolean set = job(session).filter(job -> job.limits().has(now.get().at())).isPresent();
+    String text =
+        now.get().volts() > 0
+            ? new Amount(Quantity.VOLTAGE, now.get().volts()).text()
+            : String.format(Locale.ROOT, "%s %%", 100 * now.get().fraction());
+    new Form("limit")
+        .line("limit", set ? text : "")
+        .ask(over)
+        .ifPresent(
+            told -> trying(over, () -> session.bench().limit(told.getOrDefault("limit", ""))));
+  }
+
+  private static Setting setting(Session session, Setting before, Map<String, String> told) {
     String typed = told.getOrDefault("ohms", "");
     Amount ohms =
         TypedAmounts.read(typed, Quantity.RESISTANCE)
             .only()
             .orElseThrow(() -> new IllegalArgumentException(Texts.of("meter.unread", typed)));
+    String against = told.getOrDefault("against", "");
     return new Setting(
-        before.against(),
+        against.isEmpty() ? "" : TypedLine.net(against, session.bench().circuit()),
         new Instrument(told.getOrDefault("name", ""), ohms.value(), before.with().farads()),
         Setting.Power.of(told.getOrDefault("power", "on")),
         before.lifted(),
@@ -113,7 +143,12 @@ final class JobDeeds {
                                 told.getOrDefault("test", ""))));
   }
 
-  private static List<PartId> parts(Session session, String typed) {
+  /**
+   * Parts as typed, with blanks or commas between them.
+   *
+   * @throws IllegalArgumentException with one sentence where one isn't in the map
+   */
+  static List<PartId> parts(Session session, String typed) {
     List<PartId> parts = new ArrayList<>();
     for (String name : typed.split("[ ,]+")) {
       if (!name.isEmpty()) {
@@ -126,6 +161,29 @@ final class JobDeeds {
       }
     }
     return parts;
+  }
+
+  /** Which parts the unit's photo on the desk shows, so that their cards show it. */
+  static void closeUp(Component over, Session session) {
+    Optional<JobPhoto> own =
+        session.desk().photo().flatMap(photo -> session.document().own(photo.id()));
+    if (own.isEmpty()) {
+      session.unitPhotos().sayNone();
+      return;
+    }
+    String now =
+        own.get().shows().stream().map(session.map()::nameOf).collect(Collectors.joining(" "));
+    new Form("closeup")
+        .line("parts", now)
+        .ask(over)
+        .ifPresent(
+            told ->
+                trying(
+                    over,
+                    () ->
+                        session
+                            .unitPhotos()
+                            .shows(own.get(), parts(session, told.getOrDefault("parts", "")))));
   }
 
   static void log(Component over, Session session) {

@@ -53,7 +53,7 @@ final class LiningUp {
         session.tool() == Tool.LINE_UP
             && session.pairing().kept().isEmpty()
             && session.pairing().sameSide()
-            && !session.document().isReadOnly();
+            && session.pairing().mayKeep();
     if (untold && tried.add(key())) {
       again();
     }
@@ -62,6 +62,13 @@ final class LiningUp {
   private PicturePairs.Key key() {
     return PicturePairs.Key.of(
         session.pairing().left().orElseThrow().id(), session.pairing().right().orElseThrow().id());
+  }
+
+  /** What was tried elsewhere isn't tried by itself again. */
+  void tried() {
+    if (session.pairing().left().isPresent() && session.pairing().right().isPresent()) {
+      tried.add(key());
+    }
   }
 
   /** Tries it whatever is known. */
@@ -94,7 +101,7 @@ final class LiningUp {
     }
   }
 
-  private static PhotoResult result(Path a, Path b, Watch watch) throws PictureException {
+  static PhotoResult result(Path a, Path b, Watch watch) throws PictureException {
     GreyImage first = grey(a, fraction -> watch.at(0.25 * fraction));
     GreyImage second = grey(b, fraction -> watch.at(0.25 + 0.25 * fraction));
     return PhotoLineUp.of(first, second, () -> !watch.at(0.5));

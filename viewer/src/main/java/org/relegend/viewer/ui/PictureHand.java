@@ -94,7 +94,7 @@ final class PictureHand implements PictureTool {
 
   /** A point of a pair can be dragged while photos are lined up. */
   private Optional<Drag.Pair> pairAt(Pointer at) {
-    return session.tool() == Tool.LINE_UP && !session.document().isReadOnly()
+    return session.tool() == Tool.LINE_UP && session.pairing().mayKeep()
         ? session.pairing().at(picture, at.at(), at.reach()).map(Drag.Pair::new)
         : Optional.empty();
   }

@@ -6,16 +6,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.relegend.bench.Job;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.NetId;
+import org.relegend.map.Picture;
 import org.relegend.map.Subject;
 import org.relegend.sheet.JobSheets;
 import org.relegend.sheet.MapSheets;
 import org.relegend.sheet.Paper;
 import org.relegend.sheet.Printed;
-import org.relegend.store.MapFolder;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Watch;
 
@@ -99,6 +100,7 @@ final class Printing {
     Circuit circuit = session.bench().circuit();
     Optional<Job> job = session.bench().job();
     Instant day = session.bench().now();
+    Shelf shelf = sitting.panel().shelf();
     sitting
         .panel()
         .status()
@@ -110,7 +112,7 @@ final class Printing {
                     watch -> {
                       Printed.requireFree(file);
                       Printed printed =
-                          make(what, paper, sitting.folder(), circuit, job, node, day, watch);
+                          make(what, paper, shelf::fileOf, circuit, job, node, day, watch);
                       printed.writeTo(file);
                       return printed;
                     },
@@ -124,7 +126,7 @@ final class Printing {
   private static Printed make(
       What what,
       Paper paper,
-      MapFolder folder,
+      Function<Picture, Path> files,
       Circuit circuit,
       Optional<Job> job,
       Optional<NetId> node,
@@ -132,16 +134,17 @@ final class Printing {
       Watch watch) {
     return switch (what) {
       case MAP ->
-          new MapSheets(circuit, folder::fileOf)
+          new MapSheets(circuit, files)
               .print(paper, MapSheets.allNodes(circuit.map()), day, watch::at);
       case NODE ->
-          new MapSheets(circuit, folder::fileOf)
+          job.map(open -> MapSheets.forJob(circuit.map(), open, files))
+              .orElseGet(() -> new MapSheets(circuit, files))
               .print(paper, node.map(List::of).orElse(List.of()), day, watch::at);
       case CUSTOMER ->
-          new JobSheets(job.orElseThrow(), circuit, folder::fileOf)
+          new JobSheets(job.orElseThrow(), circuit, files)
               .print(JobSheets.Copy.CUSTOMER, paper, day);
       case SHOP ->
-          new JobSheets(job.orElseThrow(), circuit, folder::fileOf)
+          new JobSheets(job.orElseThrow(), circuit, files)
               .print(JobSheets.Copy.SHOP, paper, day);
     };
   }

@@ -14,6 +14,7 @@ import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
 import org.relegend.map.NetId;
 import org.relegend.map.Photo;
+import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -26,6 +27,7 @@ import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.session.Card;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.Subjects;
 import org.relegend.viewer.session.Tool;
 
 /** What is to be painted over each picture, as the session stands now. */
@@ -38,8 +40,26 @@ final class Scene {
     this.shelf = shelf;
   }
 
+  /** With the photos of this unit beside the map's. */
   BoardMap map() {
-    return session.map();
+    return session.document().laid();
+  }
+
+  boolean isOfUnit(PictureId picture) {
+    return session.document().isOwn(picture);
+  }
+
+  /** Close-ups of this unit that show the subject's part. */
+  List<Picture> closeUps(Subject subject) {
+    return Subjects.partOf(subject).stream()
+        .flatMap(part -> session.unitPhotos().closeUps(part).stream())
+        .flatMap(id -> map().picture(id).stream())
+        .toList();
+  }
+
+  /** Lays a picture on the desk. */
+  void lay(Picture picture) {
+    session.desk().show(picture.id());
   }
 
   Shelf shelf() {

@@ -3,6 +3,8 @@ package org.relegend.viewer.ui;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.viewer.tile.PictureLibrary;
@@ -15,6 +17,8 @@ final class Shelf {
   private final PictureLibrary library;
   private final Path folder;
   private final Map<PictureId, Opened> opened = new HashMap<>();
+  private @Nullable Path job;
+  private Predicate<PictureId> ofJob = picture -> false;
 
   Shelf(PictureLibrary library, Path folder) {
     this.library = library;
@@ -25,15 +29,26 @@ final class Shelf {
   PictureSource of(Picture picture) {
     Opened known = opened.get(picture.id());
     if (known == null || !sameFile(known.picture(), picture)) {
-      known = new Opened(picture, library.open(picture, folder));
+      known = new Opened(picture, library.open(picture, folderOf(picture)));
       opened.put(picture.id(), known);
     }
     return known.source();
   }
 
+  /** Some pictures are those of a job, and lie in its folder. */
+  void also(Path job, Predicate<PictureId> ofJob) {
+    this.job = job;
+    this.ofJob = ofJob;
+  }
+
+  private Path folderOf(Picture picture) {
+    Path other = job;
+    return other != null && ofJob.test(picture.id()) ? other : folder;
+  }
+
   /** Where the picture's file is. */
   Path fileOf(Picture picture) {
-    return folder.resolve(picture.file());
+    return folderOf(picture).resolve(picture.file());
   }
 
   private static boolean sameFile(Picture a, Picture b) {

@@ -8,8 +8,16 @@ import org.relegend.map.Picture;
 final class Strings {
   private Strings() {}
 
-  /** A picture's title; of a photo also which side of which board it shows. */
+  /**
+   * A picture's title; of a photo also which side of which board it shows, and whether it is one of
+   * this very unit, as those that aren't in the map are.
+   */
   static String caption(BoardMap map, Picture picture) {
+    String caption = plain(map, picture);
+    return map.pictures().has(picture.id()) ? caption : Texts.of("photo.unit", caption);
+  }
+
+  private static String plain(BoardMap map, Picture picture) {
     if (!(picture instanceof Photo photo)) {
       return picture.caption();
     }

@@ -158,7 +158,7 @@ final class ViewerWindow extends JFrame {
     Optional<JobKeeping> job =
         opened.job().map(over -> new JobKeeping(over, keep, this::jobNotKept));
     sitting = new Sitting(folder, session, keeping, checking, panel, job);
-    job.ifPresent(kept -> lay(kept, session));
+    job.ifPresent(kept -> lay(kept, session, panel));
     program.settings().opened(opened.job().map(over -> over.path()).orElse(folder.path()));
     session.listen(change -> follow(session, change));
     session.listen(
@@ -177,7 +177,8 @@ final class ViewerWindow extends JFrame {
     SwingUtilities.invokeLater(() -> cautionFirst(session.map()));
   }
 
-  private static void lay(JobKeeping kept, Session session) {
+  private static void lay(JobKeeping kept, Session session, WorkPanel panel) {
+    panel.photosOfUnitIn(kept.folder().path());
     session.bench().lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
   }
 
@@ -196,7 +197,7 @@ final class ViewerWindow extends JFrame {
             open.checking(),
             open.panel(),
             Optional.of(kept));
-    lay(kept, open.session());
+    lay(kept, open.session(), open.panel());
     program.settings().opened(made.path());
     setTitle(title(open.session()));
   }

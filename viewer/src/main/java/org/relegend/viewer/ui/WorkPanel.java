@@ -5,6 +5,7 @@ import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.event.MouseEvent;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -30,6 +31,7 @@ final class WorkPanel extends JPanel {
   private static final int BOTTOM = 268;
 
   private final Session session;
+  private final Shelf shelf;
   private static final double PAGE_SHARE = 0.45;
 
   private final JSplitPane pictures = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
@@ -52,10 +54,12 @@ final class WorkPanel extends JPanel {
   private PicturePane active;
   private boolean laidOut;
   private boolean pairing;
+  private boolean byHand;
 
   WorkPanel(Session session, Shelf shelf, Acts acts, Jobs jobs) {
     super(new BorderLayout());
     this.session = session;
+    this.shelf = shelf;
     Scene scene = new Scene(session, shelf);
     top = new TopBar(session, acts, field);
     page =
@@ -204,7 +208,9 @@ final class WorkPanel extends JPanel {
       showBelow(now ? PAIRS : STRIP);
       page.canvas().setLoupe(now);
       photo.canvas().setLoupe(now);
-      if (now) {
+      if (now && byHand) {
+        liningUp.tried();
+      } else if (now) {
         liningUp.first();
       }
     }
@@ -222,6 +228,15 @@ final class WorkPanel extends JPanel {
       session.take(Tool.LINE_UP);
     }
     liningUp.again();
+  }
+
+  /** Lays the two photos side by side for pairs; they were tried without clicks already. */
+  void lineUpByHand() {
+    if (session.tool() != Tool.LINE_UP) {
+      byHand = true;
+      session.take(Tool.LINE_UP);
+      byHand = false;
+    }
   }
 
   private void ask() {
@@ -325,6 +340,15 @@ final class WorkPanel extends JPanel {
 
   private void showBelow(String what) {
     ((CardLayout) bottom.getLayout()).show(bottom, what);
+  }
+
+  /** The job's photos lie in its own folder. */
+  void photosOfUnitIn(Path folder) {
+    shelf.also(folder, session.document()::isOwn);
+  }
+
+  Shelf shelf() {
+    return shelf;
   }
 
   StatusLine status() {

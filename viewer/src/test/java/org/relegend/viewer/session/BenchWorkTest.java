@@ -1,6 +1,7 @@
 package org.relegend.viewer.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.relegend.map.BoardMapSamples.TOP;
 
 import java.util.ArrayList;
@@ -59,6 +60,54 @@ class BenchWorkTest {
     assertThat(last().value()).isEqualTo(volts);
     assertThat(bench.said()).isEqualTo(Notice.Kind.READ);
     assertThat(kept.get(kept.size() - 1)).isEqualTo(job());
+  }
+
+  @Test
+  void behindASemicolon_standsWhatHoldsForThisReading() {
+    withMeter();
+    bench.session.choose(Subject.parse("net:A_ATT"));
+    assertThat(work().type("101m; limit 5 mV; against B_ATT; no signal")).isTrue();
+    assertThat(last().value()).isEqualTo(0.101);
+    assertThat(last().setting().against()).isEqualTo("B_ATT");
+    assertThat(last().setting().words()).isEqualTo("no signal");
+    assertThat(job().limit(Subject.parse("net:A_ATT")).volts()).isEqualTo(0.005);
+    bench.session.undo();
+    assertThat(job().readings()).isEmpty();
+    assertThat(job().limits()).isEmpty();
+    assertThat(work().type("1; against NOWHERE")).isFalse();
+    assertThat(bench.said()).isEqualTo(Notice.Kind.REFUSED);
+    assertThat(work().type("1")).isTrue();
+    assertThat(last().setting()).isEqualTo(work().setting());
+  }
+
+  /** Out of circuit is the part walked to, not its node; and it holds for one reading. */
+  @Test
+  void outOfCircuit_isThePartsReading_andHoldsForOne() {
+    withMeter();
+    bench.session.choose(Subject.parse("net:A_ATT"));
+    work().setLifted(true);
+    assertThat(work().type("4.72u")).isTrue();
+    assertThat(last().at()).isEqualTo(Subject.parse("C102"));
+    assertThat(last().setting().lifted()).isTrue();
+    assertThat(work().isLifted()).isFalse();
+    assertThat(work().type("1")).isTrue();
+    assertThat(last().setting().lifted()).isFalse();
+    assertThat(last().at()).isEqualTo(Subject.parse("net:A_ATT"));
+  }
+
+  @Test
+  void aNodesLimit_isSet_andTheUsualAgainWhereEmpty() {
+    withMeter();
+    bench.session.choose(Subject.parse("net:A_ATT"));
+    assertThat(work().limit("5 mV")).isTrue();
+    assertThat(work().limit().orElseThrow().volts()).isEqualTo(0.005);
+    assertThat(work().limit("2 %")).isTrue();
+    assertThat(work().limit().orElseThrow().fraction()).isEqualTo(0.02);
+    assertThat(work().limit("")).isTrue();
+    assertThat(job().limits()).isEmpty();
+    assertThatThrownBy(() -> work().limit("much"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("5 mV");
   }
 
   @ParameterizedTest

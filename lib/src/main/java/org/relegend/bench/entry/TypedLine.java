@@ -1,0 +1,68 @@
+package org.relegend.bench.entry;
+
+import java.util.Optional;
+import org.relegend.bench.Setting;
+import org.relegend.circuit.Circuit;
+import org.relegend.circuit.NodeName;
+import org.relegend.circuit.NodeNameException;
+import org.relegend.circuit.NodeNames;
+import org.relegend.map.Names;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
+
+/**
+ * One reading as typed while probing, and behind a semicolon what holds for it alone: {@code 101m};
+ * {@code 101m; limit 5 mV}; {@code 4.72k; lifted}; {@code -2.4; against VN}.
+ *
+ * @param limit for the node from now on, where one was typed
+ */
+public record TypedLine(Amount amount, Setting setting, Optional<TypedSetting.Limit> limit) {
+  /** What is measured where no unit is typed: in circuit, and of a part that is out of it. */
+  public record Assumed(Quantity inCircuit, Quantity outOfCircuit) {}
+
+  /**
+   * Reads such a line.
+   *
+   * @param usual how readings are taken while nothing else is typed
+   * @throws IllegalArgumentException with one sentence where it can't be read
+   */
+  public static TypedLine parse(String text, Assumed assumed, Setting usual, Circuit circuit) {
+    int end = text.indexOf(';');
+    TypedSetting typed =
+        TypedSetting.parse(end < 0 ? "" : text.substring(end + 1), usual.with());
+    Setting setting = over(usual, typed.setting(), circuit);
+    Quantity quantity = setting.lifted() ? assumed.outOfCircuit() : assumed.inCircuit();
+    Amount amount = TypedReading.parse(end < 0 ? text : text.substring(0, end), quantity);
+    return new TypedLine(amount, setting, typed.limit());
+  }
+
+  private static Setting over(Setting usual, Setting told, Circuit circuit) {
+    return new Setting(
+        told.against().isEmpty() ? usual.against() : net(told.against(), circuit),
+        told.with(),
+        told.power() == Setting.Power.UNSTATED ? usual.power() : told.power(),
+        told.lifted() || usual.lifted(),
+        told.words().isEmpty() ? usual.words() : told.words());
+  }
+
+  /**
+   * The id of the net that the black lead is on.
+   *
+   * @throws IllegalArgumentException where the map has no such net
+   */
+  public static String net(String name, Circuit circuit) {
+    try {
+      if (new NodeNames(circuit).find(name) instanceof NodeName.OfNet net) {
+        return net.net().text();
+      }
+    } catch (NodeNameException unknown) {
+      throw new IllegalArgumentException(noNet(name), unknown);
+    }
+    throw new IllegalArgumentException(noNet(name));
+  }
+
+  private static String noNet(String name) {
+    return "the black lead was on \"%s\", and the map has no such net"
+        .formatted(Names.printable(name));
+  }
+}

@@ -1,0 +1,143 @@
+package org.relegend.viewer.ui;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.relegend.lineup.PhotoResult;
+import org.relegend.map.BoardMap;
+import org.relegend.map.EditGroup;
+import org.relegend.map.PartId;
+import org.relegend.map.Photo;
+import org.relegend.map.PictureEdits;
+import org.relegend.map.PictureId;
+import org.relegend.map.PicturePairs.Spot;
+import org.relegend.scan.Intake;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.Tool;
+
+/**
+ * Brings a photo of this very unit into the job's folder. One of a whole side is then lined up with
+ * the map's by itself, away from the event thread; where that can't be, the two are laid side by
+ * side for pairs to be clicked.
+ */
+final class UnitPhotoIntake {
+  private final ViewerWindow window;
+  private final Program program;
+  private final Sitting sitting;
+  private final Session session;
+
+  UnitPhotoIntake(ViewerWindow window, Program program, Sitting sitting) {
+    this.window = window;
+    this.program = program;
+    this.sitting = sitting;
+    this.session = sitting.session();
+  }
+
+  /**
+   * Adds it.
+   *
+   * @param closeUp the parts it shows, as typed; empty for a whole side
+   * @param next runs when the photo is there, or can't be
+   * @throws IllegalArgumentException with one sentence where what was told of it doesn't fit
+   */
+  void add(
+      Path file,
+      Intake.Shown shown,
+      String closeUp,
+      Runnable next,
+      Consumer<Throwable> failed) {
+    BoardMap map = session.document().laid();
+    if (!map.boards().has(shown.board())) {
+      throw new IllegalArgumentException(Texts.of("addphoto.noboard", shown.board()));
+    }
+    if (!session.unitPhotos().mayChange()) {
+      throw new IllegalArgumentException(Texts.of("notice.job_read_only"));
+    }
+    List<PartId> shows = JobDeeds.parts(session, closeUp);
+    Path folder = sitting.job().orElseThrow().folder().path();
+    Intake intake = new Intake(folder, map);
+    sitting
+        .panel()
+        .status()
+        .watch(
+            program
+                .jobs()
+                .run(
+                    Texts.of("file.adding", String.valueOf(file.getFileName())),
+                    watch -> intake.photo(file, shown, watch::at),
+                    edit -> added(photo(edit), shows, next),
+                    failed));
+  }
+
+  private static Photo photo(EditGroup edit) {
+    return edit.steps().stream()
+        .filter(PictureEdits.PutPicture.class::isInstance)
+        .map(step -> (Photo) ((PictureEdits.PutPicture) step).picture())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void added(Photo photo, List<PartId> shows, Runnable next) {
+    if (session.unitPhotos().add(photo, shows)) {
+      PictureId own = session.unitPhotos().idOver(photo.id());
+      session.desk().show(own);
+      if (shows.isEmpty()) {
+        lineUp(own);
+      }
+    }
+    next.run();
+  }
+
+  /** With the map's photo of the same side. */
+  private void lineUp(PictureId own) {
+    Optional<Photo> onto = session.desk().sameSide();
+    Optional<Photo> shown = session.desk().photo().filter(photo -> photo.id().equals(own));
+    if (onto.isEmpty() || shown.isEmpty()) {
+      return;
+    }
+    Shelf shelf = sitting.panel().shelf();
+    Path a = shelf.fileOf(shown.get());
+    Path b = shelf.fileOf(onto.get());
+    sitting
+        .panel()
+        .status()
+        .watch(
+            program
+                .jobs()
+                .run(
+                    Texts.of("pairs.working"),
+                    watch -> LiningUp.result(a, b, watch),
+                    result -> take(own, onto.get().id(), result),
+                    problem -> byHand(own, String.valueOf(problem.getMessage()))));
+  }
+
+  private boolean isStillOpen() {
+    return window.sitting().filter(open -> open.session() == session).isPresent();
+  }
+
+  private void take(PictureId own, PictureId onto, PhotoResult result) {
+    if (!isStillOpen() || !session.document().isOwn(own)) {
+      return;
+    }
+    if (result instanceof PhotoResult.Aligned aligned) {
+      List<Spot> spots =
+          aligned.kept().stream().map(pair -> new Spot(pair.from(), pair.to())).toList();
+      session.pairing().take(own, onto, spots);
+    } else {
+      byHand(own, ((PhotoResult.Unaligned) result).message());
+    }
+  }
+
+  /** Side by side with the map's, for pairs to be clicked; unless something else is in hand. */
+  private void byHand(PictureId own, String reason) {
+    if (!isStillOpen()) {
+      return;
+    }
+    if (session.tool() == Tool.LOOK && session.document().isOwn(own)) {
+      session.desk().show(own);
+      sitting.panel().lineUpByHand();
+    }
+    session.pairing().refuse(reason);
+  }
+}
