@@ -256,7 +256,9 @@ final class ShopRecord {
     for (Suspect suspect : found.suspects().stream().limit(SUSPECTS).toList()) {
       table.row(
           facts.map().nameOf(suspect.part()),
-          String.format(Locale.ROOT, "%.0f %%", 100 * suspect.score()),
+          suspect.score() < 0.01
+              ? "< 1 %"
+              : String.format(Locale.ROOT, "%.0f %%", 100 * suspect.score()),
           String.join("; ", suspect.reasons()));
     }
     flow.down(8);

@@ -24,6 +24,7 @@ public record Notice(Kind kind, List<Object> arguments) {
     PAIR_TAKEN_AWAY,
     PAIR_CHOSEN,
     LINED_UP,
+    UNIT_LINED_UP,
     MEASURE_SECOND,
     MEASURED_BY_PART,
     MEASURED_BY_DISTANCE,

@@ -301,7 +301,9 @@ public final class Pairing {
         new PicturePairs(a, b, Found.AUTOMATIC, spots, List.of(hand.attests(Evidence.MATCHED)));
     if (put(pairs)) {
       reset();
-      hub.say(Notice.Kind.LINED_UP, spots.size());
+      hub.say(
+          unit.isTiedBy(pairs.key()) ? Notice.Kind.UNIT_LINED_UP : Notice.Kind.LINED_UP,
+          spots.size());
     }
     hub.fire(Change.TOOL);
   }

@@ -16,6 +16,7 @@ import javax.swing.BoxLayout;
 import javax.swing.ButtonGroup;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JOptionPane;
@@ -166,16 +167,26 @@ final class AddDialogs {
       Object[] options = {Texts.of("dialog.add"), Texts.of("dialog.cancel")};
       JPanel content = new JPanel(new BorderLayout());
       content.add(panel, BorderLayout.NORTH);
-      return JOptionPane.showOptionDialog(
-              over,
+      JOptionPane pane =
+          new JOptionPane(
               content,
-              title,
-              JOptionPane.OK_CANCEL_OPTION,
               JOptionPane.PLAIN_MESSAGE,
+              JOptionPane.OK_CANCEL_OPTION,
               null,
               options,
-              first)
-          == 0;
+              options[0]) {
+            /** The keyboard begins in the first line; Enter adds from anywhere. */
+            @Override
+            public void selectInitialValue() {
+              super.selectInitialValue();
+              first.requestFocusInWindow();
+            }
+          };
+      JDialog dialog = pane.createDialog(over, title);
+      dialog.setName("add");
+      dialog.setVisible(true);
+      dialog.dispose();
+      return options[0].equals(pane.getValue());
     }
   }
 

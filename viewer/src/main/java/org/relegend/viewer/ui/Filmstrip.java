@@ -76,6 +76,11 @@ final class Filmstrip extends JScrollPane {
     SwingUtilities.invokeLater(this::fillVisible);
   }
 
+  /** Paints the hazard zones as they are now. */
+  void remark() {
+    frames.forEach(Frame::remark);
+  }
+
   private void add(Picture picture) {
     Frame frame = new Frame(picture);
     frames.add(frame);
@@ -137,6 +142,12 @@ final class Filmstrip extends JScrollPane {
       if (!filled) {
         filled = true;
         canvas.show(scene.shelf().of(picture), Orientation.UPRIGHT);
+        remark();
+      }
+    }
+
+    void remark() {
+      if (filled) {
         canvas.setHazards(scene.zonesOn(picture.id()));
       }
     }

@@ -200,6 +200,7 @@ final class PicturePane extends JPanel {
 
   /** Paints the marks and zones as they are now. */
   void remark() {
+    filmstrip.remark();
     Picture laid = picture;
     if (laid != null) {
       marks = scene.marksOn(laid.id());

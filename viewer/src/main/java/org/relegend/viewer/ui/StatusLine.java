@@ -109,14 +109,16 @@ final class StatusLine extends JPanel {
     }
     BoardId board = photo.get().board();
     long parts = session.map().parts().stream().filter(part -> part.board().equals(board)).count();
+    boolean own = session.document().isOwn(photo.get().id());
     long placed =
-        session.map().placements().stream()
+        session.document().seen().placements().stream()
             .filter(place -> place.picture().equals(photo.get().id()))
+            .filter(place -> own || session.map().placements().has(place.key()))
             .map(Placement::subject)
             .filter(Subject.OfPart.class::isInstance)
             .distinct()
             .count();
-    coverage.setText(Texts.of("status.coverage", placed, parts));
+    coverage.setText(Texts.of(own ? "status.carried" : "status.coverage", placed, parts));
   }
 
   void showSaved(String text) {

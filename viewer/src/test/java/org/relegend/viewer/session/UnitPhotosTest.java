@@ -145,7 +145,7 @@ class UnitPhotosTest {
     }
     bench.session.desk().show(OWN);
     bench.session.pairing().take(TOP, OWN, many.stream().map(UnitPhotosTest::swapped).toList());
-    assertThat(bench.said()).isEqualTo(Notice.Kind.LINED_UP);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.UNIT_LINED_UP);
     JobPhoto own = kept.get(kept.size() - 1).photos().find(OWN).orElseThrow();
     assertThat(own.found()).isEqualTo(Found.AUTOMATIC);
     assertThat(own.pairs().get(0).from()).isEqualTo(seen(200, 200));
