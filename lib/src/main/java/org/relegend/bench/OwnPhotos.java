@@ -105,8 +105,7 @@ public final class OwnPhotos {
     if (!own.linedUp()) {
       return Optional.empty();
     }
-    List<Spot> spots =
-        own.pairs().stream().map(pair -> new Spot(pair.from(), pair.to())).toList();
+    List<Spot> spots = own.pairs().stream().map(pair -> new Spot(pair.from(), pair.to())).toList();
     return map.picture(new PictureId(own.onto()))
         .filter(onto -> onto.shownBoard().equals(renamed.shownBoard()))
         .map(

@@ -227,9 +227,7 @@ final class JobShapes {
     var pairs = s.optional("pairs", list(pair()), List.of(), JobPhoto::pairs);
     var shows = s.optional("shows", list(PART_ID), List.of(), JobPhoto::shows);
     return s.madeBy(
-        v ->
-            new JobPhoto(
-                v.get(photo), v.get(onto), v.get(found), v.get(pairs), v.get(shows)));
+        v -> new JobPhoto(v.get(photo), v.get(onto), v.get(found), v.get(pairs), v.get(shows)));
   }
 
   private static Codec<Condition> condition() {

@@ -65,9 +65,7 @@ class OwnPhotosTest {
     assertThat(carrier.on(OWN)).hasSameSizeAs(placed);
     for (Placement place : placed) {
       Carried seen =
-          carrier
-              .find(new Placement.Key(OWN, place.subject(), place.ordinal()))
-              .orElseThrow();
+          carrier.find(new Placement.Key(OWN, place.subject(), place.ordinal())).orElseThrow();
       Point truth = place.at();
       assertThat(seen.at().x()).isCloseTo(truth.x() / 2 + 50, within(0.5));
       assertThat(seen.at().y()).isCloseTo(truth.y() / 2 + 30, within(0.5));

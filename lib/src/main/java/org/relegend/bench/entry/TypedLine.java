@@ -28,8 +28,7 @@ public record TypedLine(Amount amount, Setting setting, Optional<TypedSetting.Li
    */
   public static TypedLine parse(String text, Assumed assumed, Setting usual, Circuit circuit) {
     int end = text.indexOf(';');
-    TypedSetting typed =
-        TypedSetting.parse(end < 0 ? "" : text.substring(end + 1), usual.with());
+    TypedSetting typed = TypedSetting.parse(end < 0 ? "" : text.substring(end + 1), usual.with());
     Setting setting = over(usual, typed.setting(), circuit);
     Quantity quantity = setting.lifted() ? assumed.outOfCircuit() : assumed.inCircuit();
     Amount amount = TypedReading.parse(end < 0 ? text : text.substring(0, end), quantity);

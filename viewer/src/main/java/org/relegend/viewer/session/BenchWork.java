@@ -236,8 +236,8 @@ public final class BenchWork {
   }
 
   /**
-   * A reading typed while probing: "-0.62", "101m", "4k7 ohm", "101m; limit 5 mV". Refused, with the reason, where it
-   * can't be read or says too little.
+   * A reading typed while probing: "-0.62", "101m", "4k7 ohm", "101m; limit 5 mV". Refused, with
+   * the reason, where it can't be read or says too little.
    */
   public boolean type(String text) {
     hub.check();
@@ -260,8 +260,12 @@ public final class BenchWork {
 
   /** What is out of circuit is the part walked to, not its node. */
   private Subject whole(Subject at) {
-    return selection.focus().or(() -> Optional.of(at)).flatMap(Subjects::partOf)
-        .<Subject>map(Subject::of).orElse(at);
+    return selection
+        .focus()
+        .or(() -> Optional.of(at))
+        .flatMap(Subjects::partOf)
+        .<Subject>map(Subject::of)
+        .orElse(at);
   }
 
   private boolean take(Job job, Subject at, TypedLine line) {

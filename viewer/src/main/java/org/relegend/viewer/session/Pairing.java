@@ -284,10 +284,7 @@ public final class Pairing {
     List<Spot> spots = new ArrayList<>(spots());
     spots.remove((int) gone.get());
     chosen = -1;
-    boolean done =
-        spots.isEmpty()
-            ? remove(kept().orElseThrow().key())
-            : put(spots);
+    boolean done = spots.isEmpty() ? remove(kept().orElseThrow().key()) : put(spots);
     if (done) {
       hub.say(Notice.Kind.PAIR_TAKEN_AWAY, gone.get() + 1);
     }

@@ -116,7 +116,8 @@ final class Filmstrip extends JScrollPane {
       canvas.setInteractive(false);
       canvas.setPreferredSize(new Dimension(WIDE, HIGH));
       add(canvas, BorderLayout.CENTER);
-      JLabel label = new JLabel(
+      JLabel label =
+          new JLabel(
               scene.isOfUnit(picture.id())
                   ? Texts.of("photo.unit.short", picture.caption())
                   : picture.caption());

@@ -120,8 +120,7 @@ final class JobBar extends JPanel {
         : how
             + "  \u00b7  "
             + Texts.of(
-                "reading.against",
-                session.map().nameOf(Subject.of(new NetId(setting.against()))));
+                "reading.against", session.map().nameOf(Subject.of(new NetId(setting.against()))));
   }
 
   private String known(Subject place) {

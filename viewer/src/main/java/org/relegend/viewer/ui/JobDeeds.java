@@ -79,7 +79,8 @@ final class JobDeeds {
         .line("against", now.against().isEmpty() ? "" : net(session, now.against()))
         .line("words", now.words())
         .ask(over)
-        .ifPresent(told -> trying(over, () -> session.bench().setSetting(setting(session, now, told))));
+        .ifPresent(
+            told -> trying(over, () -> session.bench().setSetting(setting(session, now, told))));
   }
 
   private static String net(Session session, String id) {

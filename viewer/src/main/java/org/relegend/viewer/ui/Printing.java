@@ -144,8 +144,7 @@ final class Printing {
           new JobSheets(job.orElseThrow(), circuit, files)
               .print(JobSheets.Copy.CUSTOMER, paper, day);
       case SHOP ->
-          new JobSheets(job.orElseThrow(), circuit, files)
-              .print(JobSheets.Copy.SHOP, paper, day);
+          new JobSheets(job.orElseThrow(), circuit, files).print(JobSheets.Copy.SHOP, paper, day);
     };
   }
 }

@@ -42,11 +42,7 @@ final class UnitPhotoIntake {
    * @throws IllegalArgumentException with one sentence where what was told of it doesn't fit
    */
   void add(
-      Path file,
-      Intake.Shown shown,
-      String closeUp,
-      Runnable next,
-      Consumer<Throwable> failed) {
+      Path file, Intake.Shown shown, String closeUp, Runnable next, Consumer<Throwable> failed) {
     BoardMap map = session.document().laid();
     if (!map.boards().has(shown.board())) {
       throw new IllegalArgumentException(Texts.of("addphoto.noboard", shown.board()));

@@ -52,7 +52,8 @@ class UnitPhotosTest {
   }
 
   private static List<Spot> spots() {
-    return List.of(spot(300, 300), spot(3700, 320), spot(3650, 2700), spot(280, 2650), spot(2e3, 1e3));
+    return List.of(
+        spot(300, 300), spot(3700, 320), spot(3650, 2700), spot(280, 2650), spot(2e3, 1e3));
   }
 
   private static Spot spot(double x, double y) {

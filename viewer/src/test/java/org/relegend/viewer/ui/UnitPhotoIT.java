@@ -69,10 +69,7 @@ class UnitPhotoIT {
     tech.await(
         part,
         () ->
-            tech.session()
-                .selection()
-                .subject()
-                .equals(Optional.of(Subject.of(new PartId(part)))));
+            tech.session().selection().subject().equals(Optional.of(Subject.of(new PartId(part)))));
   }
 
   /** A piece of the photo around a place of the map, as a camera held near would see it. */
@@ -84,8 +81,7 @@ class UnitPhotoIT {
             .orElseThrow();
     BufferedImage all = ImageIO.read(ROOT.resolve("demo-data/other-unit/component.jpg").toFile());
     Point at = seen.at();
-    BufferedImage near =
-        all.getSubimage((int) at.x() - 220, (int) at.y() - 160, 440, 320);
+    BufferedImage near = all.getSubimage((int) at.x() - 220, (int) at.y() - 160, 440, 320);
     Path file = folder.resolve("near.png");
     ImageIO.write(near, "png", file.toFile());
     return file;
@@ -100,9 +96,7 @@ class UnitPhotoIT {
       tech.key("ctrl A");
       tech.type("top");
       tech.key("ENTER");
-      tech.await(
-          "the line-up",
-          () -> job(tech).photos().stream().anyMatch(JobPhoto::linedUp));
+      tech.await("the line-up", () -> job(tech).photos().stream().anyMatch(JobPhoto::linedUp));
       JobPhoto own = job(tech).photos().at(0);
       assertThat(own.onto()).isEqualTo("component");
       assertThat(job.resolve(own.photo().file())).exists();
@@ -170,7 +164,6 @@ class UnitPhotoIT {
     tech.await("the record", () -> Files.exists(folder.resolve("shop.pdf")));
     Path kept = Path.of("target/screens/unit-shop.pdf");
     Files.createDirectories(kept.getParent());
-    Files.copy(
-        folder.resolve("shop.pdf"), kept, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+    Files.copy(folder.resolve("shop.pdf"), kept, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
   }
 }
