@@ -129,7 +129,7 @@ public final class Selection {
     joined = Set.copyOf(all);
   }
 
-  private static boolean isIn(BoardMap map, Subject subject) {
+  static boolean isIn(BoardMap map, Subject subject) {
     if (subject instanceof Subject.OfNet net) {
       return map.nets().has(net.net());
     }

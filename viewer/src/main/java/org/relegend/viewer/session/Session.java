@@ -368,6 +368,23 @@ public final class Session {
         });
   }
 
+  /** Whether the map has it. */
+  public boolean knows(Subject subject) {
+    return Selection.isIn(map(), subject);
+  }
+
+  /** Chooses what was chosen in an earlier sitting, with the card walked to; then does the rest. */
+  public void chooseAgain(Subject subject, int card, Runnable then) {
+    hub.check();
+    gate.through(
+        exposure().of(subject),
+        () -> {
+          selection.choose(subject, List.of());
+          selection.walkTo(card);
+          then.run();
+        });
+  }
+
   /** Walks along the strip by so many cards; both pictures follow. */
   public void walk(int cards) {
     walkTo(selection.cursor() + cards);

@@ -26,6 +26,7 @@ final class JobLists {
   static final String CONDITIONS = "conditions";
   static final String HYPOTHESES = "hypotheses";
   static final String SUSPECTS = "suspects";
+  private static final String AREA = "-area";
 
   /** Suspects that are listed; beyond them shares are small. */
   private static final int MOST = 20;
@@ -58,10 +59,20 @@ final class JobLists {
   }
 
   RowList list(String name) {
+    return named(name).orElseThrow(() -> new IllegalArgumentException("no list " + name));
+  }
+
+  Optional<RowList> named(String name) {
+    return all().stream().filter(list -> (name + AREA).equals(list.getName())).findFirst();
+  }
+
+  /** The name of the list that shows; empty where none does. */
+  String shown() {
     return all().stream()
-        .filter(list -> (name + "-area").equals(list.getName()))
+        .filter(RowList::isVisible)
+        .map(list -> list.getName().replace(AREA, ""))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no list " + name));
+        .orElse("");
   }
 
   /** Takes up the job as it is now. */

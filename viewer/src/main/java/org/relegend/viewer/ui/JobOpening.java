@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Job;
 import org.relegend.bench.MapLink;
 import org.relegend.store.JobFolder;
@@ -16,21 +18,29 @@ import org.relegend.store.StoreException;
  * What was opened: a map, or a job with the map it lies over.
  *
  * @param job empty where a map was opened alone
+ * @param before where one was when it was open last
  */
-record JobOpening(MapFolder map, Optional<JobFolder> job) {
+record JobOpening(MapFolder map, Optional<JobFolder> job, Whereabouts before) {
   /**
    * Opens a folder of either kind; to be called off the event thread.
    *
+   * @param notes where is noted where one was in a map
    * @throws StoreException where it is neither, or the job's map can't be found; nothing stays
    *     locked then
    */
-  static JobOpening of(Path folder) throws StoreException {
+  static JobOpening of(Path folder, Path notes) throws StoreException {
     if (!JobFolder.isJob(folder)) {
-      return new JobOpening(MapFolder.open(folder), Optional.empty());
+      return new JobOpening(
+          MapFolder.open(folder),
+          Optional.empty(),
+          Whereabouts.read(Remembering.fileOfMap(notes, folder)));
     }
     JobFolder job = JobFolder.open(folder);
     try {
-      return new JobOpening(MapFolder.open(JobMap.of(job)), Optional.of(job));
+      return new JobOpening(
+          MapFolder.open(JobMap.of(job)),
+          Optional.of(job),
+          Whereabouts.read(folder.resolve(Whereabouts.FILE)));
     } catch (StoreException trouble) {
       try {
         job.close();
@@ -55,6 +65,32 @@ record JobOpening(MapFolder map, Optional<JobFolder> job) {
     return JobFolder.create(folder, Job.empty(id, link));
   }
 
+  /** The hypothesis that was noted last and waits for its test. */
+  private Optional<String> openQuestion(Job job) {
+    List<Hypothesis> open =
+        job.hypotheses().stream()
+            .filter(one -> one.result() == Hypothesis.Result.OPEN)
+            .toList();
+    if (open.isEmpty()) {
+      return Optional.empty();
+    }
+    Hypothesis last = open.get(open.size() - 1);
+    String parts =
+        last.parts().stream().map(map.map()::nameOf).collect(Collectors.joining(", "));
+    String what = (parts + " " + last.what()).strip();
+    return Optional.of(
+        last.test().isEmpty()
+            ? Texts.of("job.question", what)
+            : Texts.of("job.question.test", what, last.test()));
+  }
+
+  /** The job that lay over a map opened alone, if it is still there. */
+  Optional<Path> jobBefore() {
+    return job.isEmpty() && !before.job().isEmpty()
+        ? Optional.of(Path.of(before.job())).filter(JobFolder::isJob)
+        : Optional.empty();
+  }
+
   /** What one should know of how both were opened. */
   List<String> notices() {
     List<String> notices = new ArrayList<>(map.notices());
@@ -65,6 +101,7 @@ record JobOpening(MapFolder map, Optional<JobFolder> job) {
           if (!open.job().map().digest().equals(digest)) {
             notices.add(Texts.of("job.mapchanged"));
           }
+          openQuestion(open.job()).ifPresent(notices::add);
         });
     return notices;
   }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -42,7 +43,7 @@ final class MapFiles {
         .jobs()
         .run(
             Texts.of("file.opening", folder),
-            watch -> JobOpening.of(folder),
+            watch -> JobOpening.of(folder, program.notes()),
             opened -> {
               window.sit(opened);
               then.run();
@@ -281,13 +282,27 @@ final class MapFiles {
 
   /** Says what one should know of how a map was opened. */
   void tell(List<String> notices) {
+    tell(notices, List.of());
+  }
+
+  private void tell(List<String> notices, List<Banner.Choice> choices) {
     if (!notices.isEmpty()) {
-      window
-          .banner()
-          .say(
-              String.join("  ", notices),
-              List.of(new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
+      List<Banner.Choice> all = new ArrayList<>(choices);
+      all.add(new Banner.Choice(Texts.of("banner.dismiss"), () -> {}));
+      window.banner().say(String.join("  ", notices), all);
     }
+  }
+
+  /** Says what one should know of what was just opened; a job that lay over the map is offered. */
+  void tell(JobOpening opened) {
+    List<String> notices = new ArrayList<>(opened.notices());
+    List<Banner.Choice> choices = new ArrayList<>();
+    Optional<Path> job = opened.jobBefore();
+    if (job.isPresent()) {
+      notices.add(Texts.of("job.before", job.get()));
+      choices.add(new Banner.Choice(Texts.of("job.before.open"), () -> window.open(job.get())));
+    }
+    tell(notices, choices);
   }
 
   /** One clear message; nothing else has happened. */

@@ -22,6 +22,7 @@ import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
+import org.relegend.map.Point;
 import org.relegend.viewer.paint.HazardOverlay;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
@@ -113,6 +114,11 @@ public final class PictureCanvas extends JComponent implements Accessible {
   /** Shows the picture so; the state's component size is replaced by this component's. */
   public void setView(ViewState changed) {
     change(now -> changed.resizedTo(now.width(), now.height()));
+  }
+
+  /** Shows this point in the middle, at this scale. */
+  void look(Point centre, double scale) {
+    change(now -> now.centredOn(centre, scale));
   }
 
   /** Brings a region of the picture into view, with as little change as possible. */

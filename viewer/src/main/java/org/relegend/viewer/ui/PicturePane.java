@@ -233,6 +233,16 @@ final class PicturePane extends JPanel {
     showState();
   }
 
+  boolean isShown(PictureId id) {
+    return picture != null && picture.id().equals(id);
+  }
+
+  /** Looks at the picture as it was looked at before. */
+  void lookAs(Whereabouts.Spot spot) {
+    canvas.setOrientation(spot.orientation());
+    canvas.look(spot.centre(), spot.scale());
+  }
+
   private void viewChanged(ViewState view) {
     if (picture != null) {
       views.put(picture.id(), view);

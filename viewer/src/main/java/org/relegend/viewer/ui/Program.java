@@ -19,6 +19,7 @@ public final class Program {
   private final Settings settings;
   private final Clock clock;
   private final Optional<Path> demo;
+  private final Path notes;
   private final PictureLibrary library;
   private final Jobs jobs = new Jobs("work", 2, SwingUtilities::invokeLater);
   private final OwnerThread owner =
@@ -37,6 +38,7 @@ public final class Program {
     this.settings = settings;
     this.clock = clock;
     this.demo = demo;
+    this.notes = cacheFolder;
     long bytes = (long) (Runtime.getRuntime().maxMemory() * FOR_PICTURES);
     library = new PictureLibrary(cacheFolder, bytes, SwingUtilities::invokeLater);
   }
@@ -82,6 +84,11 @@ public final class Program {
 
   Settings settings() {
     return settings;
+  }
+
+  /** Where what one may lose without harm is kept between runs. */
+  Path notes() {
+    return notes;
   }
 
   Clock clock() {

@@ -15,4 +15,5 @@ record Sitting(
     Keeping keeping,
     Checking checking,
     WorkPanel panel,
+    Remembering remembering,
     Optional<JobKeeping> job) {}

@@ -118,6 +118,7 @@ final class ViewerWindow extends JFrame {
       then.run();
     } else {
       open.checking().stop();
+      open.remembering().stop();
       open.keeping()
           .flush(
               () ->
@@ -140,7 +141,7 @@ final class ViewerWindow extends JFrame {
 
   /** Lays an opened map into the window, without a job. */
   void sit(MapFolder folder) {
-    sit(new JobOpening(folder, Optional.empty()));
+    sit(new JobOpening(folder, Optional.empty(), Whereabouts.NOWHERE));
   }
 
   /** Lays an opened map into the window, and its job over it. */
@@ -157,8 +158,13 @@ final class ViewerWindow extends JFrame {
     Checking checking = new Checking(session, folder, program.jobs(), panel::showFindings);
     Optional<JobKeeping> job =
         opened.job().map(over -> new JobKeeping(over, keep, this::jobNotKept));
-    sitting = new Sitting(folder, session, keeping, checking, panel, job);
-    job.ifPresent(kept -> lay(kept, session, panel));
+    Remembering remembering =
+        new Remembering(
+            session, panel, keep, Remembering.fileOfMap(program.notes(), folder.path()));
+    panel.onList(remembering::listChanged);
+    Sitting sat = new Sitting(folder, session, keeping, checking, panel, remembering, job);
+    sitting = sat;
+    job.ifPresent(kept -> lay(kept, sat));
     program.settings().opened(opened.job().map(over -> over.path()).orElse(folder.path()));
     session.listen(change -> follow(session, change));
     session.listen(
@@ -171,15 +177,20 @@ final class ViewerWindow extends JFrame {
     show(panel);
     setTitle(title(session));
     files.showState(panel, keeping.state());
-    files.tell(opened.notices());
+    files.tell(opened);
     settle(session);
     SwingUtilities.invokeLater(panel::typeName);
-    SwingUtilities.invokeLater(() -> cautionFirst(session.map()));
+    SwingUtilities.invokeLater(
+        () -> {
+          cautionFirst(session.map());
+          remembering.goBack(opened.before());
+        });
   }
 
-  private static void lay(JobKeeping kept, Session session, WorkPanel panel) {
-    panel.photosOfUnitIn(kept.folder().path());
-    session.bench().lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
+  private static void lay(JobKeeping kept, Sitting sat) {
+    sat.panel().photosOfUnitIn(kept.folder().path());
+    sat.remembering().over(kept.folder().path());
+    sat.session().bench().lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
   }
 
   /** Lays a job that was just made over the map that is open. */
@@ -196,8 +207,9 @@ final class ViewerWindow extends JFrame {
             open.keeping(),
             open.checking(),
             open.panel(),
+            open.remembering(),
             Optional.of(kept));
-    lay(kept, open.session(), open.panel());
+    lay(kept, open);
     program.settings().opened(made.path());
     setTitle(title(open.session()));
   }

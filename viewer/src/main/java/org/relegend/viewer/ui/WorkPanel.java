@@ -55,6 +55,7 @@ final class WorkPanel extends JPanel {
   private boolean laidOut;
   private boolean pairing;
   private boolean byHand;
+  private Runnable listChanged = () -> {};
 
   WorkPanel(Session session, Shelf shelf, Acts acts, Jobs jobs) {
     super(new BorderLayout());
@@ -340,6 +341,22 @@ final class WorkPanel extends JPanel {
 
   private void showBelow(String what) {
     ((CardLayout) bottom.getLayout()).show(bottom, what);
+    listChanged.run();
+  }
+
+  /** The list of the job that lies below; empty where none does. */
+  String listShown() {
+    return lists.shown();
+  }
+
+  /** A list of the job in the place of the node strip; nothing for a name that is none's. */
+  void showList(String name) {
+    lists.named(name).ifPresent(list -> showBelow(list.getName()));
+  }
+
+  /** Calls back when something else lies below. */
+  void onList(Runnable listener) {
+    listChanged = listener;
   }
 
   /** The job's photos lie in its own folder. */
