@@ -68,15 +68,12 @@ record JobOpening(MapFolder map, Optional<JobFolder> job, Whereabouts before) {
   /** The hypothesis that was noted last and waits for its test. */
   private Optional<String> openQuestion(Job job) {
     List<Hypothesis> open =
-        job.hypotheses().stream()
-            .filter(one -> one.result() == Hypothesis.Result.OPEN)
-            .toList();
+        job.hypotheses().stream().filter(one -> one.result() == Hypothesis.Result.OPEN).toList();
     if (open.isEmpty()) {
       return Optional.empty();
     }
     Hypothesis last = open.get(open.size() - 1);
-    String parts =
-        last.parts().stream().map(map.map()::nameOf).collect(Collectors.joining(", "));
+    String parts = last.parts().stream().map(map.map()::nameOf).collect(Collectors.joining(", "));
     String what = (parts + " " + last.what()).strip();
     return Optional.of(
         last.test().isEmpty()

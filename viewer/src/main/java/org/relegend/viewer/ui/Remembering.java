@@ -122,8 +122,7 @@ final class Remembering {
     before
         .chosen()
         .filter(session::knows)
-        .ifPresentOrElse(
-            subject -> session.chooseAgain(subject, before.card(), views), views);
+        .ifPresentOrElse(subject -> session.chooseAgain(subject, before.card(), views), views);
     if (session.bench().isOpen()) {
       panel.showList(before.list());
     }

@@ -16,8 +16,7 @@ final class KilledBench {
    */
   public static void main(String[] args) throws Exception {
     Path job = Path.of(args[0]);
-    Technician tech =
-        Technician.start(Optional.of(job), Settings.inMemory(), Path.of(args[1]));
+    Technician tech = Technician.start(Optional.of(job), Settings.inMemory(), Path.of(args[1]));
     Session session = tech.session();
     tech.key("ctrl F");
     tech.type("A_ATT");
@@ -30,8 +29,7 @@ final class KilledBench {
     tech.type("5.37");
     tech.key("ENTER");
     tech.await(
-        "the reading",
-        () -> session.bench().job().orElseThrow().readings().size() == before + 1);
+        "the reading", () -> session.bench().job().orElseThrow().readings().size() == before + 1);
     tech.key("RIGHT"); // the second card
     tech.key("H");
     tech.dialog("hypothesis");
@@ -39,8 +37,7 @@ final class KilledBench {
     tech.key("TAB");
     tech.type("C102");
     tech.key("ENTER");
-    tech.await(
-        "the hypothesis", () -> !session.bench().job().orElseThrow().hypotheses().isEmpty());
+    tech.await("the hypothesis", () -> !session.bench().job().orElseThrow().hypotheses().isEmpty());
     tech.key("shift H");
     ViewState looked =
         Technician.onEdt(

@@ -86,8 +86,7 @@ class ResumeIT {
     try (Technician alone =
         Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"))) {
       assertThat(alone.session().selection().subject()).contains(Subject.parse("net:A_ATT"));
-      assertThat(
-              alone.named(Banner.class, "banner").getAccessibleContext().getAccessibleName())
+      assertThat(alone.named(Banner.class, "banner").getAccessibleContext().getAccessibleName())
           .contains(job.toString());
     }
   }
