@@ -69,4 +69,9 @@ public record Extent(double left, double top, double right, double bottom) {
         new Point(right, bottom),
         new Point(left, bottom));
   }
+
+  /** Whether the point lies in it or on its edge. */
+  public boolean contains(Point p) {
+    return p.x() >= left && p.x() <= right && p.y() >= top && p.y() <= bottom;
+  }
 }

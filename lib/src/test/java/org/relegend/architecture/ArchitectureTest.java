@@ -30,7 +30,7 @@ class ArchitectureTest {
           Map.entry("lineup", Set.of("map")),
           Map.entry("store", Set.of("map", "marking", "lineup", "bench")),
           Map.entry("circuit", Set.of("map", "marking")),
-          Map.entry("scan", Set.of("map", "marking", "circuit", "store")),
+          Map.entry("scan", Set.of("map", "marking", "circuit", "lineup", "store")),
           Map.entry("table", Set.of("map", "marking", "circuit")),
           Map.entry("twin", Set.of("map", "marking", "circuit", "lineup")),
           Map.entry("hazard", Set.of("map", "marking", "circuit", "lineup")),

@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
       SuspectsCommand.class,
       HazardsCommand.class,
       LineUpCommand.class,
+      StraightenCommand.class,
       PackCommand.class,
       UnpackCommand.class,
       MergeCommand.class,
