@@ -55,8 +55,7 @@ public final class Warped {
     return warped;
   }
 
-  private static int[] smoothRow(
-      BufferedImage picture, int width, int y, Transform toPicture) {
+  private static int[] smoothRow(BufferedImage picture, int width, int y, Transform toPicture) {
     int[] row = new int[width];
     for (int x = 0; x < width; x++) {
       Point from = new Point(x + 0.5, y + 0.5);

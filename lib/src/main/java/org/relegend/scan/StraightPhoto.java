@@ -71,8 +71,7 @@ public record StraightPhoto(EditGroup edit, PictureId picture, SquareOn view) {
     try {
       Intake.Shown shown = new Intake.Shown(title, photo.board(), photo.side(), photo.turn());
       EditGroup added =
-          new Intake(folder, map)
-              .photo(file, shown, fraction -> progress.at(0.8 + 0.2 * fraction));
+          new Intake(folder, map).photo(file, shown, fraction -> progress.at(0.8 + 0.2 * fraction));
       List<Edit> steps = new ArrayList<>(added.steps());
       PictureId made =
           steps.stream()
@@ -95,8 +94,7 @@ public record StraightPhoto(EditGroup edit, PictureId picture, SquareOn view) {
 
   private static BufferedImage drawn(PhotoFile photo, SquareOn view, Progress progress)
       throws PictureException {
-    int step =
-        (int) Math.ceil(Math.sqrt((double) photo.width() * photo.height() / MOST_DECODED));
+    int step = (int) Math.ceil(Math.sqrt((double) photo.width() * photo.height() / MOST_DECODED));
     BufferedImage pixels = decoded(photo, step);
     if (!progress.at(0.5)) {
       throw new CancellationException("straightening was given up");

@@ -33,6 +33,13 @@ public sealed interface Question {
   /** Two points of a photo of unknown scale: how far apart are they? */
   record HowFar(PictureId picture, Point a, Point b) implements Question {}
 
+  /** The four corners of the board are clicked: how wide and high is it? */
+  record HowLarge(PictureId picture, List<Point> corners) implements Question {
+    public HowLarge {
+      corners = List.copyOf(corners);
+    }
+  }
+
   /** A hazard zone is to be removed from the map. */
   record RemoveZone(ZoneId zone) implements Question {}
 }

@@ -37,6 +37,7 @@ public final class Session {
   private final Outlining outlining;
   private final Pairing pairing;
   private final Measuring measuring;
+  private final Squaring squaring;
   private final Corrections corrections;
   private final Looks looks;
   private final TwinJump twinJump;
@@ -68,6 +69,7 @@ public final class Session {
     unitPhotos = new UnitPhotos(document, bench, hub);
     pairing = new Pairing(document, desk, hand, unitPhotos, hub);
     measuring = new Measuring(document, hub, questions);
+    squaring = new Squaring(document, desk, hand, hub, questions);
     corrections = new Corrections(document, selection, hand, hub);
     looks = new Looks(desk);
     twinJump = new TwinJump(this, hub, looks);
@@ -142,6 +144,10 @@ public final class Session {
     return measuring;
   }
 
+  public Squaring squaring() {
+    return squaring;
+  }
+
   public Corrections corrections() {
     return corrections;
   }
@@ -191,7 +197,7 @@ public final class Session {
   public void take(Tool taken) {
     hub.check();
     dropHalfDone();
-    tool = taken == Tool.LINE_UP && !pairing.begin() ? Tool.LOOK : taken;
+    tool = begins(taken) ? taken : Tool.LOOK;
     if (tool != Tool.LINE_UP) {
       desk.unface();
     }
@@ -205,6 +211,14 @@ public final class Session {
     hub.fire(Change.TOOL);
   }
 
+  private boolean begins(Tool taken) {
+    return switch (taken) {
+      case LINE_UP -> pairing.begin();
+      case STRAIGHTEN -> squaring.begin();
+      default -> true;
+    };
+  }
+
   private void dropHalfDone() {
     questions.dropAll();
     pinning.reset();
@@ -212,6 +226,7 @@ public final class Session {
     outlining.reset();
     pairing.reset();
     measuring.reset();
+    squaring.reset();
   }
 
   /** One step back: drops the question, else what is half done, else the tool, else the choice. */
@@ -219,7 +234,9 @@ public final class Session {
     hub.check();
     if (questions.asked().isPresent()) {
       questions.done();
-    } else if (tool == Tool.ZONE && outlining.back() || tool == Tool.LINE_UP && pairing.back()) {
+    } else if (tool == Tool.ZONE && outlining.back()
+        || tool == Tool.LINE_UP && pairing.back()
+        || tool == Tool.STRAIGHTEN && squaring.back()) {
       return;
     } else if (tool != Tool.LOOK) {
       take(Tool.LOOK);
@@ -247,6 +264,7 @@ public final class Session {
       case ZONE -> outlining.click(click);
       case MEASURE -> gate.through(pairing.zonesAt(click), () -> measuring.click(click));
       case LINE_UP -> gate.through(pairing.zonesAt(click), () -> pairing.click(click));
+      case STRAIGHTEN -> gate.through(pairing.zonesAt(click), () -> squaring.click(click));
     }
   }
 
@@ -320,6 +338,13 @@ public final class Session {
     hub.check();
     questions.done();
     measuring.answer(question, millimetres);
+  }
+
+  /** How wide and high the board is, in millimetres. */
+  public void answer(Question.HowLarge question, String size) {
+    hub.check();
+    questions.done();
+    squaring.answer(question, size);
   }
 
   /** Asks before a zone is removed. */

@@ -15,7 +15,9 @@ public enum Tool {
   /** Set one half of a pair: the same spot on both photos. */
   LINE_UP,
   /** Measure between two points of a photo. */
-  MEASURE;
+  MEASURE,
+  /** Set a corner of the board, to draw the photo with the board square on. */
+  STRAIGHTEN;
 
   /** Whether it puts something into the map where it points. */
   boolean marksPlaces() {

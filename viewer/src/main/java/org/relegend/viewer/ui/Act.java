@@ -35,6 +35,7 @@ enum Act {
   TRACE(Group.MARK, "N"),
   ZONE(Group.MARK, "Z"),
   MEASURE(Group.MARK, "U"),
+  STRAIGHTEN(Group.MARK, "shift S"),
   LINE_UP(Group.MARK, "shift L"),
   LINE_UP_ALONE(Group.MARK, "shift A"),
   READ(Group.JOB, "V"),

@@ -196,6 +196,7 @@ final class Deeds {
     take(Act.TRACE, Tool.TRACE);
     take(Act.ZONE, Tool.ZONE);
     take(Act.MEASURE, Tool.MEASURE);
+    take(Act.STRAIGHTEN, Tool.STRAIGHTEN);
     take(Act.LINE_UP, Tool.LINE_UP);
     acts.on(Act.LINE_UP_ALONE, () -> panel().ifPresent(WorkPanel::lineUpAlone));
     for (Evidence evidence : Evidence.values()) {

@@ -82,7 +82,7 @@ final class FindBar {
       case PLACE -> "find.place.hint";
       case PINS -> "find.pins.hint";
       case TRACE -> "find.trace.hint";
-      case LOOK, ZONE, LINE_UP, MEASURE -> "find.hint";
+      case LOOK, ZONE, LINE_UP, MEASURE, STRAIGHTEN -> "find.hint";
     };
   }
 

@@ -6,11 +6,10 @@ import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
-import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 
 /** The one field on top: finds, names what is placed, takes the typed line of a trace. */
-final class FindField extends JTextField {
+final class FindField extends TypedField {
   private boolean telling = true;
   private boolean pressedHere;
 
@@ -84,20 +83,5 @@ final class FindField extends JTextField {
       pressedHere = false;
     }
     super.processFocusEvent(event);
-  }
-
-  /** What is typed here is text: keys that are commands elsewhere don't leave the field. */
-  @Override
-  protected boolean processKeyBinding(
-      KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
-    boolean done = super.processKeyBinding(stroke, event, condition, pressed);
-    boolean typing =
-        condition == WHEN_FOCUSED
-            && !event.isControlDown()
-            && !event.isAltDown()
-            && !event.isMetaDown()
-            && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
-            && !Character.isISOControl(event.getKeyChar());
-    return done || typing;
   }
 }

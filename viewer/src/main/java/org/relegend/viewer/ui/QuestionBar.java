@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
@@ -66,7 +67,9 @@ final class QuestionBar extends JPanel {
     } else if (question instanceof Question.WhichCondition part) {
       ask(part);
     } else if (question instanceof Question.HowFar far) {
-      ask(far);
+      typed("howfar", 8, distance -> session.answer(far, distance));
+    } else if (question instanceof Question.HowLarge board) {
+      typed("howlarge", 12, size -> session.answer(board, size));
     } else if (question instanceof Question.RemoveZone remove) {
       say(Texts.of("question.removezone", remove.zone()));
       offer("question.removezone.no", "K", session::back).requestFocusInWindow();
@@ -74,14 +77,15 @@ final class QuestionBar extends JPanel {
     }
   }
 
-  private void ask(Question.HowFar far) {
-    say(Texts.of("question.howfar"));
-    JTextField distance = new JTextField(8);
-    distance.setName("howfar");
-    distance.getAccessibleContext().setAccessibleName(Texts.of("question.howfar"));
-    distance.addActionListener(entered -> session.answer(far, distance.getText()));
-    add(distance);
-    distance.requestFocusInWindow();
+  /** A question whose answer is typed. */
+  private void typed(String name, int columns, Consumer<String> answer) {
+    say(Texts.of("question." + name));
+    JTextField field = new TypedField(columns);
+    field.setName(name);
+    field.getAccessibleContext().setAccessibleName(Texts.of("question." + name));
+    field.addActionListener(entered -> answer.accept(field.getText()));
+    add(field);
+    field.requestFocusInWindow();
   }
 
   private void ask(Question.PinsTaken taken) {
@@ -126,9 +130,9 @@ final class QuestionBar extends JPanel {
   /** A key for each state; date code and value, if any, are filled in before. */
   private void ask(Question.WhichCondition asked) {
     say(Texts.of("question.condition", session.map().nameOf(asked.part())));
-    JTextField dateCode = new JTextField(6);
-    JTextField fitted = new JTextField(8);
-    JTextField note = new JTextField(14);
+    JTextField dateCode = new TypedField(6);
+    JTextField fitted = new TypedField(8);
+    JTextField note = new TypedField(14);
     JButton first = null;
     int key = 0;
     for (State state : State.values()) {
@@ -166,7 +170,7 @@ final class QuestionBar extends JPanel {
 
   private void ask(Question.WhichHazard outline) {
     say(Texts.of("question.hazard"));
-    JTextField note = new JTextField(18);
+    JTextField note = new TypedField(18);
     JButton first = null;
     int key = 0;
     for (HazardZone.Kind kind : HazardZone.Kind.values()) {

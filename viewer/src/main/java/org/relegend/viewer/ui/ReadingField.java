@@ -6,14 +6,13 @@ import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.Predicate;
 import javax.swing.AbstractAction;
-import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 
 /**
  * Takes readings while probing. Only what can begin a number begins one here, so that all commands
  * of one letter and the arrows work on while it has the keyboard and is empty.
  */
-final class ReadingField extends JTextField {
+final class ReadingField extends TypedField {
   private static final String BEGINS = "0123456789+-.,\u2212";
 
   private boolean pressedHere;
@@ -92,14 +91,6 @@ final class ReadingField extends JTextField {
     if (empty && condition == WHEN_FOCUSED && !begins(event)) {
       return false; // to the window
     }
-    boolean done = super.processKeyBinding(stroke, event, condition, pressed);
-    boolean typing =
-        condition == WHEN_FOCUSED
-            && !event.isControlDown()
-            && !event.isAltDown()
-            && !event.isMetaDown()
-            && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
-            && !Character.isISOControl(event.getKeyChar());
-    return done || typing;
+    return super.processKeyBinding(stroke, event, condition, pressed);
   }
 }

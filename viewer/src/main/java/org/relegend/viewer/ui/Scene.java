@@ -25,6 +25,7 @@ import org.relegend.viewer.paint.LengthOverlay;
 import org.relegend.viewer.paint.Mark;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
+import org.relegend.viewer.paint.PairOverlay;
 import org.relegend.viewer.session.Card;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Subjects;
@@ -203,10 +204,23 @@ final class Scene {
         .measuring()
         .on(picture)
         .ifPresent(length -> overlays.add(new LengthOverlay(length.points(), length.text())));
+    addCorners(session.squaring().corners(picture), overlays);
     if (session.tool() == Tool.LINE_UP) {
       overlays.add(new PairScene(session.pairing()).on(picture));
     }
     return overlays;
+  }
+
+  /** The corners of the board, as far as they are clicked. */
+  private static void addCorners(List<Point> corners, List<Overlay> overlays) {
+    List<PairOverlay.Spot> spots = new ArrayList<>();
+    for (Point corner : corners) {
+      String number = Integer.toString(spots.size() + 1);
+      spots.add(new PairOverlay.Spot(corner, number, PairOverlay.Look.OPEN, false, 0));
+    }
+    if (!spots.isEmpty()) {
+      overlays.add(new PairOverlay(spots));
+    }
   }
 
   private static void addPackage(Outline outline, List<GhostOverlay.Ghost> ghosts) {

@@ -46,6 +46,11 @@ final class Shelf {
     return other != null && ofJob.test(picture.id()) ? other : folder;
   }
 
+  /** The map's folder. */
+  Path folder() {
+    return folder;
+  }
+
   /** Where the picture's file is. */
   Path fileOf(Picture picture) {
     return folderOf(picture).resolve(picture.file());

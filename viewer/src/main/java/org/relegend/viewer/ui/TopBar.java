@@ -32,6 +32,7 @@ final class TopBar extends JPanel {
 
   private final Session session;
   private final Acts acts;
+  private final ButtonGroup group = new ButtonGroup();
   private final Map<Tool, AbstractButton> tools = new EnumMap<>(Tool.class);
   private final JButton evidence = new JButton();
 
@@ -54,15 +55,17 @@ final class TopBar extends JPanel {
   private JComponent toolButtons() {
     JPanel row = new JPanel(new FlowLayout(FlowLayout.LEADING, 2, 0));
     row.getAccessibleContext().setAccessibleName(Texts.of("tool.group"));
-    ButtonGroup one = new ButtonGroup();
     for (Tool tool : Tool.values()) {
+      if (!ACTS.containsKey(tool)) {
+        continue; // seldom wanted: in the menu, by its key
+      }
       JToggleButton button = new JToggleButton(Texts.of("tool." + Texts.word(tool)));
       Act act = ACTS.getOrDefault(tool, Act.BACK);
       button.setToolTipText(withKey(act));
       button.setFocusable(false);
       button.setName("tool-" + Texts.word(tool));
       button.addActionListener(pressed -> session.take(tool));
-      one.add(button);
+      group.add(button);
       row.add(button);
       tools.put(tool, button);
     }
@@ -94,6 +97,7 @@ final class TopBar extends JPanel {
 
   /** Shows the tool and the evidence in use. */
   void settle() {
+    group.clearSelection();
     tools.forEach((tool, button) -> button.setSelected(tool == session.tool()));
     Evidence used = session.hand().evidence();
     String key = actOf(used).key().map(Keys::text).orElse("");

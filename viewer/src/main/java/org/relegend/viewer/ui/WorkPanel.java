@@ -41,6 +41,7 @@ final class WorkPanel extends JPanel {
   private final ClashPanel clashes;
   private final LiningUp liningUp;
   private final Layering layering;
+  private final Straightening straightening;
   private final FindField field = new FindField();
   private final TopBar top;
   private final FindBar find;
@@ -92,6 +93,7 @@ final class WorkPanel extends JPanel {
     clashes = new ClashPanel(session, this::goToStrip);
     liningUp = new LiningUp(session, shelf, jobs, status, this::isDisplayable);
     layering = new Layering(session, shelf, jobs, photo, status);
+    straightening = new Straightening(session, shelf, jobs, status);
     jobBar = new JobBar(session);
     lists = new JobLists(session, jobs, this::goToStrip);
     find = new FindBar(session, jobs, field, this::goToStrip);
@@ -191,6 +193,7 @@ final class WorkPanel extends JPanel {
         find.settle();
         remark();
         followPairs();
+        straightening.follow();
         keepTyping();
       }
       case EVIDENCE -> top.settle();

@@ -23,10 +23,13 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.store.MapFolder;
 
-/** The demo's component photo, straightened by the board's corners, which the drawing code knows. */
+/**
+ * The demo's component photo, straightened by the board's corners, which the drawing code knows.
+ */
 class StraightenCommandTest {
   private static final Path DEMO = Path.of(System.getProperty("relegend.root", ".."), "demo-data");
-  private static final String CORNERS = "203.09,338.85 3810.61,269.32 3886.92,2640.96 196.52,2686.14";
+  private static final String CORNERS =
+      "203.09,338.85 3810.61,269.32 3886.92,2640.96 196.52,2686.14";
 
   private final Shell shell = new Shell();
 
@@ -61,7 +64,8 @@ class StraightenCommandTest {
   @Test
   void packages_haveTheirPitchInBothDirections() throws Exception {
     Shell.Run run =
-        shell.run("straighten", map, "component", "--corners", CORNERS, "--size", "250x162", "--json");
+        shell.run(
+            "straighten", map, "component", "--corners", CORNERS, "--size", "250x162", "--json");
     assertThat(run.err()).isEmpty();
     JsonNode made = Schemas.valid("straighten", run.out());
     double[] numbers = new double[9];
@@ -84,7 +88,14 @@ class StraightenCommandTest {
   void placements_showOnTheNewPhoto_andItsPixelsAreThoseOfTheFirst() throws Exception {
     Shell.Run run =
         shell.run(
-            "straighten", map, "component", "--corners", CORNERS, "--size", "250 x 162", "--title",
+            "straighten",
+            map,
+            "component",
+            "--corners",
+            CORNERS,
+            "--size",
+            "250 x 162",
+            "--title",
             "Component, square on");
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).contains("component-square-on").contains("pixels to the millimetre");

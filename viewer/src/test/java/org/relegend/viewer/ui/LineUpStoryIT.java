@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -177,6 +178,42 @@ class LineUpStoryIT {
       tech.key("ESCAPE");
       Placement.Key pin = new Placement.Key(OTHER, Subject.parse("R111.1"), 1);
       assertThat(tech.session().document().carried(pin)).isPresent();
+    }
+  }
+
+  /** Four clicks and a size; then a pin shows on the new photo too, and one key takes all back. */
+  @Test
+  void photoIsStraightened_andItsPlacesShowOnTheNewOne() throws Exception {
+    List<Point> corners =
+        List.of(
+            new Point(203.09, 338.85),
+            new Point(3810.61, 269.32),
+            new Point(3886.92, 2640.96),
+            new Point(196.52, 2686.14));
+    try (Technician tech = start()) {
+      tech.key("F6");
+      tech.key("shift S");
+      tech.await("the tool", () -> tech.session().tool() == Tool.STRAIGHTEN);
+      corners.subList(0, 3).forEach(corner -> tech.click(tech.panel().photo(), corner));
+      tech.shoot("straighten-corners");
+      tech.click(tech.panel().photo(), corners.get(3));
+      tech.await("the question", () -> tech.session().question().isPresent());
+      Evidence before = tech.session().hand().evidence();
+      tech.type("250 x 162");
+      assertThat(tech.session().hand().evidence()).as("digits are text here").isEqualTo(before);
+      tech.shoot("straighten-size");
+      tech.key("ENTER");
+      PictureId made = new PictureId("component-side-square-on");
+      tech.await(
+          "the new photo",
+          () -> tech.session().desk().photo().filter(photo -> photo.id().equals(made)).isPresent());
+      Placement.Key pin = new Placement.Key(made, Subject.parse("R111.1"), 1);
+      assertThat(tech.session().document().carried(pin)).isPresent();
+      tech.key("ESCAPE");
+      tech.find("R111");
+      tech.shoot("straightened");
+      tech.key("ctrl Z");
+      tech.await("it gone", () -> tech.session().map().picture(made).isEmpty());
     }
   }
 

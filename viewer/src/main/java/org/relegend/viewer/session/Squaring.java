@@ -1,0 +1,145 @@
+package org.relegend.viewer.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.relegend.lineup.SquareOn;
+import org.relegend.map.Attestation;
+import org.relegend.map.EditGroup;
+import org.relegend.map.Evidence;
+import org.relegend.map.Photo;
+import org.relegend.map.PictureId;
+import org.relegend.map.Point;
+
+/**
+ * Straightening a photo: the four corners of the board are clicked in any order, its size is typed,
+ * and a further photo is drawn with the board square on. The drawing itself takes a while; who does
+ * it takes what is {@link #wanted} and gives it back as {@link #drawn}.
+ */
+public final class Squaring {
+  private static final Pattern SIZE =
+      Pattern.compile("([\\d.,]+)\\s*(?:[xX\u00d7*]|mm|\\s)+\\s*([\\d.,]+)\\s*(?:mm)?");
+
+  private final Document document;
+  private final Desk desk;
+  private final Hand hand;
+  private final Hub hub;
+  private final Questions questions;
+  private final List<Point> corners = new ArrayList<>();
+  private @Nullable PictureId picture;
+  private @Nullable Wanted wanted;
+
+  /** A photo that is to be drawn anew. */
+  public record Wanted(Photo photo, SquareOn view, Attestation says) {}
+
+  Squaring(Document document, Desk desk, Hand hand, Hub hub, Questions questions) {
+    this.document = document;
+    this.desk = desk;
+    this.hand = hand;
+    this.hub = hub;
+    this.questions = questions;
+  }
+
+  /** Says what to do; false where nothing can be added to the map. */
+  boolean begin() {
+    if (document.isReadOnly()) {
+      hub.say(Notice.Kind.READ_ONLY);
+      return false;
+    }
+    hub.say(Notice.Kind.CORNERS_FIRST);
+    return true;
+  }
+
+  void reset() {
+    picture = null;
+    corners.clear();
+  }
+
+  /** The corners set so far on a picture. */
+  public List<Point> corners(PictureId on) {
+    return on.equals(picture) ? List.copyOf(corners) : List.of();
+  }
+
+  void click(Click click) {
+    if (photo(click.picture()).isEmpty()) {
+      hub.say(Notice.Kind.STRAIGHTENED_PHOTOS);
+      return;
+    }
+    if (!click.picture().equals(picture) || corners.size() == 4) {
+      reset();
+      picture = click.picture();
+    }
+    if (!corners.contains(click.at())) {
+      corners.add(click.at());
+    }
+    if (corners.size() == 4) {
+      questions.ask(new Question.HowLarge(click.picture(), corners));
+    } else {
+      hub.say(Notice.Kind.CORNER, corners.size());
+    }
+    hub.fire(Change.TOOL);
+  }
+
+  private Optional<Photo> photo(PictureId id) {
+    return document.map().picture(id).filter(Photo.class::isInstance).map(Photo.class::cast);
+  }
+
+  /** Takes the last corner back; tells whether there was one. */
+  boolean back() {
+    if (corners.isEmpty()) {
+      return false;
+    }
+    corners.remove(corners.size() - 1);
+    hub.fire(Change.TOOL);
+    return true;
+  }
+
+  /** The size of the board in millimetres, such as {@code 250 x 162}; asked again if it is none. */
+  void answer(Question.HowLarge question, String size) {
+    Optional<Photo> photo = photo(question.picture());
+    Matcher both = SIZE.matcher(size.strip());
+    if (photo.isEmpty()) {
+      return;
+    }
+    try {
+      if (!both.matches()) {
+        throw new IllegalArgumentException("\"%s\": 250 x 162, for one".formatted(size));
+      }
+      SquareOn view = SquareOn.of(question.corners(), length(both, 1), length(both, 2));
+      wanted = new Wanted(photo.get(), view, hand.attests(Evidence.SEEN));
+      reset();
+    } catch (IllegalArgumentException unfit) {
+      hub.say(Notice.Kind.NO_SIZE, String.valueOf(unfit.getMessage()));
+      questions.ask(question);
+    }
+    hub.fire(Change.TOOL);
+  }
+
+  private static double length(Matcher both, int which) {
+    return Double.parseDouble(both.group(which).replace(',', '.'));
+  }
+
+  /** What is to be drawn; it is told once. */
+  public Optional<Wanted> wanted() {
+    Optional<Wanted> asked = Optional.ofNullable(wanted);
+    wanted = null;
+    return asked;
+  }
+
+  /** It was drawn: puts it into the map and shows it. */
+  public void drawn(EditGroup edit, PictureId made) {
+    hub.check();
+    if (document.apply(edit)) {
+      desk.show(made);
+      hub.say(Notice.Kind.STRAIGHTENED, made);
+    }
+  }
+
+  /** It could not be drawn. */
+  public void failed(String why) {
+    hub.say(Notice.Kind.NOT_STRAIGHTENED, why);
+  }
+}
