@@ -88,6 +88,36 @@ public final class Outlining {
     }
   }
 
+  /** Asks what a zone is to be instead. */
+  void askChange(ZoneId zone) {
+    document
+        .map()
+        .zones()
+        .find(zone)
+        .ifPresent(
+            found -> questions.ask(new Question.ChangeZone(zone, found.kind(), found.note())));
+  }
+
+  /** Gives a zone another kind or note; its outline stays. */
+  void change(ZoneId zone, HazardZone.Kind kind, String note) {
+    document
+        .map()
+        .zones()
+        .find(zone)
+        .filter(found -> found.kind() != kind || !found.note().equals(note))
+        .ifPresent(
+            found ->
+                document.apply(
+                    new PictureEdits.PutZone(
+                        new HazardZone(
+                            zone,
+                            found.picture(),
+                            kind,
+                            found.outline(),
+                            note,
+                            List.of(hand.attests())))));
+  }
+
   /** The first number that no zone of the kind has. */
   static ZoneId freshId(BoardMap map, HazardZone.Kind kind) {
     int number = 1;

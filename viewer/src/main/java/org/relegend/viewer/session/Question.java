@@ -1,6 +1,7 @@
 package org.relegend.viewer.session;
 
 import java.util.List;
+import org.relegend.map.HazardZone;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
@@ -39,6 +40,9 @@ public sealed interface Question {
       corners = List.copyOf(corners);
     }
   }
+
+  /** What threatens inside a hazard zone that is there already, and what is noted of it? */
+  record ChangeZone(ZoneId zone, HazardZone.Kind kind, String note) implements Question {}
 
   /** A hazard zone is to be removed from the map. */
   record RemoveZone(ZoneId zone) implements Question {}

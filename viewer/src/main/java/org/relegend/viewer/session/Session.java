@@ -347,6 +347,19 @@ public final class Session {
     squaring.answer(question, size);
   }
 
+  /** Asks what a zone is to be instead. */
+  public void changeZone(ZoneId zone) {
+    hub.check();
+    outlining.askChange(zone);
+  }
+
+  /** What threatens in the zone, and its note. */
+  public void answer(Question.ChangeZone question, HazardZone.Kind kind, String note) {
+    hub.check();
+    questions.done();
+    outlining.change(question.zone(), kind, note);
+  }
+
   /** Asks before a zone is removed. */
   public void removeZone(ZoneId zone) {
     hub.check();

@@ -27,6 +27,7 @@ enum Act {
   NUDGE_RIGHT(Group.EDIT, "ctrl RIGHT"),
   NUDGE_UP(Group.EDIT, "ctrl UP"),
   NUDGE_DOWN(Group.EDIT, "ctrl DOWN"),
+  CHANGE_ZONE(Group.EDIT, "shift Z"),
   REMOVE_ZONE(Group.EDIT, ""),
   AUTHOR(Group.EDIT, ""),
   BACK(Group.MARK, "ESCAPE"),

@@ -136,7 +136,12 @@ final class Deeds {
     onSession(Act.REDO, Session::redo);
     onSession(Act.CONFIRM, session -> session.corrections().confirm());
     onSession(Act.TAKE_AWAY, Deeds::takeAway);
-    onSession(Act.REMOVE_ZONE, this::removeZone);
+    onSession(
+        Act.CHANGE_ZONE,
+        session -> zone("changezone.which", Act.CHANGE_ZONE).ifPresent(session::changeZone));
+    onSession(
+        Act.REMOVE_ZONE,
+        session -> zone("removezone.which", Act.REMOVE_ZONE).ifPresent(session::removeZone));
     nudge(Act.NUDGE_LEFT, -1, 0);
     nudge(Act.NUDGE_RIGHT, 1, 0);
     nudge(Act.NUDGE_UP, 0, -1);
@@ -151,29 +156,26 @@ final class Deeds {
     }
   }
 
-  /** Asks before the one hazard zone of the picture goes, or which of them. */
-  private void removeZone(Session session) {
+  /** The one hazard zone drawn on the picture, or which of them, if it has several. */
+  private Optional<ZoneId> zone(String which, Act act) {
     List<ZoneId> zones =
         panel().stream()
             .flatMap(open -> open.active().zones().stream())
             .map(HazardZone::id)
             .toList();
-    if (zones.size() == 1) {
-      session.removeZone(zones.get(0));
-    } else if (!zones.isEmpty()) {
-      Object chosen =
-          JOptionPane.showInputDialog(
-              window,
-              Texts.of("removezone.which"),
-              Texts.of("act.remove_zone"),
-              JOptionPane.PLAIN_MESSAGE,
-              null,
-              zones.toArray(),
-              zones.get(0));
-      if (chosen instanceof ZoneId zone) {
-        session.removeZone(zone);
-      }
+    if (zones.size() < 2) {
+      return zones.stream().findFirst();
     }
+    Object chosen =
+        JOptionPane.showInputDialog(
+            window,
+            Texts.of(which),
+            act.text(),
+            JOptionPane.PLAIN_MESSAGE,
+            null,
+            zones.toArray(),
+            zones.get(0));
+    return Optional.ofNullable((ZoneId) chosen);
   }
 
   /** One pixel of the screen, on the picture where the marked places are. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
@@ -63,7 +64,11 @@ final class QuestionBar extends JPanel {
     } else if (question instanceof Question.WhichPin which) {
       ask(which);
     } else if (question instanceof Question.WhichHazard hazard) {
-      ask(hazard);
+      say(Texts.of("question.hazard"));
+      askKind("", HazardZone.Kind.MAINS, (kind, note) -> session.answer(hazard, kind, note));
+    } else if (question instanceof Question.ChangeZone zone) {
+      say(Texts.of("question.changezone", zone.zone()));
+      askKind(zone.note(), zone.kind(), (kind, note) -> session.answer(zone, kind, note));
     } else if (question instanceof Question.WhichCondition part) {
       ask(part);
     } else if (question instanceof Question.HowFar far) {
@@ -168,10 +173,13 @@ final class QuestionBar extends JPanel {
     add(field);
   }
 
-  private void ask(Question.WhichHazard outline) {
-    say(Texts.of("question.hazard"));
-    JTextField note = new TypedField(18);
-    JButton first = null;
+  /** A key for each kind; the one it has now is ready to be taken, so that a note is Enter. */
+  private void askKind(
+      String noted, HazardZone.Kind now, BiConsumer<HazardZone.Kind, String> answer) {
+    TypedField note = new TypedField(18);
+    note.setText(noted);
+    note.setName("hazard-note");
+    note.addActionListener(entered -> answer.accept(now, note.getText().strip()));
     int key = 0;
     for (HazardZone.Kind kind : HazardZone.Kind.values()) {
       key++;
@@ -179,16 +187,15 @@ final class QuestionBar extends JPanel {
           offer(
               "hazard." + Texts.word(kind),
               Integer.toString(key),
-              () -> session.answer(outline, kind, note.getText().strip()));
-      first = first == null ? button : first;
+              () -> answer.accept(kind, note.getText().strip()));
+      if (kind == now) {
+        button.requestFocusInWindow();
+      }
     }
     JLabel label = new JLabel(Texts.of("question.hazard.note"));
     label.setLabelFor(note);
     add(label);
     add(note);
-    if (first != null) {
-      first.requestFocusInWindow();
-    }
   }
 
   private void say(String text) {

@@ -3,6 +3,7 @@ package org.relegend.viewer.session;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.relegend.map.BoardMapSamples.TOP;
 
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.HazardZone;
@@ -71,6 +72,27 @@ class OutliningTest {
         .contains(new Point(500, 500))
         .doesNotContain(new Point(400, 400));
     assertThat(session.document().undoLabel()).contains("Change zone mains-1");
+  }
+
+  @Test
+  void kindAndNote_canBeChanged_asOneEdit_andTheCautionComesAnew() {
+    corners();
+    session.outlining().close();
+    session.answer(
+        (Question.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.HOT, "");
+    ZoneId zone = new ZoneId("hot-1");
+    session.changeZone(zone);
+    Question.ChangeZone asked = (Question.ChangeZone) session.question().orElseThrow();
+    assertThat(asked.kind()).isEqualTo(HazardZone.Kind.HOT);
+    session.answer(asked, HazardZone.Kind.MAINS, "fuse and switch");
+    HazardZone changed = session.map().zones().find(zone).orElseThrow();
+    assertThat(changed.kind()).isEqualTo(HazardZone.Kind.MAINS);
+    assertThat(changed.note()).isEqualTo("fuse and switch");
+    assertThat(changed.outline()).hasSize(3);
+    assertThat(session.gate().isOpen(Set.of(changed))).isFalse();
+    session.undo();
+    assertThat(session.map().zones().find(zone).orElseThrow().kind())
+        .isEqualTo(HazardZone.Kind.HOT);
   }
 
   @Test
