@@ -61,6 +61,11 @@ public record Condition(
     return states.stream().anyMatch(State::reworked);
   }
 
+  /** Whether it is known to be other than it left the factory: worked on, hurt or gone. */
+  public boolean notOriginal() {
+    return states.stream().anyMatch(state -> state != State.ORIGINAL && state != State.UNKNOWN);
+  }
+
   /** For people: "replaced, socketed". */
   public String text() {
     return states.stream().map(State::word).collect(Collectors.joining(", "));

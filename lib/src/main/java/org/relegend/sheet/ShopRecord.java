@@ -241,6 +241,7 @@ final class ShopRecord {
     if (found.findings().isEmpty()) {
       flow.paragraph("No rule finds anything.");
     }
+    flow.down(4);
     if (!facts.log(LogEntry.Kind.REPAIR).isEmpty()) {
       return;
     }

@@ -1,5 +1,8 @@
 package org.relegend.viewer.command;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -8,6 +11,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.relegend.bench.Condition;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Intake;
 import org.relegend.bench.Job;
@@ -15,6 +19,7 @@ import org.relegend.bench.JobEdit;
 import org.relegend.bench.MapLink;
 import org.relegend.bench.entry.JobTables;
 import org.relegend.bench.entry.TypedReading;
+import org.relegend.bench.entry.WrittenTables;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
@@ -23,6 +28,7 @@ import org.relegend.store.JobFolder;
 import org.relegend.store.Json;
 import org.relegend.store.MapFormat;
 import org.relegend.store.StoreException;
+import org.relegend.store.WholeFile;
 import org.relegend.table.Problem;
 import org.relegend.table.Source;
 import org.relegend.table.TableException;
@@ -31,7 +37,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code job FOLDER --map MAP [--readings r.csv] [--conditions c.csv]}. */
+/** {@code job FOLDER --map MAP [--readings r.csv] [--conditions c.csv] [--not-original]}. */
 @Command(
     name = "job",
     description = {
@@ -63,6 +69,23 @@ final class JobCommand extends Answering {
       description = "part,condition,date_code,note")
   private @Nullable Path conditions;
 
+  @Option(
+      names = "--not-original",
+      description = "lists the parts that are replaced, re-soldered, socketed, damaged or missing")
+  private boolean notOriginal;
+
+  @Option(
+      names = "--readings-out",
+      paramLabel = "FILE",
+      description = "writes all readings as a table that --readings takes")
+  private @Nullable Path readingsOut;
+
+  @Option(
+      names = "--conditions-out",
+      paramLabel = "FILE",
+      description = "writes all conditions as a table that --conditions takes")
+  private @Nullable Path conditionsOut;
+
   @Option(names = "--complaint", paramLabel = "TEXT", description = "in the owner's own words")
   private String complaint = "";
 
@@ -83,6 +106,8 @@ final class JobCommand extends Answering {
   @Override
   Answer answer() throws CommandFailure, StoreException, EditRefusedException {
     try {
+      requireFree(readingsOut);
+      requireFree(conditionsOut);
       return JobFolder.isJob(folder) ? extended() : made();
     } catch (TableException wrong) {
       Problem first = wrong.problems().get(0);
@@ -111,6 +136,7 @@ final class JobCommand extends Answering {
     Filling filling = new Filling(Job.empty(id, link(under, map)), under, now, true);
     Job job = filling.filled();
     JobFolder.create(folder, job).close();
+    filling.written();
     return filling.told();
   }
 
@@ -136,10 +162,21 @@ final class JobCommand extends Answering {
                 + " is.");
       }
       Job changed = filling.filled();
-      if (!changed.equals(job)) {
+      filling.changed = !changed.equals(job);
+      if (filling.changed) {
         opened.save(changed);
       }
+      filling.written();
       return filling.told();
+    }
+  }
+
+  /** A table is written where there is none yet, so that a wrong name costs nobody a file. */
+  private static void requireFree(@Nullable Path file) throws CommandFailure {
+    if (file != null && Files.exists(file)) {
+      throw new CommandFailure(
+          "there is a file %s already, and it was left alone: choose another name"
+              .formatted(file));
     }
   }
 
@@ -155,6 +192,7 @@ final class JobCommand extends Answering {
     private final boolean created;
     private final List<String> warnings = new ArrayList<>();
     private Job job;
+    private boolean changed;
     private Json readingCounts = counts(0, 0);
     private Json conditionCounts = counts(0, 0);
 
@@ -200,6 +238,48 @@ final class JobCommand extends Answering {
       }
     }
 
+    void written() throws StoreException {
+      if (readingsOut != null) {
+        write(readingsOut, WrittenTables.readings(job, circuit.map()));
+      }
+      if (conditionsOut != null) {
+        write(conditionsOut, WrittenTables.conditions(job, circuit.map()));
+      }
+    }
+
+    private void write(Path file, String text) throws StoreException {
+      WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private Json listed() {
+      return Json.array(
+          job.conditions().stream().filter(Condition::notOriginal).toList(),
+          condition ->
+              Json.object()
+                  .put("part", circuit.map().nameOf(condition.part()))
+                  .put("condition", condition.text())
+                  .put("date_code", condition.dateCode())
+                  .put("value", condition.fitted())
+                  .put("note", condition.note()));
+    }
+
+    private void list(PrintWriter out) {
+      TextTable table = new TextTable();
+      job.conditions().stream()
+          .filter(Condition::notOriginal)
+          .forEach(
+              condition ->
+                  table.row(
+                      circuit.map().nameOf(condition.part()),
+                      condition.text(),
+                      condition.fitted(),
+                      condition.dateCode(),
+                      condition.note()));
+      out.println(
+          table.isEmpty() ? "No part is known to be other than original." : "Not original:");
+      table.print(out, "  ");
+    }
+
     private Json taken(JobTables.Plan plan) throws EditRefusedException {
       job = plan.edit().applyTo(job);
       warnings.addAll(plan.warnings());
@@ -219,17 +299,21 @@ final class JobCommand extends Answering {
                   .put("created", created)
                   .put("readings", readingCounts)
                   .put("conditions", conditionCounts)
+                  .put("not_original", listed())
                   .put("warnings", Json.texts(warnings)),
           out -> {
             warnings.forEach(warning -> out.println("note: " + warning));
             out.println(
-                "%s the job in %s over \"%s\": %s, %s."
+                "%s in %s over \"%s\": %s, %s."
                     .formatted(
-                        created ? "Made" : "Extended",
+                        created ? "Made the job" : changed ? "Extended the job" : "The job",
                         folder,
                         job.map().title(),
                         counted(job.readings().size(), "reading"),
                         counted(job.conditions().size(), "condition")));
+            if (notOriginal) {
+              list(out);
+            }
           });
     }
 

@@ -73,10 +73,7 @@ public final class Conditions {
   public List<Condition> notOriginal() {
     return work.job().stream()
         .flatMap(job -> job.conditions().stream())
-        .filter(
-            condition ->
-                condition.states().stream()
-                    .anyMatch(state -> state != State.ORIGINAL && state != State.UNKNOWN))
+        .filter(Condition::notOriginal)
         .toList();
   }
 

@@ -90,6 +90,52 @@ class JobCommandsTest {
     assertThat(suspects.get(0).get("part").asText()).isEqualTo("C102");
   }
 
+  /** Practice, story 8: what isn't original, and the date code in what is written out. */
+  @Test
+  void job_listsWhatIsNotOriginal_andWritesItsTables_whichGiveTheSameJobAgain() throws IOException {
+    Path job = Files.createDirectories(temp.resolve("job"));
+    Path readings = temp.resolve("readings.csv");
+    Path conditions = temp.resolve("conditions.csv");
+    Files.copy(JOB.resolve("job.json"), job.resolve("job.json"));
+    Shell.Run run =
+        shell.run(
+            "job",
+            job,
+            "--map",
+            MAP,
+            "--readings-out",
+            readings,
+            "--conditions-out",
+            conditions,
+            "--json");
+    assertThat(run.code()).as(run.err()).isZero();
+    JsonNode answer = Schemas.valid("job", run.out());
+    assertThat(texts(answer.get("not_original"), "part"))
+        .containsExactlyInAnyOrder("U102", "U101", "C202", "C2", "Q101", "R4");
+    String listed = shell.run("job", job, "--not-original").out();
+    assertThat(listed.lines().filter(line -> line.startsWith("  ")).map(String::strip))
+        .map(line -> line.split(" ")[0])
+        .containsExactlyInAnyOrder("U102", "U101", "C202", "C2", "Q101", "R4");
+    assertThat(listed).contains("9114");
+    assertThat(Files.readString(conditions)).contains("U102,replaced + socketed,9114,");
+
+    Path again = temp.resolve("again");
+    Shell.Run made =
+        shell.run(
+            "job", again, "--map", MAP, "--readings", readings, "--conditions", conditions);
+    assertThat(made.code()).as(made.err()).isZero();
+    assertThat(suspectsOf(again)).isEqualTo(suspectsOf(job));
+    Shell.Run twice = shell.run("job", job, "--readings-out", readings);
+    assertThat(twice.code()).isEqualTo(2);
+    assertThat(twice.err()).contains("left alone").hasLineCount(1);
+  }
+
+  private String suspectsOf(Path job) {
+    return Schemas.valid("suspects", shell.run("suspects", job, "--json").out())
+        .get("suspects")
+        .toString();
+  }
+
   @Test
   void job_extended_addsWhatIsNew_andNothingTwice() throws IOException {
     Path job = temp.resolve("job");
