@@ -48,7 +48,9 @@ public final class WrittenTables {
     Set<Subject> limited = new HashSet<>();
     for (Reading reading : job.readings()) {
       List<String> words = words(reading, map);
-      job.limits().find(reading.at()).filter(limit -> limited.add(limit.at()))
+      job.limits()
+          .find(reading.at())
+          .filter(limit -> limited.add(limit.at()))
           .ifPresent(limit -> words.add(limit(limit)));
       rows.row(
           map.nameOf(reading.at()),
@@ -94,8 +96,7 @@ public final class WrittenTables {
   private static String instrument(Instrument with) {
     boolean probe = with.farads() > 0 && (with.ohms() == 10e6 || with.ohms() == 1e6);
     return probe
-        ? "x%s probe %sp"
-            .formatted(with.ohms() == 10e6 ? "10" : "1", plain(with.farads() * 1e12))
+        ? "x%s probe %sp".formatted(with.ohms() == 10e6 ? "10" : "1", plain(with.farads() * 1e12))
         : "meter " + plain(with.ohms());
   }
 

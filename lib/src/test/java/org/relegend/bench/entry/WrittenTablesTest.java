@@ -89,9 +89,7 @@ class WrittenTablesTest {
             JobSamples.NOON));
     NodeLimit limit = new NodeLimit(Subject.parse("net:A_VB1"), 0, 0.005);
     Job job =
-        JobSamples.blank()
-            .withReadings(Table.of(readings))
-            .withLimits(Table.of(List.of(limit)));
+        JobSamples.blank().withReadings(Table.of(readings)).withLimits(Table.of(List.of(limit)));
     String text = WrittenTables.readings(job, CIRCUIT.map());
     Job again =
         JobTables.readings(

@@ -175,8 +175,7 @@ final class JobCommand extends Answering {
   private static void requireFree(@Nullable Path file) throws CommandFailure {
     if (file != null && Files.exists(file)) {
       throw new CommandFailure(
-          "there is a file %s already, and it was left alone: choose another name"
-              .formatted(file));
+          "there is a file %s already, and it was left alone: choose another name".formatted(file));
     }
   }
 

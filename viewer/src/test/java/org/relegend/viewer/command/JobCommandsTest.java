@@ -121,8 +121,7 @@ class JobCommandsTest {
 
     Path again = temp.resolve("again");
     Shell.Run made =
-        shell.run(
-            "job", again, "--map", MAP, "--readings", readings, "--conditions", conditions);
+        shell.run("job", again, "--map", MAP, "--readings", readings, "--conditions", conditions);
     assertThat(made.code()).as(made.err()).isZero();
     assertThat(suspectsOf(again)).isEqualTo(suspectsOf(job));
     Shell.Run twice = shell.run("job", job, "--readings-out", readings);
