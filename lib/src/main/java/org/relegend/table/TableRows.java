@@ -1,25 +1,18 @@
 package org.relegend.table;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** Rows as the text of a table (RFC 4180), the names of its columns first. */
 public final class TableRows {
+  private static final String END = "\r\n";
+
   private final StringBuilder text = new StringBuilder();
-  private final CSVPrinter printer;
   private final int columns;
 
   public TableRows(List<String> columns) {
     this.columns = columns.size();
-    try {
-      printer = new CSVPrinter(text, CSVFormat.RFC4180);
-      printer.printRecord(columns);
-    } catch (IOException e) {
-      throw new UncheckedIOException("writing to memory", e);
-    }
+    row(columns.toArray(String[]::new));
   }
 
   /** Adds a row with a cell for each column. */
@@ -28,11 +21,7 @@ public final class TableRows {
       throw new IllegalArgumentException(
           "%d cells for %d columns".formatted(cells.length, columns));
     }
-    try {
-      printer.printRecord((Object[]) cells);
-    } catch (IOException e) {
-      throw new UncheckedIOException("writing to memory", e);
-    }
+    text.append(CSVFormat.RFC4180.format((Object[]) cells)).append(END);
   }
 
   /** All rows so far. */

@@ -34,7 +34,7 @@ class BracketTest {
   }
 
   static Stream<Arguments> chains() {
-    return IntStream.of(2, 3, 5, 8, 9, 16)
+    return IntStream.of(2, 3, 4, 5, 7, 8, 9, 15, 16, 17, 32, 33)
         .boxed()
         .flatMap(n -> Stream.of(Arguments.of(n, "resistor"), Arguments.of(n, "opamp")));
   }
