@@ -38,6 +38,10 @@ class WrittenTablesTest {
           new Instrument("", 200e3, 0),
           new Instrument("", 11.1e6, 0));
 
+  private static <T> T any(List<T> all, Random random) {
+    return all.get(random.nextInt(all.size()));
+  }
+
   private static Reading reading(int number, Random random) {
     boolean volts = random.nextBoolean();
     Subject at =
@@ -49,13 +53,13 @@ class WrittenTablesTest {
             ? new Amount(
                 Quantity.VOLTAGE,
                 Math.rint(random.nextGaussian() * 1e4) / 1e5,
-                Waveform.values()[random.nextInt(Waveform.values().length)])
+                any(List.of(Waveform.values()), random))
             : new Amount(Quantity.RESISTANCE, random.nextInt(100_000));
     Setting setting =
         new Setting(
             random.nextBoolean() ? "VN" : "",
             INSTRUMENTS.get(random.nextInt(INSTRUMENTS.size())),
-            Setting.Power.values()[random.nextInt(3)],
+            any(List.of(Setting.Power.values()), random),
             !volts && random.nextBoolean(),
             random.nextBoolean() ? "no signal" : "");
     return new Reading(new EntryId(number), at, amount, setting, "", JobSamples.NOON);
