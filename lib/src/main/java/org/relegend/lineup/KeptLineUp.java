@@ -43,7 +43,7 @@ public record KeptLineUp(PicturePairs pairs, LineUp lineUp, Optional<Fit> fit) {
     List<PointPair> points =
         pairs.spots().stream().map(spot -> new PointPair(spot.onA(), spot.onB())).toList();
     if (pairs.found() == Found.AUTOMATIC) {
-      return MatchedLineUp.of(points)
+      return matched(a, b, points)
           .<Result>map(lineUp -> new Lined(new KeptLineUp(pairs, lineUp, Optional.empty())))
           .orElseGet(() -> new Refused(pairs, tooFew()));
     }
@@ -54,6 +54,12 @@ public record KeptLineUp(PicturePairs pairs, LineUp lineUp, Optional<Fit> fit) {
     return result instanceof Fit fit
         ? new Lined(new KeptLineUp(pairs, fit.lineUp(), Optional.of(fit)))
         : new Refused(pairs, (Refusal) result);
+  }
+
+  private static Optional<LineUp> matched(Picture a, Picture b, List<PointPair> points) {
+    return a instanceof Page
+        ? ScanLineUp.ofMatches(points, Extent.of(b.width(), b.height()))
+        : MatchedLineUp.of(points).map(lineUp -> lineUp);
   }
 
   private static Refusal tooFew() {

@@ -62,6 +62,10 @@ public sealed interface PhotoResult {
 
     /** A fair sample of the matches, to be kept; rounded to a hundredth of a pixel. */
     public List<PointPair> kept() {
+      return sampled(matches);
+    }
+
+    static List<PointPair> sampled(List<PointPair> matches) {
       List<PointPair> drawn = new ArrayList<>(matches);
       Collections.shuffle(drawn, new Random(SEED));
       return drawn.stream().limit(KEPT).map(Aligned::rounded).toList();

@@ -232,9 +232,15 @@ public final class Intake {
 
   private String freshFile(String where, PictureId id, String ending) {
     String name = "%s/%s.%s".formatted(where, id, ending);
-    for (int i = 2; Files.exists(folder.resolve(name)); i++) {
+    for (int i = 2; isTaken(name); i++) {
       name = "%s/%s-%d.%s".formatted(where, id, i, ending);
     }
     return name;
+  }
+
+  /** Also by a picture whose file isn't there, as where somebody else packed the map. */
+  private boolean isTaken(String name) {
+    return Files.exists(folder.resolve(name))
+        || map.pictures().stream().anyMatch(picture -> picture.file().equals(name));
   }
 }

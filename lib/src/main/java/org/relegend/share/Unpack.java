@@ -5,20 +5,23 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
 import org.relegend.scan.PdfActions;
 import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
 import org.relegend.scan.PictureFormat;
+import org.relegend.scan.Progress;
 import org.relegend.store.Digests;
 import org.relegend.store.MapFolder;
 import org.relegend.store.MapFormat;
@@ -150,27 +153,42 @@ public final class Unpack implements AutoCloseable {
     return map;
   }
 
-  /** Pictures whose files are not in the pack. */
-  public List<Picture> absent() {
-    List<Picture> absent = new ArrayList<>();
-    for (Picture picture : map.pictures()) {
-      if (!archive.entries().containsKey(picture.file())) {
-        absent.add(picture);
-      }
-    }
-    return absent;
-  }
-
   /**
    * Writes the map into a new folder.
    *
-   * @param scans the recipient's own files: one that has the digest of an absent picture is put in
-   *     its place at once
-   * @return the pictures that are still without a file
+   * @return the pictures that are without a file
    * @throws ShareException where a file in the pack isn't what it should be
    * @throws StoreException where the folder can't be written; nothing of it is left then
    */
-  public List<Picture> into(Path folder, List<Path> scans) throws ShareException, StoreException {
+  public List<Picture> into(Path folder) throws ShareException, StoreException {
+    return into(folder, List.of(), new Attestation(Evidence.MATCHED, "", Instant.EPOCH)).missing();
+  }
+
+  /**
+   * What came of unpacking.
+   *
+   * @param missing pictures without a file
+   * @param scans what became of the recipient's own
+   */
+  public record Unpacked(BoardMap map, List<Picture> missing, List<OwnScans.Told> scans) {
+    public Unpacked {
+      missing = List.copyOf(missing);
+      scans = List.copyOf(scans);
+    }
+  }
+
+  /**
+   * Writes the map into a new folder, with the recipient's own scans of what isn't in the pack.
+   *
+   * @param scans one that has the digest of an absent picture is put in its place at once, any
+   *     other is lined up with the page that it shows
+   * @param says who stands for such a line-up
+   * @throws ShareException where a file in the pack isn't what it should be, or a scan can't be
+   *     read
+   * @throws StoreException where the folder can't be written; nothing of it is left then
+   */
+  public Unpacked into(Path folder, List<Path> scans, Attestation says)
+      throws ShareException, StoreException {
     try (Staging staging = Staging.of(folder)) {
       for (Manifest.Entry entry : manifest.files()) {
         if (!entry.path().equals(MapFolder.MAP_FILE)) {
@@ -183,11 +201,18 @@ public final class Unpack implements AutoCloseable {
           check(picture, place);
         }
       }
-      List<Picture> missing = attach(staging.folder(), scans);
-      MapFolder.create(staging.folder(), map).close();
+      OwnScans own = new OwnScans(staging.folder(), map, says);
+      for (Path scan : scans) {
+        own.take(scan, Progress.UNWATCHED);
+      }
+      Unpacked done = new Unpacked(own.map(), own.missing(), own.told());
+      MapFolder.create(staging.folder(), own.map()).close();
       Files.deleteIfExists(staging.folder().resolve(MapFolder.LOCK_FILE));
       staging.commit();
-      return missing;
+      return done;
+    } catch (PictureException unfit) {
+      throw new ShareException(
+          file, "%s Nothing was unpacked.".formatted(unfit.getMessage()), unfit);
     } catch (IOException e) {
       throw new ShareException(
           file, "it can't be unpacked to %s (%s)".formatted(folder, e.getMessage()), e);
@@ -229,25 +254,6 @@ public final class Unpack implements AutoCloseable {
           told.startsWith(place + ": ") ? told.substring(place.toString().length() + 2) : told;
       throw refused(file, "%s can't be taken: %s".formatted(picture.file(), why));
     }
-  }
-
-  private List<Picture> attach(Path folder, List<Path> scans) throws IOException, StoreException {
-    Map<String, Path> byDigest = new HashMap<>();
-    for (Path scan : scans) {
-      byDigest.put(Digests.sha256(scan), scan);
-    }
-    List<Picture> missing = new ArrayList<>();
-    for (Picture picture : absent()) {
-      Path own = byDigest.get(picture.sha256());
-      Path place = folder.resolve(picture.file());
-      if (own == null) {
-        missing.add(picture);
-      } else if (!Files.exists(place)) {
-        Files.createDirectories(place.getParent() == null ? folder : place.getParent());
-        Files.copy(own, place);
-      }
-    }
-    return missing;
   }
 
   @Override

@@ -146,7 +146,7 @@ public class PackBenchmark {
   public int unpack() throws Exception {
     Path target = work.resolve("c" + count++);
     try (Unpack pack = Unpack.open(work.resolve("ours"))) {
-      int missing = pack.into(target, List.of()).size();
+      int missing = pack.into(target).size();
       delete(target);
       return missing;
     }

@@ -45,7 +45,7 @@ class HostilePackTest {
     assertThatThrownBy(
             () -> {
               try (Unpack pack = Unpack.open(file)) {
-                pack.into(inside.resolve("out"), List.of());
+                pack.into(inside.resolve("out"));
               }
             })
         .isInstanceOfAny(ShareException.class, StoreException.class)
@@ -74,7 +74,7 @@ class HostilePackTest {
   void anHonestPack_writtenByHand_isTaken() throws Exception {
     Path file = Files.write(temp.resolve("a"), Zips.of(Zips.pack(map(), Map.of())));
     try (Unpack pack = Unpack.open(file)) {
-      pack.into(temp.resolve("out"), List.of());
+      pack.into(temp.resolve("out"));
       assertThat(pack.map()).isEqualTo(map());
     }
   }
@@ -284,7 +284,7 @@ class HostilePackTest {
         assertThatCode(
                 () -> {
                   try (Unpack unpack = Unpack.open(file)) {
-                    unpack.into(temp.resolve("out"), List.of());
+                    unpack.into(temp.resolve("out"));
                   }
                 })
             .doesNotThrowAnyException();

@@ -99,7 +99,7 @@ final class PackFuzz {
       }
       Files.write(file, pack(random));
       try (Unpack unpack = Unpack.open(file)) {
-        unpack.into(out, List.of());
+        unpack.into(out);
       }
       return true;
     } catch (ShareException | StoreException declared) {

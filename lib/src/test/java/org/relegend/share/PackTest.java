@@ -218,7 +218,7 @@ class PackTest {
     pack(pack, PackOptions.DEFAULT);
     Path out = temp.resolve("out");
     try (Unpack unpack = Unpack.open(pack)) {
-      unpack.into(out, List.of());
+      unpack.into(out);
     }
     for (String name : List.of("component.jpg", "second.jpg", "third.png", "fourth.tiff.png")) {
       Path photo = out.resolve("photos").resolve(name);
@@ -303,12 +303,12 @@ class PackTest {
     Path pack = temp.resolve("a" + Pack.ENDING);
     pack(pack, PackOptions.DEFAULT);
     Path own = temp.resolve("own scan.pdf");
+    Attestation says = new Attestation(Evidence.MATCHED, "Kim", NOON);
     Files.copy(folder.resolve("pages/page-1.pdf"), own);
     try (Unpack unpack = Unpack.open(pack)) {
-      assertThat(unpack.absent()).hasSize(1);
-      assertThat(unpack.into(temp.resolve("with"), List.of(own))).isEmpty();
-      assertThat(unpack.into(temp.resolve("without"), List.of())).hasSize(1);
-      assertThatThrownBy(() -> unpack.into(temp.resolve("without"), List.of()))
+      assertThat(unpack.into(temp.resolve("with"), List.of(own), says).missing()).isEmpty();
+      assertThat(unpack.into(temp.resolve("without"))).hasSize(1);
+      assertThatThrownBy(() -> unpack.into(temp.resolve("without")))
           .isInstanceOf(org.relegend.store.StoreException.class)
           .hasMessageContaining("not empty");
     }

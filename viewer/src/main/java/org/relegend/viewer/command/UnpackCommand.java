@@ -4,15 +4,18 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
+import org.relegend.map.Names;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
+import org.relegend.share.OwnScans;
 import org.relegend.share.ShareException;
 import org.relegend.share.Trust;
 import org.relegend.share.Unpack;
 import org.relegend.store.Json;
 import org.relegend.store.StoreException;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -21,8 +24,9 @@ import picocli.CommandLine.Parameters;
     name = "unpack",
     description = {
       "Unpacks a map that somebody else packed, and says how far it is measured and how far inferred.",
-      "A scan of your own with the same digest is put in its place at once; add any other (add)",
-      "and line it up with the one it stands for (lineup), as your own photos."
+      "A scan of your own with the same digest is put in its place at once; any other is lined up",
+      "with the page it shows, by the pins placed there. Where that would be a guess it says so, and",
+      "the two are lined up by pairs (lineup). Your own photos: add them, then lineup."
     })
 final class UnpackCommand extends Answering {
   @Parameters(index = "0", paramLabel = "FILE", description = "the pack")
@@ -34,25 +38,39 @@ final class UnpackCommand extends Answering {
   @Option(names = "--scan", paramLabel = "FILE", description = "a scan or photo of your own")
   private List<Path> scans = List.of();
 
+  @Mixin private AuthorOption author = new AuthorOption();
+
   @Override
   Answer answer() throws CommandFailure, StoreException {
     try (Unpack pack = Unpack.open(file)) {
-      List<Picture> missing = pack.into(folder, scans);
-      BoardMap map = pack.map();
-      Trust trust = Trust.of(map);
-      return Answer.ok(() -> json(map, missing, trust), out -> print(out, map, missing, trust));
+      Unpack.Unpacked done = pack.into(folder, scans, author.attestation(Evidence.MATCHED));
+      Trust trust = Trust.of(pack.map());
+      return Answer.ok(() -> json(done, trust), out -> print(out, done, trust));
     } catch (ShareException refused) {
       throw new CommandFailure(String.valueOf(refused.getMessage()));
     }
   }
 
-  private Json json(BoardMap map, List<Picture> missing, Trust trust) {
+  private Json json(Unpack.Unpacked done, Trust trust) {
     return Json.object()
         .put("folder", folder.toString())
-        .put("id", map.id())
-        .put("title", map.info().title())
-        .put("missing", Json.array(missing, picture -> Json.of(picture.id().text())))
+        .put("id", done.map().id())
+        .put("title", done.map().info().title())
+        .put("missing", Json.array(done.missing(), picture -> Json.of(picture.id().text())))
+        .put("scans", Json.array(done.scans(), UnpackCommand::json))
         .put("authors", Json.array(trust.authors(), UnpackCommand::json));
+  }
+
+  private static Json json(OwnScans.Told told) {
+    Json.Obj json =
+        Json.object().put("file", told.scan().toString()).put("number", (long) told.number());
+    if (told.shown().isPresent()) {
+      json = json.put("shows", told.shown().get().id().text());
+    }
+    if (told.own().isPresent()) {
+      json = json.put("picture", told.own().get().text());
+    }
+    return told.why().isEmpty() ? json : json.put("why", told.why());
   }
 
   private static Json json(Trust.Author author) {
@@ -63,14 +81,22 @@ final class UnpackCommand extends Answering {
     return Json.object().put("author", author.name()).put("said", evidence);
   }
 
-  private void print(PrintWriter out, BoardMap map, List<Picture> missing, Trust trust) {
-    out.println("Unpacked \"%s\" to %s.".formatted(map.info().title(), folder));
+  private void print(PrintWriter out, Unpack.Unpacked done, Trust trust) {
+    out.println("Unpacked \"%s\" to %s.".formatted(done.map().info().title(), folder));
     trust.lines().forEach(out::println);
-    for (Picture picture : missing) {
-      Optional<String> kind = picture instanceof Page ? Optional.of("page") : Optional.empty();
-      out.println(
-          "%s %s is not in it: add your own, then line the two up (lineup %s %s OWN)."
-              .formatted(kind.orElse("photo"), picture.caption(), folder, picture.id()));
+    done.scans().forEach(told -> out.println(Names.spelledOut(told.line())));
+    for (Picture picture : done.missing()) {
+      boolean linedUp =
+          done.scans().stream().anyMatch(t -> t.shown().map(Picture::id).equals(Optional.of(picture.id())));
+      if (!linedUp) {
+        out.println(
+            "%s %s is not in it: add your own, then line the two up (lineup %s %s OWN --pairs F)."
+                .formatted(
+                    picture instanceof Page ? "page" : "photo",
+                    picture.caption(),
+                    folder,
+                    picture.id()));
+      }
     }
   }
 }

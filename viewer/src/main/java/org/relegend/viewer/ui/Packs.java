@@ -80,7 +80,7 @@ final class Packs {
             Texts.of("file.opening", folder),
             watch -> {
               try (Unpack pack = Unpack.open(seen.file())) {
-                return pack.into(folder, List.of());
+                return pack.into(folder);
               }
             },
             missing -> {
@@ -153,7 +153,7 @@ final class Packs {
     Path work = Files.createTempDirectory("relegend-pack");
     try (Unpack pack = Unpack.open(file)) {
       Path all = work.resolve("all");
-      pack.into(all, List.of());
+      pack.into(all);
       for (Picture picture : without) {
         for (Picture packed : pack.map().pictures()) {
           Path source = all.resolve(packed.file());

@@ -2,6 +2,7 @@ package org.relegend.viewer.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,14 +12,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipFile;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.lineup.Carried;
 import org.relegend.lineup.Carrier;
+import org.relegend.map.BoardMap;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
+import org.relegend.scan.ScanSamples;
 import org.relegend.store.MapFolder;
 
 /** The demo sent to someone with another photo and another scan; the truth is the demo's own. */
@@ -113,6 +117,66 @@ class ShareStoryTest {
         .as("pads within a millimetre of %s", errors.size())
         .isGreaterThan(errors.size() * 95L / 100);
     assertThat(inCircle).as("pads within their circles").isGreaterThan(errors.size() * 9 / 10);
+  }
+
+  /** Both pages as the recipient has them: skewed, smaller, cut off, on grey paper, with noise. */
+  @Test
+  void scansOfOnesOwn_areLinedUp_andEveryPlaceShowsWithinItsCircle() throws Exception {
+    Path pdf = DEMO.resolve("map/pages/schematic.pdf");
+    List<ScanSamples.Scan> scans =
+        List.of(
+            ScanSamples.of(pdf, 1, 2, true).scan(-2.3, 0.8, 0.05, 0.12, 20, 1),
+            ScanSamples.of(pdf, 2, 3, false).scan(91.4, 0.7, 0, 0.06, 20, 2));
+    Path pack = temp.resolve("demo.relegend-pack");
+    assertThat(shell.run("pack", DEMO.resolve("map"), pack, "--no-photos").code()).isZero();
+    Path there = temp.resolve("scanned");
+    List<Object> words = new ArrayList<>(List.of("unpack", pack, there, "--json"));
+    for (int i = 0; i < scans.size(); i++) {
+      Path file = temp.resolve("my page " + (i + 1) + ".png");
+      ImageIO.write(scans.get(i).image(), "png", file.toFile());
+      words.addAll(List.of("--scan", file));
+    }
+    Shell.Run run = shell.run(words.toArray());
+    assertThat(run.err()).isEmpty();
+    JsonNode told = Schemas.valid("unpack", run.out()).get("scans");
+    assertThat(told).hasSize(2);
+    try (MapFolder opened = MapFolder.openReadOnly(there)) {
+      for (int i = 0; i < scans.size(); i++) {
+        assertThat(told.get(i).get("shows").asText()).isEqualTo("page-" + (i + 1));
+        places(opened.map(), told.get(i).get("picture").asText(), scans.get(i));
+      }
+    }
+  }
+
+  private static void places(BoardMap map, String picture, ScanSamples.Scan scan) {
+    int shown = 0;
+    int inCircle = 0;
+    for (Carried carried : Carrier.of(map).on(new PictureId(picture))) {
+      Point truePlace = scan.place(carried.source().at());
+      shown++;
+      inCircle += carried.at().distance(truePlace) <= carried.radius95() ? 1 : 0;
+      assertThat(carried.radius95()).as("pixels").isLessThan(8);
+    }
+    assertThat(shown).isGreaterThan(60);
+    assertThat(inCircle).as("of %s in their circles", shown).isGreaterThan(shown * 9 / 10);
+  }
+
+  @Test
+  void theVerySameFile_becomesThePagesFile_andAScanOfSomethingElseIsToldAsSuch() throws Exception {
+    Path pack = temp.resolve("demo.relegend-pack");
+    shell.run("pack", DEMO.resolve("map"), pack, "--no-photos");
+    Path same = DEMO.resolve("map/pages/schematic.pdf");
+    Shell.Run run = shell.run("unpack", pack, temp.resolve("same"), "--scan", same);
+    assertThat(run.out()).contains("is the file of Signal path").doesNotContain("page Signal");
+    assertThat(temp.resolve("same/pages/schematic.pdf")).hasSameBinaryContentAs(same);
+    Path photo = DEMO.resolve("other-unit/solder.jpg");
+    run = shell.run("unpack", pack, temp.resolve("other"), "--scan", photo);
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("not lined up").contains("pairs").contains("lineup");
+    run = shell.run("unpack", pack, temp.resolve("none"), "--scan", temp.resolve("gone.png"));
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err().strip()).contains("gone.png").doesNotContain("\n");
+    assertThat(temp.resolve("none")).doesNotExist();
   }
 
   @Test
