@@ -63,7 +63,7 @@ final class Heat {
       double x = a[0] * points[i] + a[1] * points[i + 1] + a[2];
       double y = a[3] * points[i] + a[4] * points[i + 1] + a[5];
       if (x >= 0 && y >= 0 && x < width && y < height) {
-        int at = (int) y * width + (int) x;
+        int at = width * (int) y + (int) x;
         inside++;
         sum += values[at];
         usual += mean[at];

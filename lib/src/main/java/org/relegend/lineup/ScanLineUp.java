@@ -152,7 +152,8 @@ public final class ScanLineUp {
     }
     Transform found = carry;
     List<PointPair> matches = pulls.stream().map(pull -> match(pull, found)).toList();
-    return ofMatches(matches, Extent.of(scan.toFull().m00() * ink.width, scan.toFull().m11() * ink.height))
+    return ofMatches(
+            matches, Extent.of(scan.toFull().m00() * ink.width, scan.toFull().m11() * ink.height))
         .<ScanResult>map(lineUp -> new Aligned(matches, lineUp, evidence))
         .orElseGet(() -> new Unaligned(Reason.NO_AGREEMENT, evidence));
   }
@@ -164,8 +165,7 @@ public final class ScanLineUp {
   private static PointPair match(LinePull.Pull pull, Transform carry) {
     double off = Math.sqrt(2) * pull.off(carry);
     Point at = carry.apply(pull.pair().from());
-    return new PointPair(
-        pull.pair().from(), at.plus(off * pull.acrossX(), off * pull.acrossY()));
+    return new PointPair(pull.pair().from(), at.plus(off * pull.acrossX(), off * pull.acrossY()));
   }
 
   /** Pins that lie by one line, with the foot on it at full size. */
@@ -214,15 +214,15 @@ public final class ScanLineUp {
     double[] affine = way.affine();
     for (int blur : BLURS) {
       Heat heat =
-          new Heat(
-              ink.blurred(blur), ink.width, ink.height, Math.max(ink.width, ink.height) / 20);
+          new Heat(ink.blurred(blur), ink.width, ink.height, Math.max(ink.width, ink.height) / 20);
       affine = Climb.of(heat, pins, page, affine, blur);
     }
     return new Way(affine, lines.of(pins, affine));
   }
 
   private boolean isSame(Way one, Way other) {
-    double scale = Math.sqrt(Math.abs(one.affine()[0] * one.affine()[4] - one.affine()[1] * one.affine()[3]));
+    double scale =
+        Math.sqrt(Math.abs(one.affine()[0] * one.affine()[4] - one.affine()[1] * one.affine()[3]));
     double apart = 0;
     for (int i = 0; i < pins.length; i += 2) {
       apart +=

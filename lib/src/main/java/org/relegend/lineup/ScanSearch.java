@@ -183,7 +183,9 @@ final class ScanSearch {
   private double[] affine(Extent page, double cos, double sin, double right, double low) {
     double c = Math.cos(skew);
     double s = Math.sin(skew);
-    double[] a = {c * cos - s * sin, -c * sin - s * cos, 0, s * cos + c * sin, c * cos - s * sin, 0};
+    double[] a = {
+      c * cos - s * sin, -c * sin - s * cos, 0, s * cos + c * sin, c * cos - s * sin, 0
+    };
     double x = page.width() / 2;
     double y = page.height() / 2;
     a[2] = ink.width / 2.0 + c * right - s * low - a[0] * x - a[1] * y;

@@ -6,10 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.stream.Collectors;
 import org.relegend.lineup.Extent;
 import org.relegend.lineup.GreyImage;
 import org.relegend.lineup.ScanLineUp;
@@ -138,7 +136,7 @@ public final class OwnScans {
               Optional.empty(),
               Optional.empty(),
               "none of its %d pages is known by the pins placed on a page that is missing; add the "
-                  .formatted(pages)
+                      .formatted(pages)
                   + "right one (add) and line the two up by pairs"));
     }
   }
@@ -159,8 +157,7 @@ public final class OwnScans {
     return !same.isEmpty();
   }
 
-  private void take(Path scan, int number, boolean alone)
-      throws PictureException, StoreException {
+  private void take(Path scan, int number, boolean alone) throws PictureException, StoreException {
     GreyPage grey = GreyPage.of(scan, number, PIXELS);
     GreyImage image = GreyImage.of(grey.width(), grey.height(), grey.brightness());
     List<Match> matches = new ArrayList<>();
@@ -200,8 +197,7 @@ public final class OwnScans {
   }
 
   private Page added(Path scan, int number) throws PictureException, StoreException {
-    EditGroup adding =
-        new Intake(folder, map).pages(scan, "", List.of(number), Progress.UNWATCHED);
+    EditGroup adding = new Intake(folder, map).pages(scan, "", List.of(number), Progress.UNWATCHED);
     apply(adding.steps());
     return adding.steps().stream()
         .filter(PictureEdits.PutPicture.class::isInstance)
@@ -216,8 +212,7 @@ public final class OwnScans {
         match.found().kept().stream()
             .map(
                 pair ->
-                    new Spot(
-                        pair.from(), new Point(scale * pair.to().x(), scale * pair.to().y())))
+                    new Spot(pair.from(), new Point(scale * pair.to().x(), scale * pair.to().y())))
             .toList();
     apply(
         List.of(

@@ -51,8 +51,7 @@ public final class ScanSamples {
     try (PdfPages pages = PdfPages.open(pdf)) {
       PdfPages.Size size = pages.size(number);
       Box all = new Box(0, 0, size.width(), size.height());
-      return new ScanSamples(
-          pages.render(number, all, fine, PdfPages.Finish.SMOOTH), fine, drawn);
+      return new ScanSamples(pages.render(number, all, fine, PdfPages.Finish.SMOOTH), fine, drawn);
     }
   }
 
@@ -97,8 +96,7 @@ public final class ScanSamples {
       for (int x = 0; x < scan.getWidth(); x++) {
         int rgb = scan.getRGB(x, y);
         int by = (int) Math.rint(noise * random.nextGaussian());
-        scan.setRGB(
-            x, y, moved(rgb >> 16, by) << 16 | moved(rgb >> 8, by) << 8 | moved(rgb, by));
+        scan.setRGB(x, y, moved(rgb >> 16, by) << 16 | moved(rgb >> 8, by) << 8 | moved(rgb, by));
       }
     }
   }
