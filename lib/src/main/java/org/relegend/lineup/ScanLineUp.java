@@ -85,7 +85,15 @@ public final class ScanLineUp {
   }
 
   /** A way for the drawing to lie in the working scan. */
-  private record Way(double[] affine, Heat.Tally tally) {}
+  private static final class Way {
+    final double[] affine;
+    final Heat.Tally tally;
+
+    Way(double[] affine, Heat.Tally tally) {
+      this.affine = affine;
+      this.tally = tally;
+    }
+  }
 
   private ScanResult run() {
     if (ink.share() < LEAST_INK) {
@@ -95,14 +103,14 @@ public final class ScanLineUp {
     ScanSearch search = new ScanSearch(ink, ink.inCells(cell));
     List<Way> ways = new ArrayList<>();
     for (ScanSearch.Lie lie : search.lies(pins, page)) {
-      double[] rough = Climb.of(search.heat(), pins, page, lie.affine(), 2);
+      double[] rough = Climb.of(search.heat(), pins, page, lie.affine, 2);
       double[] working = new double[6];
       for (int i = 0; i < working.length; i++) {
         working[i] = rough[i] * cell;
       }
       ways.add(new Way(working, lines.of(pins, working)));
     }
-    ways.sort(Comparator.comparingDouble(way -> -way.tally().sure()));
+    ways.sort(Comparator.comparingDouble(way -> -way.tally.sure()));
     return judged(ways);
   }
 
@@ -113,7 +121,7 @@ public final class ScanLineUp {
         ways.add(refined(way));
       }
     }
-    ways.sort(Comparator.comparingDouble(way -> -way.tally().sure()));
+    ways.sort(Comparator.comparingDouble(way -> -way.tally.sure()));
     if (ways.isEmpty()) {
       return new Unaligned(Reason.NO_AGREEMENT, new Evidence(pins.length / 2, 0, 0, 0, 0));
     }
@@ -121,10 +129,10 @@ public final class ScanLineUp {
     double rival =
         ways.stream()
             .filter(way -> !isSame(way, best))
-            .mapToDouble(way -> way.tally().sure())
+            .mapToDouble(way -> way.tally.sure())
             .max()
             .orElse(0);
-    Heat.Tally tally = best.tally();
+    Heat.Tally tally = best.tally;
     Evidence evidence =
         new Evidence(pins.length / 2, tally.inside(), (int) tally.sum(), tally.sure(), rival);
     if (tally.sure() < SURE
@@ -141,7 +149,7 @@ public final class ScanLineUp {
 
   /** Each line pulls its pins across, none along itself; a few rounds, as feet move with them. */
   private ScanResult aligned(Way best, Evidence evidence) {
-    double[] a = best.affine();
+    double[] a = best.affine;
     Transform carry =
         scan.toFull().after(new Transform(a[0], a[1], a[2], a[3], a[4], a[5], 0, 0, 1));
     double usual = near * scan.toFull().m00();
@@ -211,7 +219,7 @@ public final class ScanLineUp {
   }
 
   private Way refined(Way way) {
-    double[] affine = way.affine();
+    double[] affine = way.affine;
     for (int blur : BLURS) {
       Heat heat =
           new Heat(ink.blurred(blur), ink.width, ink.height, Math.max(ink.width, ink.height) / 20);
@@ -222,12 +230,11 @@ public final class ScanLineUp {
 
   private boolean isSame(Way one, Way other) {
     double scale =
-        Math.sqrt(Math.abs(one.affine()[0] * one.affine()[4] - one.affine()[1] * one.affine()[3]));
+        Math.sqrt(Math.abs(one.affine[0] * one.affine[4] - one.affine[1] * one.affine[3]));
     double apart = 0;
     for (int i = 0; i < pins.length; i += 2) {
       apart +=
-          Math.hypot(
-              x(one.affine(), i) - x(other.affine(), i), y(one.affine(), i) - y(other.affine(), i));
+          Math.hypot(x(one.affine, i) - x(other.affine, i), y(one.affine, i) - y(other.affine, i));
     }
     return apart / (pins.length / 2.0) < APART * page.diagonal() * scale;
   }

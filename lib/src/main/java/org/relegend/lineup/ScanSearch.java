@@ -37,7 +37,15 @@ final class ScanSearch {
   private static final int AROUND = 20;
 
   /** A way the drawing may lie: the numbers that carry page points to cells, and how sure. */
-  record Lie(double[] affine, double sure) {}
+  static final class Lie {
+    final double[] affine;
+    final double sure;
+
+    Lie(double[] affine, double sure) {
+      this.affine = affine;
+      this.sure = sure;
+    }
+  }
 
   private final Ink ink;
   private final Heat heat;
@@ -130,12 +138,15 @@ final class ScanSearch {
         .parallel()
         .mapToObj(
             i -> {
-              double tilt = (i % turns / 4 - TILTS) * TILT_STEP;
-              double turn = i % 4 * Math.PI / 2 - tilt;
-              double size = equal * SMALLEST * Math.pow(SIZE_STEP, i / turns);
+              int tilted = i % turns / 4 - TILTS;
+              double tilt = tilted * TILT_STEP;
+              int quarters = i % 4;
+              double turn = quarters * Math.PI / 2 - tilt;
+              int step = i / turns;
+              double size = equal * SMALLEST * Math.pow(SIZE_STEP, step);
               return best(some, page, turn, size);
             })
-        .sorted(Comparator.comparingDouble(lie -> -lie.sure()))
+        .sorted(Comparator.comparingDouble(lie -> -lie.sure))
         .limit(KEPT)
         .toList();
   }
@@ -171,7 +182,7 @@ final class ScanSearch {
       for (int low : downs) {
         double[] affine = affine(page, cos, sin, right, low);
         Heat.Tally tally = heat.of(pins, affine);
-        if (tally.sure() > best.sure() && tally.inside() * 3 > count) {
+        if (tally.sure() > best.sure && tally.inside() * 3 > count) {
           best = new Lie(affine, tally.sure());
         }
       }

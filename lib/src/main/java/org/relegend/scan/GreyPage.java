@@ -112,7 +112,7 @@ public final class GreyPage {
       }
       if (y % block == block - 1) {
         for (int i = 0; i < across; i++) {
-          means[y / block * across + i] = (byte) (sums[i] / (block * block));
+          means[y / block * across + i] = (byte) (sums[i] / ((long) block * block));
           sums[i] = 0;
         }
       }

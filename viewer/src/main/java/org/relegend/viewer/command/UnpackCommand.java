@@ -87,7 +87,8 @@ final class UnpackCommand extends Answering {
     done.scans().forEach(told -> out.println(Names.spelledOut(told.line())));
     for (Picture picture : done.missing()) {
       boolean linedUp =
-          done.scans().stream().anyMatch(t -> t.shown().map(Picture::id).equals(Optional.of(picture.id())));
+          done.scans().stream()
+              .anyMatch(t -> t.shown().map(Picture::id).equals(Optional.of(picture.id())));
       if (!linedUp) {
         out.println(
             "%s %s is not in it: add your own, then line the two up (lineup %s %s OWN --pairs F)."
