@@ -2,8 +2,6 @@ package org.relegend.viewer.ui;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.ActionEvent;
-import java.awt.event.FocusEvent;
-import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
@@ -11,7 +9,6 @@ import javax.swing.KeyStroke;
 /** The one field on top: finds, names what is placed, takes the typed line of a trace. */
 final class FindField extends TypedField {
   private boolean telling = true;
-  private boolean pressedHere;
 
   FindField() {
     setName("find");
@@ -59,29 +56,5 @@ final class FindField extends TypedField {
                 deed.run();
               }
             });
-  }
-
-  /**
-   * A letter whose key went down elsewhere is no text: it was the command that brought the keyboard
-   * here, as P does.
-   */
-  @Override
-  protected void processKeyEvent(KeyEvent event) {
-    if (event.getID() == KeyEvent.KEY_PRESSED) {
-      pressedHere = true;
-    }
-    if (event.getID() == KeyEvent.KEY_TYPED && !pressedHere) {
-      event.consume();
-    } else {
-      super.processKeyEvent(event);
-    }
-  }
-
-  @Override
-  protected void processFocusEvent(FocusEvent event) {
-    if (event.getID() == FocusEvent.FOCUS_GAINED) {
-      pressedHere = false;
-    }
-    super.processFocusEvent(event);
   }
 }

@@ -2,7 +2,6 @@ package org.relegend.viewer.ui;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.ActionEvent;
-import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.Predicate;
 import javax.swing.AbstractAction;
@@ -14,8 +13,6 @@ import javax.swing.KeyStroke;
  */
 final class ReadingField extends TypedField {
   private static final String BEGINS = "0123456789+-.,\u2212";
-
-  private boolean pressedHere;
 
   /**
    * @param taken takes what was typed; false where it can't be read, and then it stays
@@ -52,45 +49,21 @@ final class ReadingField extends TypedField {
             });
   }
 
-  private boolean begins(KeyEvent event) {
-    return event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
-        && BEGINS.indexOf(event.getKeyChar()) >= 0
-        && !event.isControlDown()
-        && !event.isAltDown();
-  }
-
-  /**
-   * While empty, what is no number goes on to the window's commands; and what was pressed elsewhere
-   * is no number, as the key of an answer that gave the keyboard back.
-   */
+  /** While empty, what begins no number goes on to the window's commands. */
   @Override
-  protected void processKeyEvent(KeyEvent event) {
-    if (event.getID() == KeyEvent.KEY_PRESSED) {
-      pressedHere = true;
-    }
-    boolean command = getText().isEmpty() && !begins(event);
-    if (event.getID() == KeyEvent.KEY_TYPED && (command || !pressedHere)) {
-      event.consume();
-    } else {
-      super.processKeyEvent(event);
-    }
-  }
-
-  @Override
-  protected void processFocusEvent(FocusEvent event) {
-    if (event.getID() == FocusEvent.FOCUS_GAINED) {
-      pressedHere = false;
-    }
-    super.processFocusEvent(event);
+  boolean takes(KeyEvent event) {
+    boolean begins =
+        event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
+            && BEGINS.indexOf(event.getKeyChar()) >= 0
+            && !event.isControlDown()
+            && !event.isAltDown();
+    return begins || !getText().isEmpty();
   }
 
   @Override
   protected boolean processKeyBinding(
       KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
-    boolean empty = getText().isEmpty();
-    if (empty && condition == WHEN_FOCUSED && !begins(event)) {
-      return false; // to the window
-    }
-    return super.processKeyBinding(stroke, event, condition, pressed);
+    boolean command = condition == WHEN_FOCUSED && !takes(event);
+    return !command && super.processKeyBinding(stroke, event, condition, pressed);
   }
 }

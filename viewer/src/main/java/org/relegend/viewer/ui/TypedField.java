@@ -1,18 +1,50 @@
 package org.relegend.viewer.ui;
 
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 
-/** A field in which what is typed is text: keys that are commands elsewhere don't leave it. */
+/**
+ * A field in which what is typed is text: keys that are commands elsewhere don't leave it. And a
+ * letter whose key went down elsewhere is no text: it was the command, or the answer, that brought
+ * the keyboard here.
+ */
 class TypedField extends JTextField {
+  private boolean pressedHere;
+
   TypedField(int columns) {
     super(columns);
   }
 
   TypedField() {
     this(0);
+  }
+
+  /** Whether what is typed is taken, as the field is now. */
+  boolean takes(KeyEvent event) {
+    return true;
+  }
+
+  @Override
+  protected void processKeyEvent(KeyEvent event) {
+    if (event.getID() == KeyEvent.KEY_PRESSED) {
+      pressedHere = true;
+    }
+    if (event.getID() == KeyEvent.KEY_TYPED && !(pressedHere && takes(event))) {
+      event.consume();
+    } else {
+      super.processKeyEvent(event);
+    }
+  }
+
+  @Override
+  protected void processFocusEvent(FocusEvent event) {
+    if (event.getID() == FocusEvent.FOCUS_GAINED) {
+      pressedHere = false;
+    }
+    super.processFocusEvent(event);
   }
 
   @Override
