@@ -49,6 +49,7 @@ public final class Checks {
           new VoltageUnknown(),
           new PartWithoutPins(),
           new OnePinNet(),
+          new BeepedOnly(),
           new EmptyNet(),
           new NotYetPlaced());
 

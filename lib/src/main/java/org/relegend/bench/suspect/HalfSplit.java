@@ -152,13 +152,17 @@ final class HalfSplit {
     for (Suspect suspect : ranked) {
       Optional<Part> part = unit.map().part(suspect.part());
       if (part.isPresent() && places.mayTouch(part.get())) {
+        String name = unit.name(suspect.part());
+        String proof =
+            part.get().pins().size() > 3
+                ? "beep each leg of %s to the part it leads to, and only then try a good one in its"
+                    + " place"
+                : "lift one leg of %s, measure it, and read its nodes again";
         return Optional.of(
             new NextReading(
                 Subject.of(suspect.part()),
-                unit.name(suspect.part()),
-                "all nodes around it are read: with the power off lift one leg of %s, measure it, and"
-                        .formatted(unit.name(suspect.part()))
-                    + " read its nodes again"));
+                name,
+                "all nodes around it are read: with the power off " + proof.formatted(name)));
       }
     }
     return Optional.empty();

@@ -1,6 +1,7 @@
 package org.relegend.bench.suspect;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -170,6 +171,96 @@ class DemoStoriesTest {
             open.hypotheses().with(leaks.with(Hypothesis.Result.DISPROVED, "46.8k")));
     assertThat(score(disproved, "R106")).isLessThan(0.1 * score(JOB, "R106"));
     assertThat(disproved.hypotheses()).hasSize(1);
+  }
+
+  /** What looks perfect is no better for it: a resistor without a mark read 650 for 100 ohms. */
+  @ParameterizedTest
+  @ValueSource(strings = {"C102", "R106", "U102", "R118"})
+  void looksAlone_clearNothing(String part) {
+    Job unseen = JOB.withConditions(JOB.conditions().without(new PartId(part)));
+    Condition perfect =
+        new Condition(
+            new PartId(part),
+            EnumSet.of(State.ORIGINAL),
+            "",
+            "",
+            "looks perfect",
+            List.of(),
+            "",
+            JobSamples.NOON);
+    Job seen = unseen.withConditions(unseen.conditions().with(perfect));
+    assertThat(score(seen, part)).isCloseTo(score(unseen, part), within(1e-9));
+  }
+
+  /** A true fault that was found needn't be the cause: both stay, and the other is suspected on. */
+  @Test
+  void aFaultThatWasFound_doesNotEndTheSearch() {
+    Hypothesis drifted =
+        new Hypothesis(
+            new EntryId(1),
+            List.of(new PartId("R118")),
+            "drifted",
+            "",
+            "measured",
+            Hypothesis.Result.FOUND,
+            "390k",
+            "",
+            JobSamples.NOON);
+    Job found = JOB.withHypotheses(JOB.hypotheses().with(drifted));
+    assertThat(Suspects.of(DemoUnit.unit(found)).suspects().get(0).part())
+        .isEqualTo(new PartId("C102"));
+    Hypothesis cause =
+        new Hypothesis(
+            new EntryId(2),
+            List.of(new PartId("C102")),
+            "leaks",
+            "",
+            "lifted",
+            Hypothesis.Result.CAUSE,
+            "",
+            "",
+            JobSamples.NOON);
+    assertThat(found.withHypotheses(found.hypotheses().with(cause)).hypotheses())
+        .extracting(Hypothesis::result)
+        .containsExactly(Hypothesis.Result.FOUND, Hypothesis.Result.CAUSE);
+  }
+
+  /** Pins that stand close: a slip of a millimetre has ended boards (common practice). */
+  @Test
+  void nextReadingAtClosePins_saysHowToClipOn() {
+    Job job = JobSamples.blank();
+    List<String> told = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      NextReading next = Suspects.of(DemoUnit.unit(job)).next().orElseThrow();
+      if (!(next.at() instanceof Subject.OfNet net)) {
+        break;
+      }
+      boolean close = next.where().startsWith("U1") || next.where().startsWith("U2");
+      assertThat(next.why().contains("power off, clip on, power on"))
+          .as(next.where() + ": " + next.why())
+          .isEqualTo(close);
+      told.add(next.where());
+      job = DemoUnit.read(job, net.net().text(), UNIT.nominal(net.net()).orElse(0));
+    }
+    assertThat(told).anyMatch(where -> where.startsWith("U"));
+  }
+
+  /** Three values of a part: what was fitted counts for the unit, whatever the drawing has. */
+  @Test
+  void theFittedValue_countsBeforeTheDrawnOne() {
+    Condition other =
+        new Condition(
+            new PartId("R106"),
+            EnumSet.of(State.REPLACED),
+            "100k",
+            "",
+            "",
+            List.of(),
+            "",
+            JobSamples.NOON);
+    Unit unit = DemoUnit.unit(JOB.withConditions(JOB.conditions().with(other)));
+    assertThat(unit.ohms(new PartId("R106"))).hasValue(100e3);
+    assertThat(UNIT.ohms(new PartId("R106"))).hasValue(47e3);
   }
 
   /** With all conditions of the demo's unit, the true parts still come out in the first three. */

@@ -190,13 +190,7 @@ final class JobDeeds {
   static void log(Component over, Session session) {
     List<String> kinds =
         Stream.of(LogEntry.Kind.values()).map(LogEntry.Kind::word).collect(Collectors.toList());
-    List<Subject> about =
-        session
-            .selection()
-            .focus()
-            .map(focus -> Subjects.partOf(focus).map(Subject::of).orElse(focus))
-            .map(List::of)
-            .orElse(List.of());
+    List<Subject> about = about(session);
     String names = about.stream().map(session.map()::nameOf).collect(Collectors.joining(", "));
     new Form("log")
         .line("text", "")
@@ -217,6 +211,28 @@ final class JobDeeds {
                                 LogEntry.Kind.of(told.getOrDefault("kind", "note")),
                                 told.getOrDefault("about", "").equals(names) ? about : List.of(),
                                 told.getOrDefault("text", ""))));
+  }
+
+  /**
+   * What a line of the log is about: all parts that are marked, as an area that was re-soldered in
+   * one go; else the one that the eye is on.
+   */
+  private static List<Subject> about(Session session) {
+    List<Subject> marked =
+        session.selection().marked().stream()
+            .flatMap(key -> Subjects.partOf(key.subject()).stream())
+            .distinct()
+            .sorted()
+            .<Subject>map(Subject::of)
+            .toList();
+    return marked.size() > 1
+        ? marked
+        : session
+            .selection()
+            .focus()
+            .map(focus -> Subjects.partOf(focus).<Subject>map(Subject::of).orElse(focus))
+            .map(List::of)
+            .orElse(List.of());
   }
 
   /** The next step of the usual order, to be ticked off with a note. */

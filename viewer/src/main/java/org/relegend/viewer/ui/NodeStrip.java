@@ -21,6 +21,7 @@ import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingUtilities;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Channel;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -168,6 +169,13 @@ final class NodeStrip extends JPanel {
     String channel = channel(subject);
     if (!channel.isEmpty()) {
       words.add(Texts.of("channel.name", channel));
+      session
+          .map()
+          .channels()
+          .find(channel)
+          .map(Channel::panel)
+          .filter(panel -> !panel.isEmpty() && !words.contains(panel))
+          .ifPresent(panel -> words.add(Texts.of("channel.panel", panel)));
     }
     BoardMap map = session.map();
     Subjects.partOf(subject)
