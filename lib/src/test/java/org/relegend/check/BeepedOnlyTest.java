@@ -26,7 +26,11 @@ class BeepedOnlyTest {
   /** R1 leads from A to B; C1.1 is on A, which somebody knows so. */
   private static BoardMap map(String kind, String value, Evidence evidence) {
     BoardMap parts =
-        with(blank(), twoPin("R1", kind, value), twoPin("C1", "cap", "1u"), twoPin("R2", "resistor", "47k"));
+        with(
+            blank(),
+            twoPin("R1", kind, value),
+            twoPin("C1", "cap", "1u"),
+            twoPin("R2", "resistor", "47k"));
     Net a =
         net("A", "R1.1", "R2.1")
             .withMembers(
