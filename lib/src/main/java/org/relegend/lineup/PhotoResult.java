@@ -15,6 +15,14 @@ public sealed interface PhotoResult {
   Evidence evidence();
 
   /**
+   * The same of two pictures that have other units than the pixels that were matched.
+   *
+   * @param from units of the first picture to its pixel
+   * @param to units of the second picture to its pixel
+   */
+  PhotoResult scaled(double from, double to);
+
+  /**
    * Figures of a search; those of steps that weren't reached are zero.
    *
    * @param features found on the picture that has fewer
@@ -38,7 +46,12 @@ public sealed interface PhotoResult {
       int rival,
       double spread,
       double rms,
-      double p95) {}
+      double p95) {
+    private Evidence scaled(double to) {
+      return new Evidence(
+          features, candidates, agreeing, patches, confirming, rival, spread, rms * to, p95 * to);
+    }
+  }
 
   /**
    * Lined up.
@@ -58,6 +71,28 @@ public sealed interface PhotoResult {
       requireNonNull(evidence);
       pairs = List.copyOf(pairs);
       matches = List.copyOf(matches);
+    }
+
+    @Override
+    public PhotoResult scaled(double from, double to) {
+      LineUp way =
+          LineUp.exact(Transform.scale(1 / from))
+              .then(lineUp)
+              .then(LineUp.exact(Transform.scale(to)));
+      return new Aligned(
+          way, scaled(pairs, from, to), scaled(matches, from, to), evidence.scaled(to));
+    }
+
+    private static List<PointPair> scaled(List<PointPair> pairs, double from, double to) {
+      return pairs.stream()
+          .map(
+              pair ->
+                  PointPair.of(
+                      pair.from().x() * from,
+                      pair.from().y() * from,
+                      pair.to().x() * to,
+                      pair.to().y() * to))
+          .toList();
     }
 
     /** A fair sample of the matches, to be kept; rounded to a hundredth of a pixel. */
@@ -96,29 +131,37 @@ public sealed interface PhotoResult {
       places = List.copyOf(places);
     }
 
+    @Override
+    public PhotoResult scaled(double from, double to) {
+      return new Unaligned(
+          reason,
+          places.stream().map(at -> new Point(at.x() * from, at.y() * from)).toList(),
+          evidence.scaled(to));
+    }
+
     /** For the user: why, and what to do. */
     public String message() {
       return reason.cause
-          + " Click four pairs, near the corners of the board, to line the photos up by hand.";
+          + " Click four pairs, far apart and near the corners, to line them up by hand.";
     }
   }
 
   /** Why two photos weren't lined up. */
   enum Reason {
     /** A picture shows too few distinct spots. */
-    TOO_PLAIN("Too little can be made out on one of the photos: it is blank, dark or blurred."),
+    TOO_PLAIN("Too little can be made out on one of the pictures: it is blank, dark or blurred."),
     /** What looks alike agrees on no view. */
     NO_AGREEMENT(
-        "Nothing on the two photos agrees: they show different boards or sides, or are too unlike."),
+        "Nothing on the two pictures agrees: they show different things or sides, or are too unlike."),
     /** What agrees would be seen mirrored, at a steep slant or in a far other size. */
     UNLIKELY(
-        "What agrees on the two photos would be mirrored, at a steep slant or in a far other size."),
+        "What agrees on the two pictures would be mirrored, at a steep slant or in a far other size."),
     /** A closer look does not confirm what agreed. */
-    UNCONFIRMED("A closer look does not confirm what first seemed to agree on the two photos."),
+    UNCONFIRMED("A closer look does not confirm what first seemed to agree on the two pictures."),
     /** Two views are confirmed about as well, as where a board repeats a circuit. */
-    AMBIGUOUS("The photos agree in two different ways, as where a board repeats a circuit."),
+    AMBIGUOUS("The pictures agree in two different ways, as where a circuit is repeated."),
     /** What agrees is in a small part of both pictures. */
-    TOO_NARROW("The photos agree in a small part only, too little to line them up by.");
+    TOO_NARROW("The pictures agree in a small part only, too little to line them up by.");
 
     private final String cause;
 

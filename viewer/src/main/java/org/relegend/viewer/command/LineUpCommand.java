@@ -13,12 +13,10 @@ import org.relegend.lineup.Facing;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.FitResult;
 import org.relegend.lineup.Fitter;
-import org.relegend.lineup.GreyImage;
 import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.LineUp;
 import org.relegend.lineup.LineUps;
 import org.relegend.lineup.Model;
-import org.relegend.lineup.PhotoLineUp;
 import org.relegend.lineup.PhotoResult;
 import org.relegend.lineup.PointPair;
 import org.relegend.lineup.Refusal;
@@ -31,6 +29,7 @@ import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
 import org.relegend.map.Point;
+import org.relegend.scan.Matchable;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -44,9 +43,9 @@ import picocli.CommandLine.Parameters;
     name = "lineup",
     description = {
       "Finds what carries points of one picture to another of the same board, and its error.",
-      "Two photos of one side are lined up by themselves; where that would be a guess it says so",
-      "(exit code 1) and asks for pairs. A picture is one of the map, or the file of a photo; TO may",
-      "also be a folder of photos, of which the one is taken that lines up best.",
+      "Two photos of one side, or two scans of a page, are lined up by themselves; where that would",
+      "be a guess it says so (exit code 1) and asks for pairs. A picture is one of the map, or the",
+      "file of a photo; TO may also be a folder of photos: the one that lines up best is taken.",
       "With --accept the pairs are kept in the map, and what is placed on one picture shows on the",
       "other. Pairs that the map keeps are used again, unless --again is given."
     })
@@ -122,10 +121,10 @@ final class LineUpCommand extends Answering {
   /** That photo of a folder which lines up by itself, with the most agreement. */
   private static Outcome bestOf(NamedPicture first, List<NamedPicture> others)
       throws CommandFailure {
-    GreyImage pixels = first.grey();
+    Matchable pixels = first.matchable();
     Optional<Outcome> best = Optional.empty();
     for (NamedPicture other : others) {
-      if (PhotoLineUp.of(pixels, other.grey()) instanceof PhotoResult.Aligned aligned
+      if (pixels.lineUp(other.matchable(), () -> false) instanceof PhotoResult.Aligned aligned
           && best.map(b -> b.inliers() < aligned.evidence().confirming()).orElse(true)) {
         best = Optional.of(matched(first, other, aligned));
       }
@@ -174,7 +173,7 @@ final class LineUpCommand extends Answering {
   }
 
   private static Outcome matched(NamedPicture first, NamedPicture second) throws CommandFailure {
-    PhotoResult result = PhotoLineUp.of(first.grey(), second.grey());
+    PhotoResult result = first.matchable().lineUp(second.matchable(), () -> false);
     if (result instanceof PhotoResult.Unaligned refused) {
       throw CommandFailure.doesNotHold(refused.message() + places(refused.places()));
     }

@@ -7,10 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.relegend.lineup.Extent;
-import org.relegend.lineup.GreyImage;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
-import org.relegend.scan.PhotoBrightness;
+import org.relegend.scan.Matchable;
 import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
 import org.relegend.scan.Progress;
@@ -113,11 +112,12 @@ record NamedPicture(String name, Path file, Extent extent, Optional<Picture> kno
     return photos;
   }
 
-  /** Its brightness, to be lined up by. */
-  GreyImage grey() throws CommandFailure {
+  /** As it is lined up by itself with another. */
+  Matchable matchable() throws CommandFailure {
     try {
-      PhotoBrightness seen = PhotoBrightness.read(PhotoFile.probe(file), Progress.UNWATCHED);
-      return GreyImage.of(seen.width(), seen.height(), seen.pixels());
+      return known.isPresent()
+          ? Matchable.of(file, known.get(), Progress.UNWATCHED)
+          : Matchable.of(file, Progress.UNWATCHED);
     } catch (PictureException unfit) {
       throw new CommandFailure(String.valueOf(unfit.getMessage()));
     }

@@ -7,17 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
-import org.relegend.lineup.GreyImage;
-import org.relegend.lineup.PhotoLineUp;
 import org.relegend.lineup.PhotoResult;
-import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Spot;
-import org.relegend.scan.PhotoBrightness;
-import org.relegend.scan.PhotoFile;
+import org.relegend.scan.Matchable;
 import org.relegend.scan.PictureException;
-import org.relegend.scan.Progress;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Tool;
 import org.relegend.viewer.work.Job;
@@ -83,12 +78,12 @@ final class LiningUp {
       return;
     }
     stop();
-    Photo a = (Photo) left.get();
-    Photo b = (Photo) right.get();
+    Picture a = left.get();
+    Picture b = right.get();
     Job job =
         jobs.run(
             Texts.of("pairs.working"),
-            watch -> result(shelf.fileOf(a), shelf.fileOf(b), watch),
+            watch -> result(a, b, watch),
             result -> take(a, b, result),
             problem -> session.pairing().refuse(String.valueOf(problem.getMessage())));
     running = job;
@@ -101,18 +96,20 @@ final class LiningUp {
     }
   }
 
+  private PhotoResult result(Picture a, Picture b, Watch watch) throws PictureException {
+    Matchable first = Matchable.of(shelf.fileOf(a), a, done -> watch.at(0.25 * done));
+    Matchable second = Matchable.of(shelf.fileOf(b), b, done -> watch.at(0.25 + 0.25 * done));
+    return first.lineUp(second, () -> !watch.at(0.5));
+  }
+
+  /** Of the files of two photos. */
   static PhotoResult result(Path a, Path b, Watch watch) throws PictureException {
-    GreyImage first = grey(a, fraction -> watch.at(0.25 * fraction));
-    GreyImage second = grey(b, fraction -> watch.at(0.25 + 0.25 * fraction));
-    return PhotoLineUp.of(first, second, () -> !watch.at(0.5));
+    Matchable first = Matchable.of(a, done -> watch.at(0.25 * done));
+    Matchable second = Matchable.of(b, done -> watch.at(0.25 + 0.25 * done));
+    return first.lineUp(second, () -> !watch.at(0.5));
   }
 
-  private static GreyImage grey(Path file, Progress progress) throws PictureException {
-    PhotoBrightness photo = PhotoBrightness.read(PhotoFile.probe(file), progress);
-    return GreyImage.of(photo.width(), photo.height(), photo.pixels());
-  }
-
-  private void take(Photo a, Photo b, PhotoResult result) {
+  private void take(Picture a, Picture b, PhotoResult result) {
     boolean still =
         open.getAsBoolean()
             && session.tool() == Tool.LINE_UP
