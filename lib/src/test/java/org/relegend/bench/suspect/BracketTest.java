@@ -76,6 +76,15 @@ class BracketTest {
     assertThat(next.why()).contains("50 %");
   }
 
+  /** Pins that stand close: a slip of a millimetre has ended boards (common practice). */
+  @Test
+  void atClosePins_itIsSaidHowToClipOn() {
+    String clip = "power off, clip on, power on";
+    assertThat(Suspects.of(chain(8, "opamp").unit()).next().orElseThrow().why()).contains(clip);
+    assertThat(Suspects.of(chain(8, "resistor").unit()).next().orElseThrow().why())
+        .doesNotContain(clip);
+  }
+
   /** A feedback part leads back, so that the order of the signal has an end. */
   @Test
   void aLoop_isToldFromTheWayOnward() {

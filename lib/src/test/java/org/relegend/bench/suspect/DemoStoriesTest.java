@@ -225,26 +225,6 @@ class DemoStoriesTest {
         .containsExactly(Hypothesis.Result.FOUND, Hypothesis.Result.CAUSE);
   }
 
-  /** Pins that stand close: a slip of a millimetre has ended boards (common practice). */
-  @Test
-  void nextReadingAtClosePins_saysHowToClipOn() {
-    Job job = JobSamples.blank();
-    List<String> told = new ArrayList<>();
-    for (int i = 0; i < 12; i++) {
-      NextReading next = Suspects.of(DemoUnit.unit(job)).next().orElseThrow();
-      if (!(next.at() instanceof Subject.OfNet net)) {
-        break;
-      }
-      boolean close = next.where().startsWith("U1") || next.where().startsWith("U2");
-      assertThat(next.why().contains("power off, clip on, power on"))
-          .as(next.where() + ": " + next.why())
-          .isEqualTo(close);
-      told.add(next.where());
-      job = DemoUnit.read(job, net.net().text(), UNIT.nominal(net.net()).orElse(0));
-    }
-    assertThat(told).anyMatch(where -> where.startsWith("U"));
-  }
-
   /** Three values of a part: what was fitted counts for the unit, whatever the drawing has. */
   @Test
   void theFittedValue_countsBeforeTheDrawnOne() {
