@@ -2,23 +2,18 @@ package org.relegend.viewer.command;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.relegend.circuit.Circuit;
-import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Deviation;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
-import org.relegend.map.PartEdits;
 import org.relegend.map.Subject;
-import org.relegend.map.TwinPair;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
-import org.relegend.twin.Basis;
+import org.relegend.twin.Accepting;
 import org.relegend.twin.Difference;
 import org.relegend.twin.ProposedTwin;
 import org.relegend.twin.Seed;
@@ -141,10 +136,7 @@ final class TwinsCommand extends Answering {
         if (difference.a().contains(place) || difference.b().contains(place)) {
           try {
             Deviation.Cause cause = Deviation.Cause.of(sides[1]);
-            Deviation.Key key = difference.key();
-            List<Attestation> seen = List.of(author.attestation(Evidence.INFERRED));
-            return new PartEdits.PutDeviation(
-                new Deviation(key.at(), key.aspect(), cause, seen, difference.told()));
+            return Accepting.mark(difference, cause, author.attestation(Evidence.INFERRED));
           } catch (IllegalArgumentException unknown) {
             throw new CommandFailure("--mark \"%s\": %s".formatted(text, unknown.getMessage()));
           }
@@ -156,33 +148,8 @@ final class TwinsCommand extends Answering {
   }
 
   private List<Edit> edits(BoardMap map, List<Twins> found) {
-    Attestation matched = author.attestation(Evidence.MATCHED);
-    List<Edit> edits = new ArrayList<>();
-    Set<TwinPair.Key> done = new HashSet<>();
-    map.twins().forEach(pair -> done.add(pair.key()));
-    for (Twins twins : found) {
-      for (ProposedTwin pair : twins.pairs()) {
-        TwinPair twin = new TwinPair(pair.a(), pair.b(), List.of(matched));
-        if (pair.trust() >= ProposedTwin.LOW
-            && pair.basis() != Basis.ONE_OF_SEVERAL
-            && known(map, pair)
-            && done.add(twin.key())) {
-          edits.add(new PartEdits.DeclareTwin(twin));
-        }
-      }
-    }
-    return edits;
-  }
-
-  /** Sections that only the kind tells of can't be kept in the map. */
-  private static boolean known(BoardMap map, ProposedTwin pair) {
-    for (Subject subject : List.of(pair.a(), pair.b())) {
-      if (subject instanceof Subject.OfSection section
-          && map.part(section.part()).flatMap(part -> part.section(section.section())).isEmpty()) {
-        return false;
-      }
-    }
-    return true;
+    List<ProposedTwin> pairs = found.stream().flatMap(twins -> twins.pairs().stream()).toList();
+    return Accepting.ofAll(map, pairs, author.attestation(Evidence.MATCHED));
   }
 
   private static Answer told(BoardMap map, List<Twins> found, int accepted) {

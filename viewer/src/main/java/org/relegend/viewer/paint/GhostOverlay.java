@@ -1,7 +1,9 @@
 package org.relegend.viewer.paint;
 
+import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.Shape;
 import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
@@ -19,6 +21,9 @@ public final class GhostOverlay implements Overlay {
   private static final float[] DASHES = {5, 4};
   private static final double CENTRE = 2.5;
 
+  /** Component pixels that ghosts must be apart for all to be labelled. */
+  private static final double ROOM_FOR_LABELS = 40;
+
   /** How far a label reaches, in component pixels. */
   private static final double REACH = 320;
 
@@ -28,8 +33,15 @@ public final class GhostOverlay implements Overlay {
    * @param radius of the circle in which it should lie, in picture units; 0 for none
    * @param outline in picture units; may be empty
    * @param label may be empty
+   * @param chosen whether the next action is about it
    */
-  public record Ghost(Point at, double radius, List<Point> outline, String label) {
+  public record Ghost(
+      Point at, double radius, List<Point> outline, String label, boolean chosen) {
+    /** One that isn't chosen. */
+    public Ghost(Point at, double radius, List<Point> outline, String label) {
+      this(at, radius, outline, label, false);
+    }
+
     public Ghost {
       outline = List.copyOf(outline);
       if (!(radius >= 0 && radius < Double.POSITIVE_INFINITY)) {
@@ -53,10 +65,32 @@ public final class GhostOverlay implements Overlay {
   }
 
   private final List<Ghost> ghosts;
+  private final double spacing;
   private final Sprites sprites = new Sprites();
 
   public GhostOverlay(List<Ghost> ghosts) {
     this.ghosts = List.copyOf(ghosts);
+    this.spacing = spacing(this.ghosts);
+  }
+
+  /** How near the nearest other is, for a half of them, in picture units. */
+  private static double spacing(List<Ghost> ghosts) {
+    double[] nearest =
+        ghosts.stream()
+            .mapToDouble(
+                one ->
+                    ghosts.stream()
+                        .filter(other -> other != one)
+                        .mapToDouble(other -> other.at().distance(one.at()))
+                        .min()
+                        .orElse(Double.POSITIVE_INFINITY))
+            .sorted()
+            .toArray();
+    return nearest.length == 0 ? 0 : nearest[nearest.length / 2];
+  }
+
+  public List<Ghost> ghosts() {
+    return ghosts;
   }
 
   @Override
@@ -81,12 +115,34 @@ public final class GhostOverlay implements Overlay {
     }
     double radius = ghost.radius() * painted.scale();
     if (radius > CENTRE) {
-      Halo.line(g, circle(at, radius), 1.5f, Palette.REDDISH_PURPLE, DASHES);
+      float width = ghost.chosen() ? 3.5f : 1.5f;
+      Halo.fill(g, pieces(circle(at, radius), width), Palette.REDDISH_PURPLE);
     }
     Halo.line(g, circle(at, CENTRE), 1, Palette.REDDISH_PURPLE);
-    if (!ghost.label().isEmpty()) {
-      sprites.label(g, ghost.label() + " ?", Mark.Emphasis.SUSPECT, at.x() + 8, at.y());
+    if (ghost.chosen()) {
+      Halo.line(g, hairs(at), 1.25f, Palette.REDDISH_PURPLE);
     }
+    boolean room = spacing * painted.scale() >= ROOM_FOR_LABELS;
+    if (!ghost.label().isEmpty() && (room || ghost.chosen())) {
+      sprites.label(g, ghost.label() + " ?", Mark.Emphasis.SUSPECT, at.x() + 12, at.y());
+    }
+  }
+
+  /** A line in pieces with gaps between their edges, so that what lies beneath shows. */
+  private static Shape pieces(Shape shape, float width) {
+    return new BasicStroke(
+            width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 10}, 0)
+        .createStrokedShape(shape);
+  }
+
+  /** Four short lines that leave the spot itself free. */
+  private static Shape hairs(ScreenPoint at) {
+    Path2D path = new Path2D.Double();
+    for (int[] way : new int[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
+      path.moveTo(at.x() + 5 * way[0], at.y() + 5 * way[1]);
+      path.lineTo(at.x() + 12 * way[0], at.y() + 12 * way[1]);
+    }
+    return path;
   }
 
   private static Ellipse2D circle(ScreenPoint middle, double radius) {

@@ -6,6 +6,7 @@ import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
+import org.relegend.map.TwinPair;
 
 /**
  * One card of the node strip.
@@ -15,7 +16,9 @@ import org.relegend.map.Subject;
  * @param photo where it is seen on a photo
  * @param unit where it is seen on a photo of this very unit, if {@code photo} isn't one
  * @param twin the same in the other channel
+ * @param follows what the twin follows from; empty where people said it
  * @param twinPhoto where that is seen on a photo
+ * @param held whether the place of the twin isn't shown, since the caution of its zone wasn't read
  * @param joined how it is known that it is joined
  * @param zones the hazard zones around it
  */
@@ -25,10 +28,25 @@ public record Card(
     Optional<Placement> photo,
     Optional<Placement> unit,
     Optional<Subject> twin,
+    Optional<Follows> follows,
     Optional<Placement> twinPhoto,
+    boolean held,
     Optional<Evidence> joined,
     List<HazardZone> zones) {
+  /**
+   * Why it is the twin, though nobody said so.
+   *
+   * @param others how many more pairs that people said stand for it
+   */
+  public record Follows(TwinPair.Key from, int others) {}
+
   public Card {
     zones = List.copyOf(zones);
+  }
+
+  /** The same without the twin's place. */
+  Card holding() {
+    return new Card(
+        subject, page, photo, unit, twin, follows, Optional.empty(), true, joined, zones);
   }
 }

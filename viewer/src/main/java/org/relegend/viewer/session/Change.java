@@ -22,6 +22,12 @@ public enum Change {
   NOTICE,
   /** The job that lies over the map, by an edit, or how readings are taken. */
   JOB,
+  /** What follows from the twins that are known was worked out anew. */
+  TWINS,
+  /** Somebody said a twin: what follows from it is of interest. */
+  TWINS_SAID,
+  /** The predicted places, or which of them is chosen. */
+  GHOSTS,
   /** Whether edits are taken. */
   RIGHTS
 }

@@ -2,6 +2,7 @@ package org.relegend.viewer.session;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +21,7 @@ public final class Desk {
   private @Nullable PictureId photo;
   private @Nullable PictureId facing;
   private boolean linked = true;
+  private boolean comparing;
 
   Desk(Document document, Hub hub) {
     this.document = document;
@@ -101,13 +103,31 @@ public final class Desk {
     hub.check();
     if (facing == null) {
       show(picture);
+    } else if (comparing) {
+      compare(picture, Objects.requireNonNull(photo));
     } else if (!picture.equals(facing)) {
       face(picture);
     }
   }
 
+  /** Whether the photos of two channels lie side by side; both may be the same photo. */
+  public boolean isComparing() {
+    return comparing;
+  }
+
+  /** Lays these two photos side by side. */
+  void compare(PictureId left, PictureId right) {
+    if (!comparing || !left.equals(facing) || !right.equals(photo)) {
+      comparing = true;
+      facing = left;
+      photo = right;
+      hub.fire(Change.PICTURES);
+    }
+  }
+
   /** A page lies on the left again. */
   void unface() {
+    comparing = false;
     if (facing != null) {
       facing = null;
       hub.fire(Change.PICTURES);
@@ -148,7 +168,7 @@ public final class Desk {
     if (found.isEmpty() || picture.equals(page) || picture.equals(photo)) {
       return;
     }
-    if (picture.equals(facing)) {
+    if (picture.equals(facing) && !comparing) {
       facing = photo;
     }
     if (found.get() instanceof Page) {
@@ -219,10 +239,11 @@ public final class Desk {
     }
     if (facing != null && !map.pictures().has(facing)) {
       facing = null;
+      comparing = false;
     }
-    if (!java.util.Objects.equals(page, pageBefore)
-        || !java.util.Objects.equals(facing, facingBefore)
-        || !java.util.Objects.equals(photo, photoBefore)) {
+    if (!Objects.equals(page, pageBefore)
+        || !Objects.equals(facing, facingBefore)
+        || !Objects.equals(photo, photoBefore)) {
       hub.fire(Change.PICTURES);
     }
   }

@@ -40,6 +40,7 @@ public final class Document {
   private @Nullable BoardMap seen;
   private @Nullable BoardMap laid;
   private Table<PictureId, JobPhoto> own = Table.empty();
+  private Following following = Following.NONE;
   private boolean readOnly;
 
   Document(EditHistory history, Hub hub) {
@@ -129,6 +130,21 @@ public final class Document {
 
   public boolean isReadOnly() {
     return readOnly;
+  }
+
+  /** The twins of what is seen, said or following from what was said. */
+  TwinLookup twins() {
+    return new TwinLookup(index(), following);
+  }
+
+  /** What follows from the twins of the map, as it was worked out last. */
+  public Following following() {
+    return following;
+  }
+
+  void follow(Following worked) {
+    following = worked;
+    hub.fire(Change.TWINS);
   }
 
   /** From now on edits are refused, or taken again. */

@@ -5,16 +5,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.relegend.map.HazardZone;
-import org.relegend.map.MapIndex;
 import org.relegend.map.Subject;
 
 /** Which hazard zones come into view when something is chosen. */
-record Exposure(MapIndex index, Desk desk) {
+record Exposure(Document document, Desk desk) {
   /** Those around the thing itself, and around what each card beside it shows, twins included. */
   Set<HazardZone> of(Subject subject) {
-    Dangers dangers = new Dangers(index);
+    Dangers dangers = new Dangers(document.index());
     Set<HazardZone> zones = new LinkedHashSet<>(dangers.around(subject));
-    for (Card card : new StripMaker(index, desk).of(subject).cards()) {
+    for (Card card : new StripMaker(document, desk).of(subject).cards()) {
       zones.addAll(card.subject() instanceof Subject.OfNet ? shownOn(card) : card.zones());
       card.twin().ifPresent(twin -> zones.addAll(dangers.around(twin)));
     }
@@ -23,7 +22,7 @@ record Exposure(MapIndex index, Desk desk) {
 
   /** Those around the thing itself, where it alone is shown. */
   Set<HazardZone> ofPlace(Subject subject) {
-    return new LinkedHashSet<>(new Dangers(index).around(subject));
+    return new LinkedHashSet<>(new Dangers(document.index()).around(subject));
   }
 
   /**
@@ -33,7 +32,7 @@ record Exposure(MapIndex index, Desk desk) {
     Set<HazardZone> zones = new LinkedHashSet<>();
     Stream.of(card.page(), card.photo(), card.unit(), card.twinPhoto())
         .flatMap(Optional::stream)
-        .forEach(place -> zones.addAll(Dangers.over(index.map(), place)));
+        .forEach(place -> zones.addAll(Dangers.over(document.seen(), place)));
     return zones;
   }
 }

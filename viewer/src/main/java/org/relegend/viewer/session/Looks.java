@@ -24,6 +24,12 @@ final class Looks {
     listeners.add(listener);
   }
 
+  /** At a place where nothing is placed yet. */
+  void at(PictureId picture, Point to, List<Point> extent) {
+    show(picture);
+    tell(new Look(picture, to, extent, Optional.empty(), true));
+  }
+
   /** On both pictures. */
   void at(Card card) {
     at(card.page());
@@ -37,7 +43,7 @@ final class Looks {
         .flatMap(Optional::stream)
         .forEach(
             place -> {
-              desk.show(place.picture());
+              show(place.picture());
               tell(Look.closeTo(place, places.belonging(subject, place.picture())));
             });
   }
@@ -57,23 +63,32 @@ final class Looks {
   void at(Optional<Placement> place) {
     place.ifPresent(
         found -> {
-          desk.show(found.picture());
+          show(found.picture());
           tell(Look.at(found));
         });
   }
 
   /** At the spot of the screen where the eye is now. */
   void across(Placement from, Placement to) {
-    desk.show(to.picture());
+    show(to.picture());
     tell(Look.at(to, from));
   }
 
   void across(Look.Spot from, PictureId picture, Point to) {
-    desk.show(picture);
+    show(picture);
     tell(new Look(picture, to, List.of(to), Optional.of(from), false));
   }
 
+  private void show(PictureId picture) {
+    if (!desk.isComparing()) {
+      desk.show(picture);
+    }
+  }
+
+  /** While two channels are compared, the photos follow what is chosen by themselves. */
   private void tell(Look look) {
-    listeners.forEach(listener -> listener.accept(look));
+    if (!desk.isComparing()) {
+      listeners.forEach(listener -> listener.accept(look));
+    }
   }
 }

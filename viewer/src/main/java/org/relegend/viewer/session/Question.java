@@ -6,6 +6,7 @@ import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Point;
+import org.relegend.map.Subject;
 import org.relegend.map.ZoneId;
 import org.relegend.table.NetClash;
 
@@ -30,6 +31,9 @@ public sealed interface Question {
 
   /** What is the condition of this part of the unit? */
   record WhichCondition(PartId part) implements Question {}
+
+  /** What is the twin of this part, section, pin or net? */
+  record WhichTwin(Subject subject) implements Question {}
 
   /** Two points of a photo of unknown scale: how far apart are they? */
   record HowFar(PictureId picture, Point a, Point b) implements Question {}

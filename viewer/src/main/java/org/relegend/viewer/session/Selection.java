@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
-import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 
@@ -15,6 +14,7 @@ import org.relegend.map.Subject;
 public final class Selection {
   private final Document document;
   private final Desk desk;
+  private final Gate gate;
   private final Hub hub;
   private Set<Placement.Key> marked = Set.of();
   private @Nullable Subject subject;
@@ -22,9 +22,10 @@ public final class Selection {
   private Set<Subject> joined = Set.of();
   private int cursor;
 
-  Selection(Document document, Desk desk, Hub hub) {
+  Selection(Document document, Desk desk, Gate gate, Hub hub) {
     this.document = document;
     this.desk = desk;
+    this.gate = gate;
     this.hub = hub;
   }
 
@@ -99,7 +100,7 @@ public final class Selection {
   /** Lays the cards anew, after the map or the desk changed; what is gone is no longer chosen. */
   void settle() {
     BoardMap map = document.map();
-    if (subject != null && !isIn(map, subject)) {
+    if (subject != null && !Subjects.isIn(map, subject)) {
       subject = null;
     }
     marked = Set.copyOf(marked.stream().filter(document.seen().placements()::has).toList());
@@ -111,13 +112,43 @@ public final class Selection {
     hub.fire(Change.CHOICE);
   }
 
+  /** Lays the cards anew, where something is known now that wasn't: told only if they differ. */
+  void refresh() {
+    Strip before = strip;
+    lay();
+    if (!strip.equals(before)) {
+      hub.fire(Change.CHOICE);
+    }
+  }
+
   private int startOf(Subject chosen) {
     List<Subject> subjects = strip.cards().stream().map(Card::subject).toList();
     return Math.max(0, subjects.indexOf(chosen));
   }
 
+  /** Places of twins in zones whose caution wasn't read yet are held back. */
+  private Strip held(Strip made) {
+    return new Strip(
+        made.subject(),
+        made.groups().stream()
+            .map(group -> group.with(group.cards().stream().map(this::held).toList()))
+            .toList());
+  }
+
+  private Card held(Card card) {
+    boolean open =
+        card.twinPhoto().isEmpty()
+            || card.twin()
+                .filter(
+                    twin ->
+                        !gate.isOpen(
+                            Set.copyOf(new Dangers(document.index()).around(twin))))
+                .isEmpty();
+    return open ? card : card.holding();
+  }
+
   private void lay() {
-    strip = subject == null ? Strip.EMPTY : new StripMaker(document.index(), desk).of(subject);
+    strip = subject == null ? Strip.EMPTY : held(new StripMaker(document, desk).of(subject));
     Set<Subject> all = new LinkedHashSet<>();
     for (Card card : strip.cards()) {
       all.add(card.subject());
@@ -127,18 +158,5 @@ public final class Selection {
     }
     strip.groups().forEach(group -> group.net().ifPresent(net -> all.add(Subject.of(net))));
     joined = Set.copyOf(all);
-  }
-
-  static boolean isIn(BoardMap map, Subject subject) {
-    if (subject instanceof Subject.OfNet net) {
-      return map.nets().has(net.net());
-    }
-    if (subject instanceof Subject.OfPin pin) {
-      PinRef ref = pin.pin();
-      return map.part(ref.part()).flatMap(part -> part.pin(ref.pin())).isPresent();
-    }
-    return subject instanceof Subject.OfSection section
-        ? map.part(section.part()).flatMap(part -> part.section(section.section())).isPresent()
-        : map.parts().has(((Subject.OfPart) subject).part());
   }
 }

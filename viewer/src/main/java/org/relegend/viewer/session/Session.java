@@ -1,8 +1,6 @@
 package org.relegend.viewer.session;
 
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -44,6 +42,10 @@ public final class Session {
   private final BenchWork bench;
   private final UnitPhotos unitPhotos;
   private final Conditions conditions;
+  private final Twinning twinning;
+  private final Ghosts ghosts;
+  private final Comparing comparing;
+  private final Pointing pointing;
   private Tool tool = Tool.LOOK;
 
   /**
@@ -57,8 +59,8 @@ public final class Session {
     hub = new Hub(owner);
     document = new Document(history, hub);
     desk = new Desk(document, hub);
-    selection = new Selection(document, desk, hub);
     gate = new Gate(hub);
+    selection = new Selection(document, desk, gate, hub);
     hand = new Hand(hub, clock);
     questions = new Questions(hub);
     placing = new Placing(document, hand, hub);
@@ -74,6 +76,10 @@ public final class Session {
     looks = new Looks(desk);
     twinJump = new TwinJump(this, hub, looks);
     conditions = new Conditions(bench, selection, questions, hub);
+    twinning = new Twinning(document, selection, hand, hub, questions);
+    ghosts = new Ghosts(document, desk, gate, hand, hub, looks, selection);
+    comparing = new Comparing(this, hub);
+    pointing = new Pointing(this, hub, looks);
     hub.add(this::follow);
   }
 
@@ -83,6 +89,10 @@ public final class Session {
     }
     if (change == Change.MAP || change == Change.PICTURES) {
       selection.settle();
+    } else if (change == Change.TWINS) {
+      selection.refresh();
+    } else if (change == Change.CHOICE || change == Change.CURSOR) {
+      comparing.settle();
     }
   }
 
@@ -166,6 +176,21 @@ public final class Session {
     return unitPhotos;
   }
 
+  /** Saying twins, and what follows from those that are known. */
+  public Twinning twinning() {
+    return twinning;
+  }
+
+  /** Where unplaced twins should lie. */
+  public Ghosts ghosts() {
+    return ghosts;
+  }
+
+  /** Two channels side by side. */
+  public Comparing comparing() {
+    return comparing;
+  }
+
   /** The condition of the part asked about. */
   public void answer(
       Question.WhichCondition question, State state, String fitted, String dateCode, String note) {
@@ -196,6 +221,7 @@ public final class Session {
   /** Takes a tool in hand; what the other had half done is dropped. */
   public void take(Tool taken) {
     hub.check();
+    comparing.end();
     dropHalfDone();
     tool = begins(taken) ? taken : Tool.LOOK;
     if (tool != Tool.LINE_UP) {
@@ -238,7 +264,7 @@ public final class Session {
         || tool == Tool.LINE_UP && pairing.back()
         || tool == Tool.STRAIGHTEN && squaring.back()) {
       return;
-    } else if (tool != Tool.LOOK) {
+    } else if (tool != Tool.LOOK || comparing.isOn()) {
       take(Tool.LOOK);
     } else {
       selection.clear();
@@ -247,50 +273,19 @@ public final class Session {
 
   /** The technician clicked on a picture. */
   public void click(Click click) {
-    hub.check();
-    Optional<Placement> hit = Hits.at(document.seen(), click);
-    Set<HazardZone> zones =
-        new LinkedHashSet<>(Hits.zonesAt(document.seen(), click.picture(), click.at()));
-    hit.ifPresent(place -> zones.addAll(exposure().of(place.subject())));
-    if (tool.marksPlaces() && document.isOwn(click.picture())) {
-      hub.say(Notice.Kind.UNIT_PHOTO);
-      return;
-    }
-    switch (tool) {
-      case LOOK -> gate.through(zones, () -> lookAt(click, hit));
-      case PLACE -> gate.through(zones, () -> placing.place(click).ifPresent(this::showDone));
-      case PINS -> gate.through(zones, () -> pinning.click(click).ifPresent(this::showDone));
-      case TRACE -> gate.through(zones, () -> trace(hit));
-      case ZONE -> outlining.click(click);
-      case MEASURE -> gate.through(pairing.zonesAt(click), () -> measuring.click(click));
-      case LINE_UP -> gate.through(pairing.zonesAt(click), () -> pairing.click(click));
-      case STRAIGHTEN -> gate.through(pairing.zonesAt(click), () -> squaring.click(click));
-    }
+    pointing.click(click);
   }
 
-  private Exposure exposure() {
-    return new Exposure(document.index(), desk);
-  }
-
-  private void lookAt(Click click, Optional<Placement> hit) {
-    if (hit.isEmpty()) {
-      if (!click.more()) {
-        selection.clear();
-      }
-    } else if (click.more()) {
-      selection.toggle(hit.get().key());
-    } else {
-      selection.choose(hit.get().subject(), List.of(hit.get().key()));
-      selection.card().ifPresent(card -> looks.besides(card, click.picture()));
-    }
+  Exposure exposure() {
+    return new Exposure(document, desk);
   }
 
   /** Chooses what was just worked on; its cards may show places in zones not yet cautioned of. */
-  private void showDone(Subject subject) {
+  void showDone(Subject subject) {
     gate.through(exposure().of(subject), () -> selection.choose(subject, List.of()));
   }
 
-  private void trace(Optional<Placement> hit) {
+  void trace(Optional<Placement> hit) {
     if (hit.isEmpty()) {
       hub.say(Notice.Kind.NOTHING_HERE);
       return;
@@ -408,7 +403,7 @@ public final class Session {
 
   /** Whether the map has it. */
   public boolean knows(Subject subject) {
-    return Selection.isIn(map(), subject);
+    return Subjects.isIn(map(), subject);
   }
 
   /** Chooses what was chosen in an earlier sitting, with the card walked to; then does the rest. */
@@ -461,6 +456,7 @@ public final class Session {
    */
   public void flip(Point centre) {
     hub.check();
+    comparing.end();
     new TurnOver(this, hub, looks).over(centre);
   }
 
@@ -472,30 +468,12 @@ public final class Session {
 
   /** Marks all placements of a picture between two corners, besides or instead of those marked. */
   public void markWithin(PictureId picture, Point a, Point b, boolean more) {
-    hub.check();
-    List<Placement.Key> found =
-        new ArrayList<>(
-            Hits.within(document.seen(), picture, a, b).stream().map(Placement::key).toList());
-    if (more) {
-      selection.marked().stream().filter(key -> !found.contains(key)).forEach(found::add);
-    }
-    selection.mark(found);
+    pointing.markWithin(picture, a, b, more);
   }
 
   /** A drag begins there: tells what would be dragged, which is marked then, if it wasn't. */
   public boolean grab(Click click) {
-    hub.check();
-    Optional<Placement> hit = Hits.at(document.seen(), click);
-    if (tool != Tool.LOOK || hit.isEmpty() || document.isReadOnly()) {
-      return false;
-    }
-    if (!gate.isOpen(exposure().of(hit.get().subject()))) {
-      return false;
-    }
-    if (!selection.marked().contains(hit.get().key())) {
-      selection.choose(hit.get().subject(), List.of(hit.get().key()));
-    }
-    return true;
+    return pointing.grab(click);
   }
 
   public void undo() {

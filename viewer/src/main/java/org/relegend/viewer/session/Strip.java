@@ -23,6 +23,10 @@ public record Strip(Optional<Subject> subject, List<Group> groups) {
     public Group {
       cards = List.copyOf(cards);
     }
+
+    Group with(List<Card> changed) {
+      return new Group(net, via, pins, changed);
+    }
   }
 
   /** Nothing chosen. */

@@ -22,15 +22,15 @@ final class StripMaker {
 
   private final MapIndex index;
   private final Places places;
-  private final Twins twins;
+  private final TwinLookup twins;
   private final Dangers dangers;
   private final Desk desk;
 
-  StripMaker(MapIndex index, Desk desk) {
-    this.index = index;
+  StripMaker(Document document, Desk desk) {
+    this.index = document.index();
     this.desk = desk;
     places = new Places(index);
-    twins = new Twins(index);
+    twins = document.twins();
     dangers = new Dangers(index);
   }
 
@@ -95,7 +95,8 @@ final class StripMaker {
   }
 
   private Card card(Subject subject, Optional<Evidence> joined) {
-    Optional<Subject> twin = twins.of(subject);
+    Optional<TwinLookup.Known> known = twins.of(subject);
+    Optional<Subject> twin = known.map(TwinLookup.Known::subject);
     Optional<Placement> photo = photo(subject);
     return new Card(
         subject,
@@ -105,7 +106,9 @@ final class StripMaker {
             ? Optional.empty()
             : places.of(subject, Photo.class, desk.photo(), desk::isOwn),
         twin,
+        known.flatMap(TwinLookup.Known::follows),
         twin.flatMap(this::photo),
+        false,
         joined,
         dangers.around(subject));
   }

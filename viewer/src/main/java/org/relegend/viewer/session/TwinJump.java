@@ -3,8 +3,6 @@ package org.relegend.viewer.session;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.relegend.map.Net;
-import org.relegend.map.Part;
 import org.relegend.map.Photo;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
@@ -39,21 +37,31 @@ final class TwinJump {
     }
   }
 
+  /** From a node that was chosen to its twin, at the twin of the pin walked to. */
   private void jumpFrom(Subject focus, Subject chosen, int cursor) {
-    Optional<Subject> twin = new Twins(session.document().index()).of(focus);
+    TwinLookup twins = session.document().twins();
+    Optional<TwinLookup.Known> pin = twins.of(focus);
+    Optional<TwinLookup.Known> twin =
+        chosen instanceof Subject.OfNet ? twins.of(chosen).or(() -> pin) : pin;
     if (twin.isEmpty()) {
-      sayNoTwin(focus);
-    } else {
-      jump(twin.get(), -1, focus, new Origin(chosen, cursor, twin.get()));
+      new NoTwin(session, hub).say(focus);
+      return;
     }
+    twin.get().follows().ifPresent(from -> sayFollows(twin.get().subject(), from));
+    Subject to = twin.get().subject();
+    List<Subject> there =
+        new StripMaker(session.document(), session.desk())
+            .of(to).cards().stream().map(Card::subject).toList();
+    int card = pin.map(known -> there.indexOf(known.subject())).orElse(-1);
+    Subject target = there.isEmpty() ? to : there.get(Math.max(0, card));
+    jump(to, card, focus, new Origin(chosen, cursor, target));
   }
 
   private void jump(Subject to, int cursor, Subject from, @Nullable Origin kept) {
-    Exposure exposure = new Exposure(session.document().index(), session.desk());
     session
         .gate()
         .through(
-            exposure.of(to),
+            session.exposure().of(to),
             () -> {
               Optional<Placement> eye =
                   new Places(session.document().index())
@@ -67,6 +75,15 @@ final class TwinJump {
             });
   }
 
+  private void sayFollows(Subject twin, Card.Follows follows) {
+    hub.say(
+        Notice.Kind.TWIN_FOLLOWS,
+        session.map().nameOf(twin),
+        session.map().nameOf(follows.from().a()),
+        session.map().nameOf(follows.from().b()),
+        follows.others());
+  }
+
   private void lookAcross(Optional<Placement> eye, Card card) {
     looks.at(card.page());
     if (card.photo().isEmpty()) {
@@ -76,22 +93,5 @@ final class TwinJump {
     } else {
       looks.at(card.photo());
     }
-  }
-
-  private void sayNoTwin(Subject subject) {
-    String name = session.map().nameOf(subject);
-    String channel = channelOf(subject);
-    if (channel.isEmpty()) {
-      hub.say(Notice.Kind.NO_TWIN, name);
-    } else {
-      hub.say(Notice.Kind.NO_TWIN_CHANNEL, name, channel);
-    }
-  }
-
-  private String channelOf(Subject subject) {
-    if (subject instanceof Subject.OfNet net) {
-      return session.map().net(net.net()).map(Net::channel).orElse("");
-    }
-    return Subjects.partOf(subject).flatMap(session.map()::part).map(Part::channel).orElse("");
   }
 }

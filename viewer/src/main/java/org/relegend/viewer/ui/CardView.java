@@ -109,8 +109,10 @@ final class CardView extends JPanel {
     } else if (ofUnit()) {
       cuts.add(cut(card.unit(), Texts.of("card.unit"), notHere, Mark.Emphasis.SELECTED));
     }
-    String twin = card.twin().map(other -> Texts.of("card.twin", name(other))).orElse(" ");
-    String none = card.twin().isPresent() ? notHere : Texts.of("card.notwin");
+    String key = card.follows().isPresent() ? "card.twin.follows" : "card.twin";
+    String twin = card.twin().map(other -> Texts.of(key, name(other))).orElse(" ");
+    String known = card.held() ? Texts.of("card.held") : notHere;
+    String none = card.twin().isPresent() ? known : Texts.of("card.notwin");
     cuts.add(cut(card.twinPhoto(), twin, none, Mark.Emphasis.TWIN));
     cuts.revalidate();
   }
@@ -211,12 +213,12 @@ final class CardView extends JPanel {
         List.of(joined, placed).stream()
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(" \u00b7 ")));
-    if (!(card.subject() instanceof Subject.OfNet)) {
-      lines.add(
-          scene
-              .condition(card.subject())
-              .map(known -> Texts.of("card.condition", known))
-              .orElse(Texts.of("card.condition.unknown")));
+    Optional<String> condition = scene.condition(card.subject());
+    condition.ifPresent(known -> lines.add(Texts.of("card.condition", known)));
+    card.follows().ifPresent(from -> lines.add(Strings.follows(map(), from)));
+    boolean unknown = condition.isEmpty() && card.follows().isEmpty();
+    if (unknown && !(card.subject() instanceof Subject.OfNet)) {
+      lines.add(Texts.of("card.condition.unknown"));
     }
     lines.removeIf(String::isEmpty);
     return lines;

@@ -134,7 +134,9 @@ final class Deeds {
   private void bindEdit() {
     onSession(Act.UNDO, Session::undo);
     onSession(Act.REDO, Session::redo);
-    onSession(Act.CONFIRM, session -> session.corrections().confirm());
+    onSession(Act.CONFIRM, Deeds::confirm);
+    acts.on(Act.ACCEPT_ALL, () -> panel().ifPresent(p -> p.twins().acceptAll()));
+    acts.on(Act.REJECT_ALL, () -> panel().ifPresent(p -> p.twins().rejectAll()));
     onSession(Act.TAKE_AWAY, Deeds::takeAway);
     onSession(
         Act.CHANGE_ZONE,
@@ -148,9 +150,19 @@ final class Deeds {
     nudge(Act.NUDGE_DOWN, 0, 1);
   }
 
+  private static void confirm(Session session) {
+    if (session.ghosts().chosen().isPresent()) {
+      session.ghosts().accept();
+    } else {
+      session.corrections().confirm();
+    }
+  }
+
   private static void takeAway(Session session) {
     if (session.tool() == Tool.LINE_UP) {
       session.pairing().takeAway();
+    } else if (session.ghosts().chosen().isPresent()) {
+      session.ghosts().reject();
     } else {
       session.corrections().takeAway();
     }
@@ -196,6 +208,7 @@ final class Deeds {
     take(Act.PLACE, Tool.PLACE);
     take(Act.PINS, Tool.PINS);
     take(Act.TRACE, Tool.TRACE);
+    onSession(Act.TWIN_IS, session -> session.twinning().ask());
     take(Act.ZONE, Tool.ZONE);
     take(Act.MEASURE, Tool.MEASURE);
     take(Act.STRAIGHTEN, Tool.STRAIGHTEN);
@@ -225,6 +238,8 @@ final class Deeds {
     onSession(Act.LAST_CARD, session -> session.walkTo(Integer.MAX_VALUE));
     acts.on(Act.OPEN_CARD, () -> panel().ifPresent(WorkPanel::enter));
     onSession(Act.TWIN, Session::twin);
+    acts.on(Act.TWINS, () -> panel().ifPresent(p -> p.twins().toggleTwins()));
+    acts.on(Act.GHOSTS, () -> panel().ifPresent(p -> p.twins().toggleGhosts()));
     acts.on(Act.NEXT_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(1)));
     acts.on(Act.PREVIOUS_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(-1)));
     acts.on(Act.NEXT_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(1)));
@@ -240,6 +255,7 @@ final class Deeds {
 
   private void bindView() {
     onSession(Act.LINK, session -> session.desk().setLinked(!session.desk().isLinked()));
+    onSession(Act.BESIDE, session -> session.comparing().toggle());
     canvas(Act.ZOOM_IN, "zoom-in");
     canvas(Act.ZOOM_OUT, "zoom-out");
     canvas(Act.FIT, "fit");

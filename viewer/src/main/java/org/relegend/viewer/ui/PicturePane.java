@@ -53,6 +53,7 @@ final class PicturePane extends JPanel {
   private final Map<PictureId, ViewState> views = new HashMap<>();
   private final Runnable heard = this::showState;
   private @Nullable Picture picture;
+  private String about = "";
   private @Nullable PictureHand hand;
   private MarkOverlay marks = new MarkOverlay(List.of());
   private Optional<LayerOverlay> layer = Optional.empty();
@@ -168,6 +169,17 @@ final class PicturePane extends JPanel {
     }
   }
 
+  /** Whether that picture is laid there by now. */
+  boolean shows(PictureId id) {
+    return picture != null && picture.id().equals(id);
+  }
+
+  /** Says in its title what the picture is shown for; empty for nothing special. */
+  void about(String name) {
+    about = name;
+    showState();
+  }
+
   /** Shows what lies on the desk now. */
   void settle() {
     Optional<? extends Picture> now = shown.get();
@@ -219,6 +231,7 @@ final class PicturePane extends JPanel {
       layer.ifPresent(overlays::add);
       overlays.add(marks);
       overlays.add(labels);
+      overlays.add(scene.ghostsOn(laid.id()));
       overlays.addAll(
           scene.halfDone(laid.id(), Optional.ofNullable(hand).flatMap(PictureHand::pointer)));
       overlays.addAll(changed);
@@ -258,7 +271,8 @@ final class PicturePane extends JPanel {
       return;
     }
     boolean through = canvas.view().filter(view -> view.orientation().mirrored()).isPresent();
-    String caption = Strings.caption(session.map(), laid);
+    String name = Strings.caption(session.map(), laid);
+    String caption = about.isEmpty() ? name : about + " \u00b7 " + name;
     String seen = through ? caption + " \u00b7 " + Texts.of("photo.mirrored") : caption;
     title.setText(
         layer.map(over -> seen + " \u00b7 " + Texts.of("layer.over", over.share())).orElse(seen));

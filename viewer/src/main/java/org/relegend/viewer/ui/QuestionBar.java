@@ -71,10 +71,13 @@ final class QuestionBar extends JPanel {
       askKind(zone.note(), zone.kind(), (kind, note) -> session.answer(zone, kind, note));
     } else if (question instanceof Question.WhichCondition part) {
       ask(part);
+    } else if (question instanceof Question.WhichTwin twin) {
+      String asked = Texts.of("question.twin", session.map().nameOf(twin.subject()));
+      typed("whichtwin", asked, 8, name -> session.twinning().answer(twin, name));
     } else if (question instanceof Question.HowFar far) {
-      typed("howfar", 8, distance -> session.answer(far, distance));
+      typed("howfar", Texts.of("question.howfar"), 8, distance -> session.answer(far, distance));
     } else if (question instanceof Question.HowLarge board) {
-      typed("howlarge", 12, size -> session.answer(board, size));
+      typed("howlarge", Texts.of("question.howlarge"), 12, size -> session.answer(board, size));
     } else if (question instanceof Question.RemoveZone remove) {
       say(Texts.of("question.removezone", remove.zone()));
       offer("question.removezone.no", "K", session::back).requestFocusInWindow();
@@ -83,11 +86,11 @@ final class QuestionBar extends JPanel {
   }
 
   /** A question whose answer is typed. */
-  private void typed(String name, int columns, Consumer<String> answer) {
-    say(Texts.of("question." + name));
+  private void typed(String name, String asked, int columns, Consumer<String> answer) {
+    say(asked);
     JTextField field = new TypedField(columns);
     field.setName(name);
-    field.getAccessibleContext().setAccessibleName(Texts.of("question." + name));
+    field.getAccessibleContext().setAccessibleName(asked);
     field.addActionListener(entered -> answer.accept(field.getText()));
     add(field);
     field.requestFocusInWindow();

@@ -3,6 +3,7 @@ package org.relegend.viewer.ui;
 import java.awt.BorderLayout;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -24,6 +25,7 @@ final class RowList extends JPanel {
   private final Rows<Row> list;
   private final JLabel heading = new JLabel();
   private final JLabel hint = new JLabel();
+  private boolean settling;
 
   /**
    * @param name for tests and accessibility, as the text key "list.NAME"
@@ -58,11 +60,31 @@ final class RowList extends JPanel {
     return list.getSelectedIndex();
   }
 
+  /** Calls back with the number of the row that the technician chose. */
+  void onChoose(IntConsumer listener) {
+    list.addListSelectionListener(
+        event -> {
+          if (!settling && list.getSelectedIndex() >= 0) {
+            listener.accept(list.getSelectedIndex());
+          }
+        });
+  }
+
+  /** Chooses a row; nobody is told. */
+  void choose(int row) {
+    settling = true;
+    list.setSelectedIndex(row);
+    list.ensureIndexIsVisible(row);
+    settling = false;
+  }
+
   void show(String title, String beside, List<Row> shown) {
     heading.setText(title);
     hint.setText(beside);
     hint.setToolTipText(beside);
+    settling = true;
     list.show(shown);
+    settling = false;
   }
 
   void takeFocus() {

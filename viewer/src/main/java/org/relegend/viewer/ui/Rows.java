@@ -21,6 +21,7 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
+import javax.swing.text.Position;
 
 /** A list whose rows have a sign, a line and more words; long ones go on in the next line. */
 final class Rows<T> extends JList<T> {
@@ -63,6 +64,12 @@ final class Rows<T> extends JList<T> {
   @Override
   public boolean getScrollableTracksViewportWidth() {
     return true;
+  }
+
+  /** Letters are commands here, not the beginning of a row to go to. */
+  @Override
+  public int getNextMatch(String prefix, int start, Position.Bias bias) {
+    return -1;
   }
 
   /** Shows these; the one chosen stays chosen by its number. */

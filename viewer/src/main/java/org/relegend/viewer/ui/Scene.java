@@ -19,6 +19,7 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
+import org.relegend.twin.Predictions;
 import org.relegend.viewer.paint.GhostOverlay;
 import org.relegend.viewer.paint.LabelOverlay;
 import org.relegend.viewer.paint.LengthOverlay;
@@ -180,6 +181,22 @@ final class Scene {
         .flatMap(subject -> index.placementsOf(subject).stream())
         .filter(place -> place.picture().equals(picture))
         .findFirst();
+  }
+
+  /** Where unplaced twins should lie. */
+  GhostOverlay ghostsOn(PictureId picture) {
+    Optional<Subject> chosen = session.ghosts().chosen().map(Predictions.Prediction::part);
+    return new GhostOverlay(
+        session.ghosts().on(picture).stream()
+            .map(
+                ghost ->
+                    new GhostOverlay.Ghost(
+                        ghost.at(),
+                        ghost.radius95(),
+                        List.of(),
+                        map().nameOf(ghost.part()),
+                        chosen.equals(Optional.of(ghost.part()))))
+            .toList());
   }
 
   /** The preview of a package whose first pin is set, or the outline of a zone being drawn. */

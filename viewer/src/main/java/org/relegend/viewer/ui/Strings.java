@@ -3,10 +3,20 @@ package org.relegend.viewer.ui;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
+import org.relegend.viewer.session.Card;
 
 /** Names of things as the window shows them. */
 final class Strings {
   private Strings() {}
+
+  /** What a twin follows from. */
+  static String follows(BoardMap map, Card.Follows follows) {
+    return Texts.of(
+        "card.follows",
+        map.nameOf(follows.from().a()),
+        map.nameOf(follows.from().b()),
+        follows.others());
+  }
 
   /**
    * A picture's title; of a photo also which side of which board it shows, and whether it is one of

@@ -36,6 +36,7 @@ final class ViewerWindow extends JFrame {
   private final Packs packs;
   private final Jobs keep = new Jobs("keep", 1, SwingUtilities::invokeLater);
   private final Jobs search = new Jobs("search", 1, SwingUtilities::invokeLater);
+  private final Jobs slow = new Jobs("slow", 1, SwingUtilities::invokeLater);
   private @Nullable Sitting sitting;
 
   ViewerWindow(Program program) {
@@ -152,7 +153,7 @@ final class ViewerWindow extends JFrame {
     session.hand().setEvidence(program.settings().evidence());
     session.document().setReadOnly(folder.readOnly());
     Shelf shelf = new Shelf(program.library(), folder.path());
-    WorkPanel panel = new WorkPanel(session, shelf, acts, search);
+    WorkPanel panel = new WorkPanel(session, shelf, acts, search, slow);
     Keeping keeping = new Keeping(folder, keep, state -> files.showState(panel, state));
     session.document().add(keeping);
     Checking checking = new Checking(session, folder, program.jobs(), panel::showFindings);
@@ -292,6 +293,7 @@ final class ViewerWindow extends JFrame {
           dispose();
           keep.close();
           search.close();
+          slow.close();
           program.closed(this);
         });
   }

@@ -52,13 +52,19 @@ final class WorkPanel extends JPanel {
   private final StatusLine status;
   private final JobBar jobBar;
   private final JobLists lists;
+  private final TwinWork twins;
+  private final SideBySide beside;
   private PicturePane active;
   private boolean laidOut;
   private boolean pairing;
   private boolean byHand;
   private Runnable listChanged = () -> {};
 
-  WorkPanel(Session session, Shelf shelf, Acts acts, Jobs jobs) {
+  /**
+   * @param jobs for what a person waits for while typing
+   * @param slow for what may take seconds
+   */
+  WorkPanel(Session session, Shelf shelf, Acts acts, Jobs jobs, Jobs slow) {
     super(new BorderLayout());
     this.session = session;
     this.shelf = shelf;
@@ -96,12 +102,16 @@ final class WorkPanel extends JPanel {
     straightening = new Straightening(session, shelf, jobs, status);
     jobBar = new JobBar(session);
     lists = new JobLists(session, jobs, this::goToStrip);
+    twins = new TwinWork(session, new TwinWorking(session, shelf, slow, status), this);
     find = new FindBar(session, jobs, field, this::goToStrip);
+    beside = new SideBySide(session, page, photo, pictures);
     add(top, BorderLayout.NORTH);
     add(middle(), BorderLayout.CENTER);
     add(status, BorderLayout.SOUTH);
     evidenceKeys(acts);
     session.listen(this::follow);
+    session.listen(twins::follow);
+    twins.begin();
     session.onLook(
         look -> {
           page.look(look);
@@ -120,6 +130,7 @@ final class WorkPanel extends JPanel {
     bottom.add(pairs, PAIRS);
     bottom.add(clashes, CLASHES);
     lists.all().forEach(list -> bottom.add(list, list.getName()));
+    twins.lists().forEach(list -> bottom.add(list, list.getName()));
     bottom.setPreferredSize(new Dimension(900, BOTTOM));
     bottom.setMinimumSize(new Dimension(200, 120));
     JPanel lower = new JPanel(new BorderLayout());
@@ -171,16 +182,23 @@ final class WorkPanel extends JPanel {
         layering.drop();
         pairs.settle();
         liningUp.first();
+        beside.settle();
       }
       case CHOICE -> {
         strip.lay();
         jobBar.settle();
         remark();
+        beside.settle();
       }
       case CURSOR -> {
         strip.showCursor();
         jobBar.settle();
         remark();
+        beside.settle();
+      }
+      case GHOSTS -> {
+        remark();
+        beside.settle();
       }
       case JOB -> {
         strip.lay();
@@ -200,7 +218,7 @@ final class WorkPanel extends JPanel {
       case QUESTION -> ask();
       case CAUTION -> SwingUtilities.invokeLater(this::caution);
       case NOTICE -> status.say();
-      case RIGHTS -> {}
+      case RIGHTS, TWINS, TWINS_SAID -> {}
     }
   }
 
@@ -314,7 +332,7 @@ final class WorkPanel extends JPanel {
   }
 
   /** With a job, the keyboard is where a reading can be typed at once; commands work there too. */
-  private void goToStrip() {
+  void goToStrip() {
     showBelow(STRIP);
     if (session.bench().isOpen()) {
       jobBar.takeFocus();
@@ -337,9 +355,19 @@ final class WorkPanel extends JPanel {
     if (list.isVisible()) {
       goToStrip();
     } else {
-      showBelow(list.getName());
-      list.takeFocus();
+      show(list);
     }
+  }
+
+  /** A list in the place of the node strip, with the keyboard. */
+  void show(RowList list) {
+    showBelow(list.getName());
+    list.takeFocus();
+  }
+
+  /** Twins and predicted places. */
+  TwinWork twins() {
+    return twins;
   }
 
   private void showBelow(String what) {

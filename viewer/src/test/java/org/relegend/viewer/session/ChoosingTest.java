@@ -26,6 +26,7 @@ import org.relegend.map.Point;
 import org.relegend.map.Section;
 import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
+import org.relegend.viewer.session.TwinLookup.Known;
 
 class ChoosingTest {
   private final Bench bench = new Bench(Bench.placedChannels());
@@ -168,8 +169,8 @@ class ChoosingTest {
 
   @Test
   void twinOfANet_isTheNetOfTheTwinsPins() {
-    Twins twins = new Twins(session.document().index());
-    assertThat(twins.of(Subject.parse("net:A_C1"))).contains(Subject.parse("net:B_C1"));
+    TwinLookup twins = session.document().twins();
+    assertThat(twins.of(Subject.parse("net:A_C1"))).contains(Known.said(Subject.parse("net:B_C1")));
   }
 
   /** One dual op-amp that serves both channels: pin 1 has its twin at pin 7 of the same part. */
@@ -184,9 +185,9 @@ class ChoosingTest {
         new TwinPair(Subject.parse("U9/X"), Subject.parse("U9/Y"), List.of(says(Evidence.MATCHED)));
     BoardMap map = BoardMapSamples.with(Bench.twoChannels(), dual);
     map = map.withTwins(map.twins().with(halves));
-    Twins twins = new Twins(new MapIndex(map));
-    assertThat(twins.of(Subject.parse("U9.1"))).contains(Subject.parse("U9.7"));
-    assertThat(twins.of(Subject.parse("U9.6"))).contains(Subject.parse("U9.2"));
+    TwinLookup twins = new TwinLookup(new MapIndex(map), Following.NONE);
+    assertThat(twins.of(Subject.parse("U9.1"))).contains(Known.said(Subject.parse("U9.7")));
+    assertThat(twins.of(Subject.parse("U9.6"))).contains(Known.said(Subject.parse("U9.2")));
   }
 
   @Test

@@ -14,18 +14,41 @@ import org.relegend.map.Section;
 import org.relegend.map.Subject;
 
 /**
- * The twin of whatever is pointed at, from the pairs that people declared: a pin's twin is the pin
- * in the same role of the twin section, else of the same number of the twin part; a net's the one
- * net that the twins of its pins are on.
+ * The twin of whatever is pointed at. What people said comes first: a pin's twin is the pin in the
+ * same role of the twin section, else the one that the circuit tells, else of the same number of
+ * the twin part; a net's the one net that the twins of its pins are on. Where nothing was said, it
+ * is what follows from what was.
  */
-final class Twins {
-  private final MapIndex index;
-
-  Twins(MapIndex index) {
-    this.index = index;
+final class TwinLookup {
+  /**
+   * A twin.
+   *
+   * @param follows what it follows from; empty where people said it
+   */
+  record Known(Subject subject, Optional<Card.Follows> follows) {
+    static Known said(Subject subject) {
+      return new Known(subject, Optional.empty());
+    }
   }
 
-  Optional<Subject> of(Subject subject) {
+  private final MapIndex index;
+  private final Following following;
+
+  TwinLookup(MapIndex index, Following following) {
+    this.index = index;
+    this.following = following;
+  }
+
+  Optional<Known> of(Subject subject) {
+    return said(subject).map(Known::said).or(() -> follows(subject));
+  }
+
+  /** What may be the twin, where the circuit can't tell which of several it is. */
+  List<Subject> several(Subject subject) {
+    return following.several(subject);
+  }
+
+  private Optional<Subject> said(Subject subject) {
     Optional<Subject> declared = index.twinsOf(subject).stream().findFirst();
     if (declared.isPresent()) {
       return declared;
@@ -43,6 +66,17 @@ final class Twins {
         : Optional.empty();
   }
 
+  private Optional<Known> follows(Subject subject) {
+    return following
+        .of(subject)
+        .map(found -> new Known(other(found, subject), Optional.of(found.follows())))
+        .filter(known -> Subjects.isIn(index.map(), known.subject()));
+  }
+
+  private static Subject other(Following.Found found, Subject one) {
+    return one.equals(found.pair().a()) ? found.pair().b() : found.pair().a();
+  }
+
   private Optional<Part> ofPart(PartId part) {
     return index.twinsOf(Subject.of(part)).stream()
         .filter(Subject.OfPart.class::isInstance)
@@ -58,11 +92,21 @@ final class Twins {
             .findFirst();
     return declared
         .or(() -> bySection(pin))
+        .or(() -> ofPart(pin.part()).flatMap(part -> among(part, pin)));
+  }
+
+  /** Of the pins of the twin part: a resistor may be drawn either way round. */
+  private Optional<PinRef> among(Part part, PinRef pin) {
+    return follows(Subject.of(pin))
+        .map(Known::subject)
+        .filter(Subject.OfPin.class::isInstance)
+        .map(twin -> ((Subject.OfPin) twin).pin())
+        .filter(twin -> twin.part().equals(part.id()))
         .or(
             () ->
-                ofPart(pin.part())
-                    .filter(part -> part.pin(pin.pin()).isPresent())
-                    .map(part -> new PinRef(part.id(), pin.pin())));
+                part.pin(pin.pin()).isPresent()
+                    ? Optional.of(new PinRef(part.id(), pin.pin()))
+                    : Optional.empty());
   }
 
   /** Halves of one part may be twins of each other, on pins of other numbers. */

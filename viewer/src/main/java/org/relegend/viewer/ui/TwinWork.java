@@ -1,0 +1,105 @@
+package org.relegend.viewer.ui;
+
+import java.util.List;
+import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.Session;
+
+/** Twins in one window: works out what follows, and shows it in lists below the pictures. */
+final class TwinWork {
+  private final Session session;
+  private final TwinWorking working;
+  private final WorkPanel panel;
+  private final TwinLists lists;
+
+  TwinWork(Session session, TwinWorking working, WorkPanel panel) {
+    this.session = session;
+    this.working = working;
+    this.panel = panel;
+    lists = new TwinLists(session, working, panel::goToStrip, this::leaveGhosts);
+  }
+
+  List<RowList> lists() {
+    return lists.all();
+  }
+
+  /** The map was opened. */
+  void begin() {
+    working.follow();
+  }
+
+  /** Takes up what changed. */
+  void follow(Change change) {
+    switch (change) {
+      case MAP -> {
+        working.follow();
+        lists.settleTwins();
+        predict();
+      }
+      case TWINS -> {
+        lists.settleTwins();
+        predict();
+      }
+      case TWINS_SAID -> {
+        working.follow();
+        lists.settleTwins();
+        panel.show(lists.twins());
+      }
+      case PICTURES -> predict();
+      case GHOSTS -> lists.settleGhosts();
+      default -> {}
+    }
+  }
+
+  private void predict() {
+    if (session.ghosts().areShown()) {
+      lists.settleGhosts();
+      working.predict();
+    }
+  }
+
+  /** What follows from the twins that are known, in the place of the node strip; or the strip. */
+  void toggleTwins() {
+    if (lists.twins().isVisible()) {
+      panel.goToStrip();
+    } else {
+      session.twinning().wanted();
+      working.follow();
+      lists.settleTwins();
+      panel.show(lists.twins());
+    }
+  }
+
+  /** Predicted places on the photo and in a list; or neither. */
+  void toggleGhosts() {
+    if (session.ghosts().areShown() && lists.ghosts().isVisible()) {
+      leaveGhosts();
+    } else {
+      session.ghosts().show(true);
+      working.predict();
+      panel.show(lists.ghosts());
+    }
+  }
+
+  private void leaveGhosts() {
+    session.ghosts().show(false);
+    panel.goToStrip();
+  }
+
+  /** Accepts all that the list shows which is open. */
+  void acceptAll() {
+    if (lists.twins().isVisible()) {
+      session.twinning().acceptAll();
+    } else {
+      session.ghosts().acceptAll();
+    }
+  }
+
+  /** Rejects all that the list shows which is open. */
+  void rejectAll() {
+    if (lists.twins().isVisible()) {
+      session.twinning().rejectAll();
+    } else {
+      session.ghosts().rejectAll();
+    }
+  }
+}
