@@ -216,7 +216,7 @@ class TwinStoryIT {
     try (Technician tech = start(theme, this::fourPlaced)) {
       tech.key("ESCAPE");
       tech.countAnew();
-      tech.key("Q");
+      tech.key("J");
       tech.await("the ghosts", () -> tech.session().ghosts().all().size() == 35);
       assertThat(insideOf(tech)).as("within their circles").isGreaterThanOrEqualTo(33);
       tech.shoot(named("ghosts", theme));
@@ -284,7 +284,7 @@ class TwinStoryIT {
   void ghostPointedAt_isChosen_andRejectedFromThePhoto() throws Exception {
     try (Technician tech = start(Theme.LIGHT, this::fourPlaced)) {
       tech.key("ESCAPE");
-      tech.key("Q");
+      tech.key("J");
       tech.await("the ghosts", () -> !tech.session().ghosts().all().isEmpty());
       Predictions.Prediction ghost =
           tech.session().ghosts().all().stream()
@@ -312,7 +312,7 @@ class TwinStoryIT {
                       .without(new Placement.Key(TOP, Subject.parse("R224"), 1)));
             })) {
       tech.key("ESCAPE");
-      tech.key("Q");
+      tech.key("J");
       tech.await(
           "the reason",
           () ->
