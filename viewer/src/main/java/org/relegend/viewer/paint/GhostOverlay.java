@@ -3,8 +3,8 @@ package org.relegend.viewer.paint;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.Shape;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.util.List;
@@ -35,8 +35,7 @@ public final class GhostOverlay implements Overlay {
    * @param label may be empty
    * @param chosen whether the next action is about it
    */
-  public record Ghost(
-      Point at, double radius, List<Point> outline, String label, boolean chosen) {
+  public record Ghost(Point at, double radius, List<Point> outline, String label, boolean chosen) {
     /** One that isn't chosen. */
     public Ghost(Point at, double radius, List<Point> outline, String label) {
       this(at, radius, outline, label, false);

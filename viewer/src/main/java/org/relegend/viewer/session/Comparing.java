@@ -53,9 +53,7 @@ public final class Comparing {
     } else if (session.document().twins().of(focus.get()).isEmpty()) {
       noTwin.say(focus.get());
     } else {
-      session
-          .gate()
-          .through(session.exposure().of(focus.get()), this::begin);
+      session.gate().through(session.exposure().of(focus.get()), this::begin);
     }
   }
 
@@ -108,9 +106,7 @@ public final class Comparing {
   private Side side(Subject subject, Optional<Placement> place) {
     return new Side(
         subject,
-        place
-            .map(found -> new Spot(found.picture(), found.at()))
-            .or(() -> ghost(subject)));
+        place.map(found -> new Spot(found.picture(), found.at())).or(() -> ghost(subject)));
   }
 
   /** Where it should lie, if predicted places are shown and their zones' cautions were read. */

@@ -75,10 +75,7 @@ public final class Following {
       return new Following(chains(search, asked, known), false, "", Set.of());
     } catch (IllegalArgumentException unplaced) {
       return new Following(
-          chains(search, List.of(), known),
-          false,
-          String.valueOf(unplaced.getMessage()),
-          Set.of());
+          chains(search, List.of(), known), false, String.valueOf(unplaced.getMessage()), Set.of());
     }
   }
 

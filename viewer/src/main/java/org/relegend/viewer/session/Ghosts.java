@@ -209,8 +209,7 @@ public final class Ghosts {
 
   /** The zones that the circle reaches into, and those around the part wherever it is placed. */
   private Set<HazardZone> zones(Predictions.Prediction ghost) {
-    Set<HazardZone> zones =
-        new LinkedHashSet<>(new Dangers(document.index()).around(ghost.part()));
+    Set<HazardZone> zones = new LinkedHashSet<>(new Dangers(document.index()).around(ghost.part()));
     document.seen().zones().stream()
         .filter(zone -> zone.picture().equals(ghost.picture()))
         .filter(
@@ -275,8 +274,7 @@ public final class Ghosts {
 
   private Edit edit(Predictions.Prediction ghost) {
     return new PlacementEdits.Place(
-        new Placement(
-            ghost.picture(), ghost.part(), ghost.at(), hand.attests(Evidence.INFERRED)));
+        new Placement(ghost.picture(), ghost.part(), ghost.at(), hand.attests(Evidence.INFERRED)));
   }
 
   /** The chosen one isn't there; it doesn't come back in this sitting. */

@@ -32,13 +32,28 @@ record Pointing(Session session, Hub hub, Looks looks) {
     }
     switch (session.tool()) {
       case LOOK -> session.gate().through(zones, () -> lookAt(click, hit));
-      case PLACE -> session.gate().through(zones, () -> session.placing().place(click).ifPresent(session::showDone));
-      case PINS -> session.gate().through(zones, () -> session.pinning().click(click).ifPresent(session::showDone));
+      case PLACE ->
+          session
+              .gate()
+              .through(zones, () -> session.placing().place(click).ifPresent(session::showDone));
+      case PINS ->
+          session
+              .gate()
+              .through(zones, () -> session.pinning().click(click).ifPresent(session::showDone));
       case TRACE -> session.gate().through(zones, () -> session.trace(hit));
       case ZONE -> session.outlining().click(click);
-      case MEASURE -> session.gate().through(session.pairing().zonesAt(click), () -> session.measuring().click(click));
-      case LINE_UP -> session.gate().through(session.pairing().zonesAt(click), () -> session.pairing().click(click));
-      case STRAIGHTEN -> session.gate().through(session.pairing().zonesAt(click), () -> session.squaring().click(click));
+      case MEASURE ->
+          session
+              .gate()
+              .through(session.pairing().zonesAt(click), () -> session.measuring().click(click));
+      case LINE_UP ->
+          session
+              .gate()
+              .through(session.pairing().zonesAt(click), () -> session.pairing().click(click));
+      case STRAIGHTEN ->
+          session
+              .gate()
+              .through(session.pairing().zonesAt(click), () -> session.squaring().click(click));
     }
   }
 
@@ -61,7 +76,9 @@ record Pointing(Session session, Hub hub, Looks looks) {
     hub.check();
     List<Placement.Key> found =
         new ArrayList<>(
-            Hits.within(session.document().seen(), picture, a, b).stream().map(Placement::key).toList());
+            Hits.within(session.document().seen(), picture, a, b).stream()
+                .map(Placement::key)
+                .toList());
     if (more) {
       session.selection().marked().stream().filter(key -> !found.contains(key)).forEach(found::add);
     }

@@ -44,8 +44,7 @@ public final class Twinning {
   private @Nullable Seed said;
   private boolean alone;
 
-  Twinning(
-      Document document, Selection selection, Hand hand, Hub hub, Questions questions) {
+  Twinning(Document document, Selection selection, Hand hand, Hub hub, Questions questions) {
     this.document = document;
     this.selection = selection;
     this.hand = hand;
@@ -140,7 +139,9 @@ public final class Twinning {
         && now.twins().equals(map.twins());
   }
 
-  /** What is to be looked at: contradictions, differences, open choices, then pairs not kept yet. */
+  /**
+   * What is to be looked at: contradictions, differences, open choices, then pairs not kept yet.
+   */
   public List<TwinRow> rows() {
     Following following = document.following();
     List<TwinRow> rows = new ArrayList<>();
@@ -222,11 +223,9 @@ public final class Twinning {
     if (row instanceof TwinRow.Pair proposed) {
       rejected.add(Following.key(proposed.pair()));
       document.follow(document.following().rejecting(rejected));
-      hub.say(
-          Notice.Kind.TWINS_REJECTED, name(proposed.pair().a()), name(proposed.pair().b()));
+      hub.say(Notice.Kind.TWINS_REJECTED, name(proposed.pair().a()), name(proposed.pair().b()));
     } else if (row instanceof TwinRow.Clash clash) {
-      TwinPair pair =
-          new TwinPair(clash.said().a(), clash.said().b(), List.of(hand.attests()));
+      TwinPair pair = new TwinPair(clash.said().a(), clash.said().b(), List.of(hand.attests()));
       document.apply(new PartEdits.RemoveTwin(pair.key()));
     } else if (row instanceof TwinRow.Differs differs && differs.mark().isPresent()) {
       document.apply(new PartEdits.RemoveDeviation(differs.difference().key()));

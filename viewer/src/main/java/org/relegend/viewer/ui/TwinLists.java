@@ -103,8 +103,7 @@ final class TwinLists {
       return following.problem();
     }
     if (rows.isEmpty()) {
-      return Texts.of(
-          session.map().twins().isEmpty() ? "list.twins.none" : "list.twins.nothing");
+      return Texts.of(session.map().twins().isEmpty() ? "list.twins.none" : "list.twins.nothing");
     }
     return following.contradictions().isEmpty()
         ? Texts.of("list.twins.hint", session.twinning().sure())
@@ -213,10 +212,6 @@ final class TwinLists {
             .orElse(Texts.of("ghosts.working"));
     String hint = shown.isEmpty() ? told : told + "  " + Texts.of("list.ghosts.hint");
     ghosts.show(Texts.of("list.ghosts.count", shown.size()), hint, shown);
-    session
-        .ghosts()
-        .chosen()
-        .map(places::indexOf)
-        .ifPresent(ghosts::choose);
+    session.ghosts().chosen().map(places::indexOf).ifPresent(ghosts::choose);
   }
 }

@@ -128,8 +128,7 @@ final class TwinWorking {
       if (known == null || !known.file().equals(file) || !known.changed().equals(changed)) {
         PhotoBrightness photo = PhotoBrightness.read(PhotoFile.probe(file), watch::at);
         known =
-            new Seen(
-                file, changed, new Brightness(photo.width(), photo.height(), photo.pixels()));
+            new Seen(file, changed, new Brightness(photo.width(), photo.height(), photo.pixels()));
         seen = known;
       }
       return Optional.of(known.brightness());

@@ -175,10 +175,12 @@ class TwinningTest {
   @Test
   void differenceIsMarked_andTheMarkTakenBack() {
     BoardMap map = untold();
-    map = org.relegend.map.BoardMapSamples.with(
-        map, org.relegend.map.BoardMapSamples.net("B_E1", "Q201.E", "R225.1"));
-    map = org.relegend.map.BoardMapSamples.with(
-        map, org.relegend.map.BoardMapSamples.net("A_E1", "Q101.E"));
+    map =
+        org.relegend.map.BoardMapSamples.with(
+            map, org.relegend.map.BoardMapSamples.net("B_E1", "Q201.E", "R225.1"));
+    map =
+        org.relegend.map.BoardMapSamples.with(
+            map, org.relegend.map.BoardMapSamples.net("A_E1", "Q101.E"));
     open(map);
     say("Q101", "Q201");
     work();
@@ -207,10 +209,12 @@ class TwinningTest {
     open(Bench.with(untold(), Bench.mains(TOP, 900, 2200, 1100, 2400)));
     session.choose(Subject.parse("C102"));
     assertThat(session.gate().caution()).isEmpty();
-    session.document().apply(
-        new org.relegend.map.PartEdits.DeclareTwin(
-            new TwinPair(
-                Subject.parse("Q101"), Subject.parse("Q201"), List.of(says(Evidence.SEEN)))));
+    session
+        .document()
+        .apply(
+            new org.relegend.map.PartEdits.DeclareTwin(
+                new TwinPair(
+                    Subject.parse("Q101"), Subject.parse("Q201"), List.of(says(Evidence.SEEN)))));
     work();
     Card card = session.selection().card().orElseThrow();
     assertThat(card.twin()).contains(Subject.parse("C202"));

@@ -103,8 +103,7 @@ class TwinStoryIT {
     tech.awaitShown(FindResults.class, "results");
     tech.key("ENTER");
     tech.await(
-        part,
-        () -> tech.session().selection().subject().equals(Optional.of(Subject.parse(part))));
+        part, () -> tech.session().selection().subject().equals(Optional.of(Subject.parse(part))));
   }
 
   private static int rows(Technician tech, String list) {
@@ -137,16 +136,14 @@ class TwinStoryIT {
 
       tech.key("D");
       tech.await("the mark", () -> tech.session().map().deviations().size() == 1);
-      assertThat(tech.session().map().deviations().at(0).cause())
-          .isEqualTo(Deviation.Cause.DESIGN);
+      assertThat(tech.session().map().deviations().at(0).cause()).isEqualTo(Deviation.Cause.DESIGN);
       tech.key("shift C");
       tech.await("all of them", () -> tech.session().map().twins().size() == ALL);
       assertThat(tech.keys()).as("keys beside the name").isEqualTo(4);
       assertThat(tech.session().map().twins())
           .filteredOn(pair -> pair.a() instanceof Subject.OfPart)
           .hasSize(39)
-          .allMatch(
-              pair -> pair.b().toString().equals(pair.a().toString().replaceFirst("1", "2")));
+          .allMatch(pair -> pair.b().toString().equals(pair.a().toString().replaceFirst("1", "2")));
       tech.await("only the difference left", () -> list.getModel().getSize() == 1);
       tech.shoot(named("accepted", theme));
       tech.key("ctrl Z");
@@ -204,7 +201,9 @@ class TwinStoryIT {
   }
 
   private static boolean isOfB(BoardMap map, Subject subject) {
-    return Subjects.partOf(subject).flatMap(map::part).filter(part -> part.channel().equals("B"))
+    return Subjects.partOf(subject)
+        .flatMap(map::part)
+        .filter(part -> part.channel().equals("B"))
         .isPresent();
   }
 
@@ -227,8 +226,7 @@ class TwinStoryIT {
       tech.key("ENTER");
       tech.await(
           "the place",
-          () ->
-              tech.session().selection().subject().equals(Optional.of(Subject.parse(DANGEROUS))));
+          () -> tech.session().selection().subject().equals(Optional.of(Subject.parse(DANGEROUS))));
       tech.shoot(named("ghost-chosen", theme));
       tech.key("C");
       tech.await("placed", () -> place(tech, DANGEROUS).isPresent());
@@ -292,8 +290,7 @@ class TwinStoryIT {
               .findFirst()
               .orElseThrow();
       tech.click(tech.panel().photo(), ghost.at());
-      tech.await(
-          "it chosen", () -> tech.session().ghosts().chosen().equals(Optional.of(ghost)));
+      tech.await("it chosen", () -> tech.session().ghosts().chosen().equals(Optional.of(ghost)));
       tech.key("DELETE");
       assertThat(tech.session().ghosts().all()).doesNotContain(ghost);
       assertThat(said(tech)).isEqualTo(Notice.Kind.GHOST_REJECTED);
@@ -308,7 +305,8 @@ class TwinStoryIT {
             map -> {
               BoardMap four = fourPlaced(map);
               return four.withPlacements(
-                  four.placements().without(new Placement.Key(TOP, Subject.parse("R201"), 1))
+                  four.placements()
+                      .without(new Placement.Key(TOP, Subject.parse("R201"), 1))
                       .without(new Placement.Key(TOP, Subject.parse("R224"), 1)));
             })) {
       tech.key("ESCAPE");
@@ -316,7 +314,10 @@ class TwinStoryIT {
       tech.await(
           "the reason",
           () ->
-              tech.session().ghosts().told().filter(told -> told.contains("at least three"))
+              tech.session()
+                  .ghosts()
+                  .told()
+                  .filter(told -> told.contains("at least three"))
                   .isPresent());
       assertThat(rows(tech, "ghosts")).isZero();
       tech.shoot("twin-ghosts-few");
