@@ -79,7 +79,7 @@ public final class GhostOverlay implements Overlay {
             .mapToDouble(
                 one ->
                     ghosts.stream()
-                        .filter(other -> other != one)
+                        .filter(other -> !other.equals(one))
                         .mapToDouble(other -> other.at().distance(one.at()))
                         .min()
                         .orElse(Double.POSITIVE_INFINITY))
