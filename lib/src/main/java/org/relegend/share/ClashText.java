@@ -2,6 +2,7 @@ package org.relegend.share;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Clash;
 import org.relegend.map.Names;
@@ -98,29 +99,26 @@ public final class ClashText {
     }
   }
 
-  /** Who says so: "(seen by Kim, 2026-03-04)" for each who stands for it. */
+  /** Who says so: " (seen by Kim, 2026-03-04)" for each who stands for it. */
   private static String by(String version) {
-    List<String> said = new ArrayList<>();
-    collect(Json.parse(version), said);
-    return said.isEmpty() ? "" : " (" + String.join("; ", said) + ")";
+    String said = Said.text(Said.in(Json.parse(version)));
+    return said.isEmpty() ? "" : " (" + said + ")";
   }
 
-  private static void collect(Json json, List<String> said) {
-    if (json instanceof Json.Arr list) {
-      list.values().forEach(value -> collect(value, said));
-    } else if (json instanceof Json.Obj object) {
-      if (object.fields().get("evidence") instanceof Json.Text evidence
-          && object.fields().get("at") instanceof Json.Text at) {
-        String author =
-            object.fields().get("author") instanceof Json.Text a ? " by " + a.value() : "";
-        said.add(
-            evidence.value()
-                + author
-                + ", "
-                + at.value().substring(0, Math.min(10, at.value().length())));
-      } else {
-        object.fields().values().forEach(value -> collect(value, said));
-      }
+  /** What a clash is about, where that is one thing of the board. */
+  static Optional<Subject> subject(Clash clash) {
+    Clash.Cell first = clash.cells().get(0);
+    try {
+      return switch (first.table()) {
+        case "parts" -> Optional.of(Subject.of(new PartId(first.key())));
+        case "nets" -> Optional.of(Subject.of(new NetId(first.key())));
+        case PinCells.TABLE -> Optional.of(Subject.of(PinRef.parse(first.key())));
+        case "placements" ->
+            Optional.of(Rules.PLACEMENTS.shelf().key(first.key()).subject());
+        default -> Optional.empty();
+      };
+    } catch (IllegalArgumentException unreadable) {
+      return Optional.empty();
     }
   }
 }

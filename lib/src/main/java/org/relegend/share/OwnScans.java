@@ -162,13 +162,15 @@ public final class OwnScans {
     GreyImage image = GreyImage.of(grey.width(), grey.height(), grey.brightness());
     List<Match> matches = new ArrayList<>();
     String why = "no page of the map is without its file";
+    double nearest = -1;
     for (Picture picture : missing()) {
       if (picture instanceof Page page) {
         ScanResult result =
             ScanLineUp.of(image, Extent.of(page.width(), page.height()), pins(page.id()));
         if (result instanceof Aligned found) {
           matches.add(new Match(page, found));
-        } else {
+        } else if (result.evidence().sure() > nearest) {
+          nearest = result.evidence().sure();
           why = ((ScanResult.Unaligned) result).message();
         }
       }

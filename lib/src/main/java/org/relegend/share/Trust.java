@@ -44,7 +44,8 @@ public final class Trust {
 
   private Trust(BoardMap map) {
     Map<String, List<Attestation>> byAuthor = new TreeMap<>();
-    for (List<Attestation> evidence : statements(map)) {
+    for (Statement statement : Statement.of(map)) {
+      List<Attestation> evidence = statement.by();
       evidence.forEach(
           said -> byAuthor.computeIfAbsent(said.author(), name -> new ArrayList<>()).add(said));
       Attestation.best(evidence).ifPresent(found -> best.merge(found, 1, Integer::sum));
@@ -65,15 +66,6 @@ public final class Trust {
     Instant first = all.stream().map(Attestation::at).min(Instant::compareTo).orElseThrow();
     Instant last = all.stream().map(Attestation::at).max(Instant::compareTo).orElseThrow();
     return new Author(name, said, first, last);
-  }
-
-  private static List<List<Attestation>> statements(BoardMap map) {
-    List<List<Attestation>> all = new ArrayList<>();
-    map.placements().forEach(placement -> all.add(placement.evidence()));
-    for (Net net : map.nets()) {
-      net.members().forEach(member -> all.add(member.evidence()));
-    }
-    return all;
   }
 
   /** Placements that somebody who fits stands for. */
@@ -127,7 +119,26 @@ public final class Trust {
     lines.add(
         "best evidence of all: %s; stood for by more than one: %d"
             .formatted(counted(best), confirmed));
+    lines.add(shares());
     return lines;
+  }
+
+  /** How much is measured, and how much is no more than concluded. */
+  private String shares() {
+    long all = best.values().stream().mapToLong(count -> count).sum();
+    long measured = count(Evidence.MEASURED) + count(Evidence.BEEPED);
+    long seen = count(Evidence.SEEN) + count(Evidence.MATCHED);
+    return all == 0
+        ? "nothing is placed or joined yet"
+        : "measured or beeped %d %%, seen or matched %d %%, inferred or guessed %d %%"
+            .formatted(
+                Math.round(100.0 * measured / all),
+                Math.round(100.0 * seen / all),
+                Math.round(100.0 * (all - measured - seen) / all));
+  }
+
+  private long count(Evidence evidence) {
+    return best.getOrDefault(evidence, 0);
   }
 
   private static String counted(Map<Evidence, Integer> said) {

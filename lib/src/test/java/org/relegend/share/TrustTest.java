@@ -63,6 +63,6 @@ class TrustTest {
         .containsEntry(Evidence.GUESSED, 1)
         .containsEntry(Evidence.INFERRED, 4);
     assertThat(trust.confirmed()).isEqualTo(1);
-    assertThat(trust.lines()).hasSize(4).first().asString().startsWith("Ada").contains("2 guessed");
+    assertThat(trust.lines()).hasSize(5).first().asString().startsWith("Ada").contains("2 guessed");
   }
 }

@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
       PackCommand.class,
       UnpackCommand.class,
       MergeCommand.class,
+      TrustCommand.class,
       SheetCommand.class
     })
 public final class Commands implements Runnable {

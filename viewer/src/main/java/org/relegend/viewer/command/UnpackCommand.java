@@ -5,9 +5,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapInfo;
 import org.relegend.map.Names;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
+import org.relegend.share.Disagreement;
+import org.relegend.share.Disagreements;
 import org.relegend.share.OwnScans;
 import org.relegend.share.ShareException;
 import org.relegend.share.Trust;
@@ -58,7 +61,11 @@ final class UnpackCommand extends Answering {
         .put("title", done.map().info().title())
         .put("missing", Json.array(done.missing(), picture -> Json.of(picture.id().text())))
         .put("scans", Json.array(done.scans(), UnpackCommand::json))
-        .put("authors", Json.array(trust.authors(), UnpackCommand::json));
+        .put("authors", Json.array(trust.authors(), TrustCommand::author))
+        .put(
+            "disagreements",
+            Json.array(
+                Disagreements.of(done.map()), one -> TrustCommand.disagreement(done.map(), one)));
   }
 
   private static Json json(OwnScans.Told told) {
@@ -73,17 +80,22 @@ final class UnpackCommand extends Answering {
     return told.why().isEmpty() ? json : json.put("why", told.why());
   }
 
-  private static Json json(Trust.Author author) {
-    Json.Obj evidence = Json.object();
-    for (var said : author.said().entrySet()) {
-      evidence = evidence.put(said.getKey().word(), said.getValue());
-    }
-    return Json.object().put("author", author.name()).put("said", evidence);
+  /** What the map is of; a unit of another issue may differ. */
+  private static List<String> told(MapInfo info) {
+    String of = (info.maker() + " " + info.model()).strip();
+    String issue = info.issue().isEmpty() ? "" : "issue " + info.issue();
+    String told = of.isEmpty() || issue.isEmpty() ? of + issue : of + ", " + issue;
+    return told.isEmpty() ? List.of() : List.of("of " + told + ": look whether yours is the same");
   }
 
   private void print(PrintWriter out, Unpack.Unpacked done, Trust trust) {
     out.println("Unpacked \"%s\" to %s.".formatted(done.map().info().title(), folder));
+    told(done.map().info()).forEach(out::println);
     trust.lines().forEach(out::println);
+    List<Disagreement> differences = Disagreements.of(done.map());
+    if (!differences.isEmpty()) {
+      TrustCommand.print(out, differences);
+    }
     done.scans().forEach(told -> out.println(Names.spelledOut(told.line())));
     for (Picture picture : done.missing()) {
       boolean linedUp =
