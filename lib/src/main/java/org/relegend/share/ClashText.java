@@ -113,8 +113,7 @@ public final class ClashText {
         case "parts" -> Optional.of(Subject.of(new PartId(first.key())));
         case "nets" -> Optional.of(Subject.of(new NetId(first.key())));
         case PinCells.TABLE -> Optional.of(Subject.of(PinRef.parse(first.key())));
-        case "placements" ->
-            Optional.of(Rules.PLACEMENTS.shelf().key(first.key()).subject());
+        case "placements" -> Optional.of(Rules.PLACEMENTS.shelf().key(first.key()).subject());
         default -> Optional.empty();
       };
     } catch (IllegalArgumentException unreadable) {

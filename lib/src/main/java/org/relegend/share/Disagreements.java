@@ -51,8 +51,7 @@ public final class Disagreements {
   }
 
   private void add(Kind kind, String about, Subject subject, List<Position> positions) {
-    found.add(
-        new Disagreement(kind, about, Optional.of(subject), Optional.empty(), positions));
+    found.add(new Disagreement(kind, about, Optional.of(subject), Optional.empty(), positions));
   }
 
   private void clashes() {
@@ -89,9 +88,7 @@ public final class Disagreements {
       for (Net.Member member : net.members()) {
         byPin
             .computeIfAbsent(member.pin(), pin -> new ArrayList<>())
-            .add(
-                new Position(
-                    "at " + map.nameOf(Subject.of(net.id())), member.evidence()));
+            .add(new Position("at " + map.nameOf(Subject.of(net.id())), member.evidence()));
       }
     }
     byPin.forEach(

@@ -36,8 +36,7 @@ public final class Said {
     } else if (json instanceof Json.Obj object) {
       if (object.fields().get("evidence") instanceof Json.Text evidence
           && object.fields().get("at") instanceof Json.Text at) {
-        String author =
-            object.fields().get("author") instanceof Json.Text name ? name.value() : "";
+        String author = object.fields().get("author") instanceof Json.Text name ? name.value() : "";
         try {
           found.add(
               new Attestation(Evidence.of(evidence.value()), author, Instant.parse(at.value())));

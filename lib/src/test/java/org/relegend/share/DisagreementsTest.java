@@ -78,8 +78,7 @@ class DisagreementsTest {
   @Test
   void twoPlacesOnOnePhoto_areTold_butNotOnAPage() {
     Placement one = new Placement(TOP, Subject.parse("R1.1"), new Point(5, 5), ADA);
-    Placement two =
-        new Placement(TOP, one.subject(), 2, new Point(60, 5), List.of(), List.of(BEN));
+    Placement two = new Placement(TOP, one.subject(), 2, new Point(60, 5), List.of(), List.of(BEN));
     BoardMap map = PLAIN.withPlacements(PLAIN.placements().with(one).with(two));
     Disagreement found = only(map, Kind.PLACE);
     assertThat(found.picture()).contains(TOP);
@@ -95,7 +94,14 @@ class DisagreementsTest {
     PictureId second = new PictureId("second");
     Photo photo =
         new Photo(
-            second, "", "photos/s.jpg", MAIN, Side.COMPONENT, Turn.UNKNOWN, "0".repeat(64), 4000,
+            second,
+            "",
+            "photos/s.jpg",
+            MAIN,
+            Side.COMPONENT,
+            Turn.UNKNOWN,
+            "0".repeat(64),
+            4000,
             3000);
     List<PicturePairs.Spot> spots = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
@@ -106,8 +112,7 @@ class DisagreementsTest {
     return map.withLineUps(
             map.lineUps()
                 .with(
-                    new PicturePairs(
-                        TOP, second, PicturePairs.Found.CLICKED, spots, List.of(ADA))))
+                    new PicturePairs(TOP, second, PicturePairs.Found.CLICKED, spots, List.of(ADA))))
         .withPlacements(
             map.placements()
                 .with(new Placement(TOP, Subject.parse("R1.1"), new Point(1000, 1000), ADA))
@@ -132,8 +137,7 @@ class DisagreementsTest {
                 .with(new TwinPair(one, Subject.parse("R2"), List.of(ADA)))
                 .with(new TwinPair(one, Subject.parse("R9"), List.of(BEN))));
     assertThat(authors(only(twins, Kind.TWIN))).containsExactly("Ada", "Ben");
-    Discrepancy value =
-        new Discrepancy(one, Discrepancy.Aspect.VALUE, "33k", List.of(BEN), "");
+    Discrepancy value = new Discrepancy(one, Discrepancy.Aspect.VALUE, "33k", List.of(BEN), "");
     Disagreement drawing =
         only(PLAIN.withDiscrepancies(PLAIN.discrepancies().with(value)), Kind.DRAWING);
     assertThat(drawing.positions().get(0).says()).isEqualTo("drawing: 33k");
@@ -143,8 +147,7 @@ class DisagreementsTest {
   @Test
   void filters_pickThoseThatSomebodyStandsFor() {
     Placement one = new Placement(TOP, Subject.parse("R1.1"), new Point(5, 5), ADA);
-    Placement two =
-        new Placement(TOP, one.subject(), 2, new Point(60, 5), List.of(), List.of(BEN));
+    Placement two = new Placement(TOP, one.subject(), 2, new Point(60, 5), List.of(), List.of(BEN));
     BoardMap map = PLAIN.withPlacements(PLAIN.placements().with(one).with(two));
     Disagreement found = only(map, Kind.PLACE);
     assertThat(found.fits(new Trust.Filter(Optional.of("Ben"), Optional.empty(), Optional.empty())))

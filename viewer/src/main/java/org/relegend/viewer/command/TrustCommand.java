@@ -144,8 +144,7 @@ final class TrustCommand extends Answering {
         "positions",
         Json.array(
             one.positions(),
-            position ->
-                Json.object().put("says", position.says()).put("by", by(position.by()))));
+            position -> Json.object().put("says", position.says()).put("by", by(position.by()))));
   }
 
   private void print(
