@@ -105,7 +105,8 @@ class DisagreementsTest {
             3000);
     List<PicturePairs.Spot> spots = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
-      Point at = new Point(300 + 1500.0 * (i % 3), 200 + 2000.0 * (i / 3));
+      int row = i / 3;
+      Point at = new Point(300 + 1500.0 * (i % 3), 200 + 2000.0 * row);
       spots.add(new PicturePairs.Spot(at.plus(i % 2, 0), at.plus(100, 50)));
     }
     BoardMap map = PLAIN.withPictures(PLAIN.pictures().with(photo));
