@@ -49,7 +49,7 @@ public final class OwnPhotos {
    */
   public static BoardMap printed(BoardMap map, Table<PictureId, JobPhoto> photos) {
     if (photos.isEmpty()) {
-      return map;
+      return Carrier.of(map).zoned();
     }
     Carrier carrier = Carrier.of(over(map, photos));
     BoardMap shown = carrier.seen();

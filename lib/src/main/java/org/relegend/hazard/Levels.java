@@ -1,6 +1,7 @@
 package org.relegend.hazard;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Optional;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
@@ -18,10 +19,13 @@ record Levels(Circuit circuit, MainsReach mains) {
    */
   record Level(double dc, double peak, boolean fromMains) {}
 
-  /** Of nodes that are one by wire; empty where nothing is known of any. */
+  /** Of nodes that are one by wire, the highest told of any; empty where nothing is known. */
   Optional<Level> of(Collection<Node> nodes) {
     Optional<Level> declared =
-        nodes.stream().map(this::declared).flatMap(Optional::stream).findFirst();
+        nodes.stream()
+            .map(this::declared)
+            .flatMap(Optional::stream)
+            .max(Comparator.comparingDouble(level -> Math.abs(level.dc()) + level.peak()));
     boolean live = nodes.stream().anyMatch(mains::has);
     return declared.isEmpty() && live ? Optional.of(mains(0)) : declared;
   }

@@ -83,7 +83,8 @@ public record StoredCharge(
       return basis != Basis.DECLARED || limits.isHighDc(volts.orElse(0));
     }
     Discharge full = discharge().get();
-    boolean high = limits.isHighDc(full.volts()) && full.coulombs() > NOTEWORTHY_COULOMBS;
+    boolean more = !unread.isEmpty() || full.coulombs() > NOTEWORTHY_COULOMBS;
+    boolean high = limits.isHighDc(full.volts()) && more;
     return high || full.joules() >= NOTEWORTHY_JOULES;
   }
 }

@@ -78,13 +78,25 @@ public final class Carrier {
       return map;
     }
     List<Placement> added = new ArrayList<>();
-    List<HazardZone> grown = new ArrayList<>();
     for (Picture picture : map.pictures()) {
       on(picture.id()).forEach(carried -> added.add(carried.asPlacement()));
+    }
+    return zoned().withPlacements(map.placements().withAll(added));
+  }
+
+  /**
+   * The map with the hazard zones that are carried added to it, and nothing else: for whoever shows
+   * or names places. Never what is edited or saved.
+   */
+  public BoardMap zoned() {
+    if (map.lineUps().isEmpty() || map.zones().isEmpty()) {
+      return map;
+    }
+    List<HazardZone> grown = new ArrayList<>();
+    for (Picture picture : map.pictures()) {
       zonesOn(picture.id()).forEach(carried -> grown.add(carried.zone()));
     }
-    return map.withPlacements(map.placements().withAll(added))
-        .withZones(map.zones().withAll(grown));
+    return map.withZones(map.zones().withAll(grown));
   }
 
   /** Where a subject is carried to, by picture; nothing where it is placed itself. */

@@ -120,7 +120,7 @@ public final class Pack {
     Anonymous anonymous = new Anonymous(map, options);
     BoardMap bare = anonymous.of(map.withPictures(pictures(map)));
     bare = withoutPictures(bare, map);
-    tell(map, anonymous);
+    tell(map, bare, anonymous);
     byte[] text = MapFormat.write(bare);
     refuseNever(text, target);
     Path pack = work.resolve("pack");
@@ -270,14 +270,20 @@ public final class Pack {
     return result;
   }
 
-  private void tell(BoardMap map, Anonymous anonymous) {
+  private void tell(BoardMap map, BoardMap bare, Anonymous anonymous) {
     wentIn.add(
         "%d parts, %d nets, %d placements, %d hazard zones"
             .formatted(
-                map.parts().size(),
-                map.nets().size(),
-                map.placements().size(),
-                map.zones().size()));
+                bare.parts().size(),
+                bare.nets().size(),
+                bare.placements().size(),
+                bare.zones().size()));
+    int zones = map.zones().size() - bare.zones().size();
+    if (zones > 0) {
+      stayedOut.add(
+          "%d hazard zones, drawn on photos that stayed out: the pack doesn't warn there"
+              .formatted(zones));
+    }
     anonymous
         .names()
         .forEach(

@@ -20,6 +20,7 @@ import org.relegend.hazard.Cautions;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.LimitSet;
 import org.relegend.hazard.StoredCharge;
+import org.relegend.lineup.Carrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
@@ -56,7 +57,13 @@ public final class MapSheets {
    * @param files where the file of a picture is
    */
   public MapSheets(Circuit circuit, Function<Picture, Path> files) {
-    this(circuit, files, circuit.map());
+    this(zoned(circuit), files, circuit.map());
+  }
+
+  /** A zone drawn on one photo is printed on every photo that is lined up with it. */
+  private static Circuit zoned(Circuit circuit) {
+    BoardMap zoned = Carrier.of(circuit.map()).zoned();
+    return zoned.equals(circuit.map()) ? circuit : Circuit.of(zoned);
   }
 
   private MapSheets(Circuit circuit, Function<Picture, Path> files, BoardMap told) {

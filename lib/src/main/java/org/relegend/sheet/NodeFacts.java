@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.relegend.bench.rule.Twins;
 import org.relegend.bench.rule.Volts;
 import org.relegend.circuit.Circuit;
@@ -21,6 +22,7 @@ import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
+import org.relegend.map.Part;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -168,7 +170,7 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
     return places;
   }
 
-  /** The dangers of the node itself, and of the zones that any of its places lies in. */
+  /** The dangers of the node itself, and of the zones that any place of its parts lies in. */
   Set<HazardZone.Kind> dangers() {
     Set<HazardZone.Kind> kinds = new LinkedHashSet<>();
     Node node = Node.of(net.id());
@@ -176,13 +178,31 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
         .filter(reached -> reached.node().equals(node))
         .forEach(reached -> kinds.add(reached.kind()));
     for (JoinedPin pin : joined.pins()) {
-      for (Placement placement : pin.placements()) {
-        map().zones().stream()
-            .filter(zone -> zone.picture().equals(placement.picture()))
-            .filter(zone -> Outline.contains(zone.outline(), placement.at()))
-            .forEach(zone -> kinds.add(zone.kind()));
-      }
+      pin.placements().forEach(place -> zonesOver(place, kinds));
+      map()
+          .part(pin.pin().part())
+          .ifPresent(part -> placesOf(part).forEach(place -> zonesOver(place, kinds)));
     }
     return kinds;
+  }
+
+  /** Hands reach for the whole part, wherever its other pins are. */
+  private Stream<Placement> placesOf(Part part) {
+    Stream<Subject> inside =
+        Stream.concat(
+            part.pins().stream().map(pin -> Subject.of(part.ref(pin))),
+            part.sections().stream().map(own -> new Subject.OfSection(part.id(), own.name())));
+    return Stream.concat(Stream.of(Subject.of(part.id())), inside)
+        .flatMap(subject -> circuit.index().placementsOf(subject).stream());
+  }
+
+  private void zonesOver(Placement place, Set<HazardZone.Kind> kinds) {
+    map().zones().stream()
+        .filter(zone -> zone.picture().equals(place.picture()))
+        .filter(
+            zone ->
+                Outline.contains(zone.outline(), place.at())
+                    || Outline.overlap(zone.outline(), place.outline()))
+        .forEach(zone -> kinds.add(zone.kind()));
   }
 }

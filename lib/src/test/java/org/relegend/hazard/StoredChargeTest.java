@@ -86,6 +86,31 @@ class StoredChargeTest {
     assertThat(charge.isNoteworthy(LimitSet.INSTRUMENTS)).isTrue();
   }
 
+  /** 100 nF at 325 V hold 32.5 uC, below the 45 uC of IEC 61010-1; what C2 adds nobody knows. */
+  @Test
+  void unreadCapacitorBesideASmallOne_countsAsADangerAtHighVoltage() {
+    BoardMap map =
+        with(BoardMapSamples.blank(), twoPin("C1", "cap", "100n"), twoPin("C2", "cap", ""));
+    BoardMap both = with(map, net("HT", "C1.1", "C2.1"), net("0V", "C1.2", "C2.2"));
+    BoardMap alone = with(map, net("HT", "C1.1"), net("0V", "C1.2"));
+    assertThat(charges(declared(alone)).get(0).isNoteworthy(LimitSet.INSTRUMENTS)).isFalse();
+    StoredCharge charge = charges(declared(both)).get(0);
+    assertThat(charge.unread()).containsExactly(new PartId("C2"));
+    assertThat(charge.isNoteworthy(LimitSet.INSTRUMENTS)).isTrue();
+  }
+
+  /** Two nets that a link makes one: the voltage that is told of either of them counts. */
+  @Test
+  void netsThatAreOneByALink_takeTheHigherVoltageOfTheTwo() {
+    BoardMap map =
+        with(BoardMapSamples.blank(), twoPin("C1", "cap", "1u"), twoPin("W1", "link", ""));
+    map = with(map, net("A", "C1.1", "W1.1"), net("B", "W1.2"), net("0V", "C1.2"));
+    map = HazardMaps.with(map, "A", Potential.Nature.DC, 12);
+    map = HazardMaps.with(map, "B", Potential.Nature.DC, -250);
+    map = HazardMaps.with(map, "0V", Potential.Nature.REFERENCE, 0);
+    assertThat(charges(map).get(0).volts().orElseThrow()).isCloseTo(250, within(1e-9));
+  }
+
   /** 17 V AC at either end of a winding: 2 x 24.04 V between the ends. */
   @Test
   void betweenTwoAlternatingNets_peaksMayMeet() {

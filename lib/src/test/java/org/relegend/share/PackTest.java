@@ -34,6 +34,7 @@ import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
+import org.relegend.map.HazardZone;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
@@ -41,7 +42,9 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
+import org.relegend.map.Table;
 import org.relegend.map.Turn;
+import org.relegend.map.ZoneId;
 import org.relegend.scan.PictureSamples;
 import org.relegend.scan.Progress;
 import org.relegend.store.Digests;
@@ -266,6 +269,30 @@ class PackTest {
     assertThat(holds(all.get(2), PRIVATE.get(0) + "\"")).isFalse();
     assertThat(holds(all.get(2), PRIVATE.get(3))).isTrue();
     assertThat(report.stayedOut()).anyMatch(line -> line.startsWith("photo second"));
+  }
+
+  /** Whoever gets the pack must know that a warning is missing from it. */
+  @Test
+  void zonesOfPhotosThatStayOut_areToldOf_andNotCountedAsPacked() throws Exception {
+    try (MapFolder open = MapFolder.open(folder)) {
+      HazardZone zone =
+          new HazardZone(
+              new ZoneId("mains-1"),
+              new PictureId("second"),
+              HazardZone.Kind.MAINS,
+              List.of(new Point(1, 1), new Point(9, 1), new Point(9, 9)),
+              "",
+              List.of(BoardMapSamples.says(Evidence.SEEN)));
+      open.save(open.map().withZones(Table.of(List.of(zone))));
+    }
+    PackOptions without =
+        new PackOptions(
+            Optional.of(Set.of(TOP)), false, false, false, Map.of(), List.<String>of());
+    assertThat(pack(temp.resolve("all"), PackOptions.DEFAULT).wentIn())
+        .anyMatch(line -> line.endsWith(" 1 hazard zones"));
+    PackReport report = pack(temp.resolve("one"), without);
+    assertThat(report.wentIn()).anyMatch(line -> line.endsWith(" 0 hazard zones"));
+    assertThat(report.stayedOut()).anyMatch(line -> line.startsWith("1 hazard zones"));
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -21,16 +22,28 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.relegend.bench.rule.Twins;
 import org.relegend.circuit.Circuit;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
+import org.relegend.lineup.LinedUpMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
+import org.relegend.map.PinRef;
+import org.relegend.map.Placement;
+import org.relegend.map.Point;
 import org.relegend.map.Potential;
+import org.relegend.map.Side;
+import org.relegend.map.Subject;
+import org.relegend.map.Table;
+import org.relegend.map.ZoneId;
 import org.relegend.scan.Progress;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -63,6 +76,58 @@ class MapSheetsTest {
   private static Printed of(BoardMap map) {
     return new MapSheets(Circuit.of(map), picture -> Path.of("/nowhere", picture.file()))
         .print(Paper.A4, MapSheets.allNodes(map), NOON, Progress.UNWATCHED);
+  }
+
+  /** A zone drawn on one photo alone is printed on the other as soon as the two are lined up. */
+  @Test
+  void zoneIsPrinted_onEveryPhotoThatIsLinedUpWithItsOwn() throws IOException {
+    LinedUpMaps board = new LinedUpMaps(7).photo("OTHER", Side.COMPONENT);
+    assertThat(whereItHurts(board.map())).contains("No hazard areas");
+    board.pairs(BoardMapSamples.TOP.text(), "OTHER", 12, 0.5);
+    assertThat(whereItHurts(board.map())).doesNotContain("No hazard areas");
+  }
+
+  private static String whereItHurts(BoardMap map) throws IOException {
+    HazardZone zone =
+        new HazardZone(
+            new ZoneId("mains-1"),
+            BoardMapSamples.TOP,
+            HazardZone.Kind.MAINS,
+            List.of(new Point(500, 500), new Point(1500, 500), new Point(1500, 1500)),
+            "",
+            List.of(BoardMapSamples.says(Evidence.SEEN)));
+    try (Sheets sheets = new Sheets(of(map.withZones(Table.of(List.of(zone)))).pdf())) {
+      return sheets.text(sheets.pageOf("Where it can hurt"));
+    }
+  }
+
+  /** Hands reach for a part as a whole: its node warns where its body or another pin is in a zone. */
+  @Test
+  void node_warnsOfAZoneThatHoldsAnotherPinOfOneOfItsParts() {
+    BoardMap map = BoardMapSamples.divider();
+    Subject pin = Subject.of(new PinRef(map.parts().stream().findFirst().orElseThrow().id(), "1"));
+    Placement inside =
+        new Placement(
+            BoardMapSamples.TOP, pin, new Point(1200, 800), BoardMapSamples.says(Evidence.SEEN));
+    BoardMap placed = map.withPlacements(map.placements().with(inside));
+    assertThat(dangers(placed, "MID")).isEmpty();
+    HazardZone zone =
+        new HazardZone(
+            new ZoneId("mains-1"),
+            BoardMapSamples.TOP,
+            HazardZone.Kind.MAINS,
+            List.of(new Point(500, 500), new Point(1500, 500), new Point(1500, 1500)),
+            "",
+            List.of(BoardMapSamples.says(Evidence.SEEN)));
+    BoardMap zoned = placed.withZones(Table.of(List.of(zone)));
+    assertThat(dangers(zoned, "MID")).containsExactly(HazardZone.Kind.MAINS);
+    assertThat(dangers(zoned, "0V")).isEmpty();
+  }
+
+  private static Set<HazardZone.Kind> dangers(BoardMap map, String net) {
+    Circuit circuit = Circuit.of(map);
+    Hazards hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
+    return NodeFacts.of(circuit, hazards, Twins.of(circuit), new NetId(net)).dangers();
   }
 
   /** ISO 216: A4 is 210 x 297 mm; ANSI Y14.1: Letter is 8.5 x 11 inches. */

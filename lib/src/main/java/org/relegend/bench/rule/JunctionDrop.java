@@ -62,6 +62,12 @@ final class JunctionDrop implements Rule {
     return pnp ? -1 : 1;
   }
 
+  /** A Darlington's base and emitter have two junctions between them (common practice). */
+  private static double most(Unit unit, PartId part) {
+    boolean two = unit.kind(part).map(kind -> kind.name().endsWith("-darlington")).orElse(false);
+    return two ? 2 * MOST : MOST;
+  }
+
   private Optional<Finding> underPower(Unit unit, Element element) {
     for (String[] roles : JUNCTIONS) {
       Optional<Volts> from = element.volts(roles[0]);
@@ -71,7 +77,7 @@ final class JunctionDrop implements Rule {
         double sign = sign(unit, element.part());
         double drop = sign * (from.get().value() - to.get().value());
         double slack = from.get().uncertainty() + to.get().uncertainty();
-        if (drop > MOST + slack) {
+        if (drop > most(unit, element.part()) + slack) {
           return Optional.of(open(element, roles, drop));
         }
         Optional<Volts> a = element.healthy(roles[0]);
@@ -142,7 +148,7 @@ final class JunctionDrop implements Rule {
         unit.isFamily(part.get(), "transistor")
             || unit.kind(part.get()).map(kind -> kind.name().equals("diode")).orElse(false);
     double drop = Math.abs(reading.value());
-    if (!junction || drop >= LEAST && drop <= MOST) {
+    if (!junction || drop >= LEAST && drop <= most(unit, part.get())) {
       return Optional.empty();
     }
     String name = unit.map().nameOf(reading.at());

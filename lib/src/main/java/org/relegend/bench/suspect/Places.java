@@ -11,20 +11,25 @@ import org.relegend.hazard.Hazards;
 import org.relegend.hazard.LimitSet;
 import org.relegend.hazard.Outline;
 import org.relegend.hazard.Reached;
+import org.relegend.lineup.Carrier;
 import org.relegend.map.HazardZone;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
+import org.relegend.map.Table;
+import org.relegend.map.ZoneId;
 
 /** Where a probe may be sent: never into a hazard zone, nor to what mains or high voltage reach. */
 final class Places {
   private final Unit unit;
   private final Set<Node> reached = new HashSet<>();
+  private final Table<ZoneId, HazardZone> zones;
 
   Places(Unit unit) {
     this.unit = unit;
+    this.zones = Carrier.of(unit.map()).zoned().zones();
     Hazards.of(unit.circuit(), LimitSet.INSTRUMENTS).reached().stream()
         .map(Reached::node)
         .forEach(reached::add);
@@ -53,7 +58,7 @@ final class Places {
 
   private boolean inZone(Subject subject) {
     List<Placement> placements = unit.circuit().index().placementsOf(subject);
-    for (HazardZone zone : unit.map().zones()) {
+    for (HazardZone zone : zones) {
       for (Placement placement : placements) {
         if (placement.picture().equals(zone.picture())
             && (Outline.contains(zone.outline(), placement.at())

@@ -245,7 +245,7 @@ public final class SignalPath {
       if (!unit.isFamily(part.id(), "connector")) {
         continue;
       }
-      String words = " " + part.value().toLowerCase(Locale.ROOT) + " " + part.note();
+      String words = (part.value() + " " + part.note()).toLowerCase(Locale.ROOT);
       for (NetId net : unit.circuit().netsOf(part.id())) {
         if (carries(net)) {
           if (words.matches("(?s).*\\b(in|input)\\b.*")) {

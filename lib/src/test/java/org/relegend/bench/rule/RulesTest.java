@@ -125,6 +125,21 @@ class RulesTest {
     assertThat(findings(pnp.unit(), "junction-drop")).isEmpty();
   }
 
+  // Two silicon junctions in series drop 1.0 to 1.4 V (common practice for Darlingtons).
+  @Test
+  void junction_isQuiet_onADarlingtonsTwoJunctions_andFiresFarAboveThem() {
+    assertThat(findings(darlington(1.3).unit(), "junction-drop")).isEmpty();
+    assertThat(only(darlington(2.4).unit(), "junction-drop").message()).contains("open");
+  }
+
+  private static Boards darlington(double drop) {
+    return new Boards()
+        .parts("Q1 npn-darlington - E=A_E B=A_B C=VP")
+        .nominal("VP", 15)
+        .read("A_E", 5)
+        .read("A_B", 5 + drop);
+  }
+
   @Test
   void junction_fires_onADiodeTestOfThePart_andNotOnAGoodOne() {
     Boards board = new Boards().parts("D1 diode - A=A_X K=A_Y");

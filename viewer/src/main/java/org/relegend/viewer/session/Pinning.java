@@ -1,6 +1,7 @@
 package org.relegend.viewer.session;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.relegend.lineup.PackageShape;
 import org.relegend.lineup.Packages;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
+import org.relegend.map.Names;
 import org.relegend.map.Part;
 import org.relegend.map.PartEdits;
 import org.relegend.map.Photo;
@@ -62,12 +64,33 @@ public final class Pinning {
     return named
         .or(() -> part.map(Pinning::likelyPackage))
         .flatMap(Packages.known()::named)
-        .filter(
-            shape ->
-                part.filter(
-                        known ->
-                            !known.pins().isEmpty() && known.pins().size() != shape.pins().size())
-                    .isEmpty());
+        .filter(shape -> part.filter(known -> !fits(known, shape)).isEmpty());
+  }
+
+  /** Pins that are numbered must be the package's own: six of eight don't make a smaller one. */
+  private static boolean fits(Part part, PackageShape shape) {
+    int size = shape.pins().size();
+    boolean within =
+        !isNumbered(part)
+            || part.pins().stream().map(Pin::number).allMatch(number -> isUpTo(number, size));
+    return part.pins().isEmpty() || part.pins().size() == size && within;
+  }
+
+  private static boolean isUpTo(String number, int size) {
+    return number.length() < 5 && Integer.parseInt(number) <= size;
+  }
+
+  private static boolean isNumbered(Part part) {
+    return part.pins().stream().allMatch(pin -> pin.number().chars().allMatch(c -> c >= '0' && c <= '9'));
+  }
+
+  /** As they are counted on the package, whatever came first into the map. */
+  private static List<Pin> counted(Part part) {
+    return isNumbered(part)
+        ? part.pins().stream()
+            .sorted(Comparator.comparing(Pin::number, Names.NATURAL))
+            .toList()
+        : part.pins();
   }
 
   private Optional<Part> part() {
@@ -144,8 +167,9 @@ public final class Pinning {
     List<Edit> steps = new ArrayList<>(meaning.additions());
     Part part = grown(meaning, outline.shape(), steps);
     steps.add(place(on, Subject.of(part.id()), middle(outline.pins()), outline.body()));
-    for (int i = 0; i < part.pins().size(); i++) {
-      Subject pin = Subject.of(part.ref(part.pins().get(i)));
+    List<Pin> pins = counted(part);
+    for (int i = 0; i < pins.size(); i++) {
+      Subject pin = Subject.of(part.ref(pins.get(i)));
       steps.add(place(on, pin, outline.pins().get(i), List.of()));
     }
     String title = "Place %s with %d pins".formatted(part.designator(), part.pins().size());

@@ -136,12 +136,14 @@ final class Adding {
                 .run(
                     Texts.of("file.adding", nameOf(file)),
                     watch -> work.run(intake, watch),
-                    (Consumer<EditGroup>) edit -> added(sitting, edit),
+                    (Consumer<EditGroup>) edit -> added(sitting, file, edit),
                     this::failed));
   }
 
-  private void added(Sitting sitting, EditGroup edit) {
-    if (sitting.session().document().apply(edit)) {
+  private void added(Sitting sitting, Path file, EditGroup edit) {
+    if (!isOpen(sitting)) {
+      sayLeft(file);
+    } else if (sitting.session().document().apply(edit)) {
       edit.steps().stream()
           .filter(PictureEdits.PutPicture.class::isInstance)
           .map(step -> ((PictureEdits.PutPicture) step).picture().id())
@@ -149,6 +151,17 @@ final class Adding {
           .ifPresent(sitting.session().desk()::show);
     }
     next();
+  }
+
+  /** What comes after the map was closed is no longer put into it. */
+  private boolean isOpen(Sitting sitting) {
+    return window.sitting().filter(now -> now.session() == sitting.session()).isPresent();
+  }
+
+  private void sayLeft(Path file) {
+    if (window.isDisplayable()) {
+      window.files().say(Texts.of("file.left", nameOf(file)));
+    }
   }
 
   private void failed(Throwable problem) {

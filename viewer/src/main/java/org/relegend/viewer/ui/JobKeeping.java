@@ -1,8 +1,10 @@
 package org.relegend.viewer.ui;
 
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Job;
 import org.relegend.store.JobFolder;
+import org.relegend.store.StoreException;
 import org.relegend.viewer.work.Jobs;
 
 /** Saves the open job after every edit, off the event thread, in order. */
@@ -10,6 +12,9 @@ final class JobKeeping {
   private final JobFolder folder;
   private final Jobs jobs;
   private final Consumer<Throwable> failed;
+
+  /** What could not be saved, until a later save can; on the saving thread alone. */
+  private @Nullable Job unsaved;
 
   /**
    * @param jobs with one thread, so that saves keep their order
@@ -28,19 +33,32 @@ final class JobKeeping {
     jobs.run(
         folder.path().toString(),
         watch -> {
-          folder.save(job);
+          save(job);
           return job;
         },
         saved -> {},
         failed);
   }
 
-  /** Lets go of the folder once all is saved; then runs this, on the event thread. */
+  private void save(Job job) throws StoreException {
+    unsaved = job;
+    folder.save(job);
+    unsaved = null;
+  }
+
+  /** Lets go of the folder once all is saved, what failed before tried again; then runs this, on the event thread. */
   void release(Runnable then) {
     jobs.run(
         folder.path().toString(),
         watch -> {
-          folder.close();
+          try {
+            Job last = unsaved;
+            if (last != null) {
+              save(last);
+            }
+          } finally {
+            folder.close();
+          }
           return folder;
         },
         closed -> then.run(),

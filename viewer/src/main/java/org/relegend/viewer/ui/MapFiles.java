@@ -242,11 +242,16 @@ final class MapFiles {
               sitting.folder().close();
               return folder;
             },
-            this::open,
+            copy -> letJobGo(sitting, () -> open(copy)),
             problem -> {
               fail(problem);
               sayChangedOnDisk();
             });
+  }
+
+  /** The job over a map that was closed is closed as well, so that it can be opened again. */
+  private static void letJobGo(Sitting sitting, Runnable then) {
+    sitting.job().ifPresentOrElse(job -> job.release(then), then);
   }
 
   private static void copyPictures(BoardMap map, MapFolder from, Path to) throws IOException {
@@ -260,6 +265,11 @@ final class MapFiles {
         Files.copy(from.fileOf(picture), copy);
       }
     }
+  }
+
+  /** The job that lay over the map, and so both; else the map alone. */
+  private static Path toOpen(Sitting sitting, Path map) {
+    return sitting.job().map(job -> job.folder().path()).orElse(map);
   }
 
   private void takeFromDisk() {
@@ -276,7 +286,7 @@ final class MapFiles {
                           sitting.folder().close();
                           return sitting.folder().path();
                         },
-                        this::open,
+                        map -> letJobGo(sitting, () -> open(toOpen(sitting, map))),
                         this::fail));
   }
 

@@ -40,7 +40,11 @@ final class Straightening {
                     title,
                     wanted.says(),
                     watch::at),
-            made -> session.squaring().drawn(made.edit(), made.picture()),
+            made -> {
+              if (status.isDisplayable()) { // else the map is closed
+                session.squaring().drawn(made.edit(), made.picture());
+              }
+            },
             problem -> session.squaring().failed(String.valueOf(problem.getMessage()))));
   }
 }

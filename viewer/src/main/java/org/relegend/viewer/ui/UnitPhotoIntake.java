@@ -75,7 +75,7 @@ final class UnitPhotoIntake {
   }
 
   private void added(Photo photo, List<PartId> shows, Runnable next) {
-    if (session.unitPhotos().add(photo, shows)) {
+    if (isStillOpen() && session.unitPhotos().add(photo, shows)) {
       PictureId own = session.unitPhotos().idOver(photo.id());
       session.desk().show(own);
       if (shows.isEmpty()) {

@@ -5,10 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 import static org.relegend.map.BoardMapSamples.PAGE;
 import static org.relegend.map.BoardMapSamples.TOP;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Designator;
+import org.relegend.map.Part;
+import org.relegend.map.PartEdits;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
+import org.relegend.map.Pin;
 import org.relegend.map.Point;
 
 class PinningTest {
@@ -81,6 +88,33 @@ class PinningTest {
     takePinsOf("U101 DIP-8");
     bench.click(TOP, 1000, 1000);
     assertThat(bench.said()).isEqualTo(Notice.Kind.NO_PACKAGE);
+  }
+
+  /** Six of eight pins traced so far: what a smaller package would make of them is wrong. */
+  @Test
+  void numberedPinsThatGoBeyondThePackage_areRefused() {
+    putPins("U8", "1", "2", "3", "5", "6", "7");
+    takePinsOf("U8");
+    bench.click(TOP, 1000, 1000);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_PACKAGE);
+  }
+
+  @Test
+  void pinsTracedInAnyOrder_lieWhereTheirNumbersAre() {
+    putPins("U8", "5", "8", "1", "2", "4", "3", "7", "6");
+    takePinsOf("U8");
+    bench.click(TOP, 1000, 1000);
+    bench.click(TOP, 1000 + 3 * PITCH, 1000);
+    assertAt(TOP, "U8.1", 1000, 1000);
+    assertAt(TOP, "U8.4", 1000, 1000 + 3 * PITCH);
+    assertAt(TOP, "U8.5", 1000 + 3 * PITCH, 1000 + 3 * PITCH);
+    assertAt(TOP, "U8.8", 1000 + 3 * PITCH, 1000);
+  }
+
+  private void putPins(String name, String... numbers) {
+    List<Pin> pins = Stream.of(numbers).map(number -> new Pin(number, "")).toList();
+    Part part = Part.named(new PartId(name), new Designator(name), new BoardId("main"));
+    session.document().apply(new PartEdits.PutPart(part.withPins(pins, List.of())));
   }
 
   @Test
