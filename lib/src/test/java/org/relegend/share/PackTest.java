@@ -286,8 +286,7 @@ class PackTest {
       open.save(open.map().withZones(Table.of(List.of(zone))));
     }
     PackOptions without =
-        new PackOptions(
-            Optional.of(Set.of(TOP)), false, false, false, Map.of(), List.<String>of());
+        new PackOptions(Optional.of(Set.of(TOP)), false, false, false, Map.of(), List.<String>of());
     assertThat(pack(temp.resolve("all"), PackOptions.DEFAULT).wentIn())
         .anyMatch(line -> line.endsWith(" 1 hazard zones"));
     PackReport report = pack(temp.resolve("one"), without);

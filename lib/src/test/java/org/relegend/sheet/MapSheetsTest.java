@@ -101,7 +101,9 @@ class MapSheetsTest {
     }
   }
 
-  /** Hands reach for a part as a whole: its node warns where its body or another pin is in a zone. */
+  /**
+   * Hands reach for a part as a whole: its node warns where its body or another pin is in a zone.
+   */
   @Test
   void node_warnsOfAZoneThatHoldsAnotherPinOfOneOfItsParts() {
     BoardMap map = BoardMapSamples.divider();

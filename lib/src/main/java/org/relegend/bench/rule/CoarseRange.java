@@ -14,7 +14,8 @@ final class CoarseRange implements Rule {
   private static final double COUNTS = 2000;
 
   private static final Pattern RANGE =
-      Pattern.compile("(?i)(?:range\\s+([0-9]+(?:\\.[0-9]+)?)\\s*(m?)V|([0-9]+(?:\\.[0-9]+)?)\\s*(m?)V\\s+range)");
+      Pattern.compile(
+          "(?i)(?:range\\s+([0-9]+(?:\\.[0-9]+)?)\\s*(m?)V|([0-9]+(?:\\.[0-9]+)?)\\s*(m?)V\\s+range)");
 
   @Override
   public String code() {

@@ -50,7 +50,8 @@ class PlacesTest {
     Placement pin =
         new Placement(
             new PictureId(OTHER),
-            Subject.of(new PinRef(board.map().parts().stream().findFirst().orElseThrow().id(), "2")),
+            Subject.of(
+                new PinRef(board.map().parts().stream().findFirst().orElseThrow().id(), "2")),
             there,
             says(Evidence.SEEN));
     return board

@@ -81,15 +81,14 @@ public final class Pinning {
   }
 
   private static boolean isNumbered(Part part) {
-    return part.pins().stream().allMatch(pin -> pin.number().chars().allMatch(c -> c >= '0' && c <= '9'));
+    return part.pins().stream()
+        .allMatch(pin -> pin.number().chars().allMatch(c -> c >= '0' && c <= '9'));
   }
 
   /** As they are counted on the package, whatever came first into the map. */
   private static List<Pin> counted(Part part) {
     return isNumbered(part)
-        ? part.pins().stream()
-            .sorted(Comparator.comparing(Pin::number, Names.NATURAL))
-            .toList()
+        ? part.pins().stream().sorted(Comparator.comparing(Pin::number, Names.NATURAL)).toList()
         : part.pins();
   }
 

@@ -46,7 +46,10 @@ final class JobKeeping {
     unsaved = null;
   }
 
-  /** Lets go of the folder once all is saved, what failed before tried again; then runs this, on the event thread. */
+  /**
+   * Lets go of the folder once all is saved, what failed before tried again; then runs this, on the
+   * event thread.
+   */
   void release(Runnable then) {
     jobs.run(
         folder.path().toString(),
