@@ -14,6 +14,7 @@ import org.relegend.map.Turn;
 import org.relegend.scan.Intake;
 import org.relegend.scan.PictureException;
 import org.relegend.scan.Progress;
+import org.relegend.store.JobFolder;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -27,10 +28,11 @@ import picocli.CommandLine.Parameters;
     name = "add",
     description = {
       "Copies a schematic page or a photo into the map.",
-      "Photos are stored upright, whatever turn the camera noted."
+      "Photos are stored upright, whatever turn the camera noted. Into the folder of a job goes a",
+      "photo of that unit, which stays private and is lined up with the map's of that side."
     })
 final class AddCommand extends Answering {
-  @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
+  @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder, or a job's")
   private Path folder = Path.of("");
 
   @Parameters(index = "1", paramLabel = "FILE", description = "a PDF, JPEG, PNG or TIFF file")
@@ -51,6 +53,12 @@ final class AddCommand extends Answering {
       description = "for the solder side: over its side-edge (as a book's page) or its top-edge")
   private String turn = Turn.UNKNOWN.word();
 
+  @Option(
+      names = "--shows",
+      paramLabel = "PARTS",
+      description = "of a job's photo: the parts that a close-up shows, like C102,R106")
+  private String shows = "";
+
   /** Page or photo. */
   static final class What {
     @Option(names = "--page", paramLabel = "N", description = "page N of the file, from 1")
@@ -62,6 +70,31 @@ final class AddCommand extends Answering {
 
   @Override
   Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+    try {
+      return JobFolder.isJob(folder) ? intoJob() : intoMap();
+    } catch (PictureException unfit) {
+      throw new CommandFailure(String.valueOf(unfit.getMessage()));
+    } catch (IllegalArgumentException unfit) {
+      throw new CommandFailure(String.valueOf(unfit.getMessage()));
+    }
+  }
+
+  private Answer intoJob()
+      throws CommandFailure, StoreException, EditRefusedException, PictureException {
+    if (what.page != null) {
+      throw new CommandFailure(
+          "--page: pages belong to a map, and %s holds a job; name the map's folder"
+              .formatted(folder));
+    }
+    return new UnitPhotoAdding(folder, file, shown(), shows).added();
+  }
+
+  private Answer intoMap()
+      throws CommandFailure, StoreException, EditRefusedException, PictureException {
+    if (!shows.isEmpty()) {
+      throw new CommandFailure(
+          "--shows: close-ups belong to a job, and %s holds a map".formatted(folder));
+    }
     try (MapFolder opened = openToChange(folder)) {
       BoardMap before = opened.map();
       BoardMap after = edit(new Intake(folder, before)).applyTo(before);
@@ -72,10 +105,6 @@ final class AddCommand extends Answering {
         throw new CommandFailure("the map has this picture already");
       }
       return told(added.get(0));
-    } catch (PictureException unfit) {
-      throw new CommandFailure(String.valueOf(unfit.getMessage()));
-    } catch (IllegalArgumentException unfit) {
-      throw new CommandFailure(String.valueOf(unfit.getMessage()));
     }
   }
 
@@ -84,12 +113,15 @@ final class AddCommand extends Answering {
     if (page != null) {
       return intake.pages(file, "", List.of(page), Progress.UNWATCHED);
     }
+    return intake.photo(file, shown(), Progress.UNWATCHED);
+  }
+
+  private Intake.Shown shown() throws CommandFailure {
     if (side.isEmpty()) {
       throw new CommandFailure("say which side the photo shows: --side component or --side solder");
     }
     String name = what.photo == null ? "" : what.photo;
-    Intake.Shown shown = new Intake.Shown(name, new BoardId(board), Side.of(side), Turn.of(turn));
-    return intake.photo(file, shown, Progress.UNWATCHED);
+    return new Intake.Shown(name, new BoardId(board), Side.of(side), Turn.of(turn));
   }
 
   private static Answer told(Picture picture) {

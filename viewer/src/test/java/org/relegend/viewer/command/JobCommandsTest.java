@@ -129,6 +129,30 @@ class JobCommandsTest {
     assertThat(twice.err()).contains("left alone").hasLineCount(1);
   }
 
+  /** A photo of the unit is lined up by itself with the map's, which is never written to. */
+  @Test
+  void add_toAJob_takesItsOwnPhoto_andTheRecordPrintsIt() throws IOException {
+    byte[] before = Files.readAllBytes(MAP.resolve("map.json"));
+    Path job = temp.resolve("job");
+    shell.run("job", job, "--map", MAP, "--conditions", JOB.resolve("conditions.csv"));
+    Path photo = ROOT.resolve("demo-data/other-unit/component.jpg");
+    Shell.Run added =
+        shell.run("add", job, photo, "--photo", "top", "--side", "component", "--json");
+    assertThat(added.code()).as(added.err()).isZero();
+    assertThat(Schemas.valid("add", added.out()).get("onto").asText()).isEqualTo("component");
+    Shell.Run near =
+        shell.run(
+            "add", job, photo, "--photo", "near", "--side", "component", "--shows", "C102,R106");
+    assertThat(near.out()).contains("close-up");
+    Shell.Run wrong =
+        shell.run("add", job, photo, "--photo", "x", "--side", "component", "--shows", "C999");
+    assertThat(wrong.code()).isEqualTo(2);
+    assertThat(wrong.err()).contains("C999").hasLineCount(1);
+    assertThat(shell.run("sheet", job, temp.resolve("shop.pdf")).code()).isZero();
+    assertThat(Files.size(temp.resolve("shop.pdf"))).isGreaterThan(50_000);
+    assertThat(Files.readAllBytes(MAP.resolve("map.json"))).isEqualTo(before);
+  }
+
   private String suspectsOf(Path job) {
     return Schemas.valid("suspects", shell.run("suspects", job, "--json").out())
         .get("suspects")
