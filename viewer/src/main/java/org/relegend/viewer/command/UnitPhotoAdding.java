@@ -94,8 +94,7 @@ record UnitPhotoAdding(Path job, Path file, Intake.Shown shown, String closeUp) 
     }
     PhotoResult result =
         Matchable.of(job.resolve(untied.photo().file()), Progress.UNWATCHED)
-            .lineUp(
-                Matchable.of(under.fileOf(onto.get()), Progress.UNWATCHED), () -> false);
+            .lineUp(Matchable.of(under.fileOf(onto.get()), Progress.UNWATCHED), () -> false);
     return result instanceof PhotoResult.Aligned aligned
         ? new Tie(
             untied.tied(onto.get().id(), Found.AUTOMATIC, aligned.kept()),
