@@ -20,6 +20,7 @@ public final class Desk {
   private @Nullable PictureId page;
   private @Nullable PictureId photo;
   private @Nullable PictureId facing;
+  private @Nullable PictureId beside;
   private boolean linked = true;
   private boolean comparing;
 
@@ -48,6 +49,47 @@ public final class Desk {
   /** What lies on the left: a page, or while two photos are lined up, the other of them. */
   public Optional<? extends Picture> left() {
     return facing().isPresent() ? facing() : page();
+  }
+
+  /** What lies on the right: a photo, or while two pages are lined up, the other of them. */
+  public Optional<? extends Picture> right() {
+    return beside().isPresent() ? beside() : photo();
+  }
+
+  /** What can be laid on the right: photos, or while two pages are lined up, pages. */
+  public List<Picture> rights() {
+    return beside().isPresent() ? pages() : photos();
+  }
+
+  /** Lays a picture of {@link #rights} on the right. */
+  public void showRight(PictureId picture) {
+    hub.check();
+    if (beside == null) {
+      show(picture);
+    } else if (!picture.equals(beside)) {
+      page = picture.equals(page) ? beside : page;
+      beside = picture;
+      hub.fire(Change.PICTURES);
+    }
+  }
+
+  /** The page that is being lined up with the one on the left. */
+  public Optional<Picture> beside() {
+    return Optional.ofNullable(beside).flatMap(document.laid()::picture);
+  }
+
+  /** Lays the next page after the one on the left on the right; tells whether there is one. */
+  boolean layPageBeside() {
+    List<PictureId> pages = pages().stream().map(Picture::id).toList();
+    if (pages.size() < 2) {
+      return false;
+    }
+    int shown = pages.indexOf(page);
+    beside = pages.get((shown + 1) % pages.size());
+    facing = null;
+    comparing = false;
+    hub.fire(Change.PICTURES);
+    return true;
   }
 
   /** The photo that is being lined up with the one on the right. */
@@ -128,8 +170,9 @@ public final class Desk {
   /** A page lies on the left again. */
   void unface() {
     comparing = false;
-    if (facing != null) {
+    if (facing != null || beside != null) {
       facing = null;
+      beside = null;
       hub.fire(Change.PICTURES);
     }
   }
@@ -158,7 +201,10 @@ public final class Desk {
   }
 
   public boolean shows(PictureId picture) {
-    return picture.equals(page) || picture.equals(photo) || picture.equals(facing);
+    return picture.equals(page)
+        || picture.equals(beside)
+        || picture.equals(facing)
+        || beside == null && picture.equals(photo);
   }
 
   /** Lays a picture on its place: a page left, a photo right. */
@@ -172,6 +218,7 @@ public final class Desk {
       facing = photo;
     }
     if (found.get() instanceof Page) {
+      beside = picture.equals(beside) ? page : beside;
       page = picture;
     } else {
       photo = picture;
@@ -223,6 +270,7 @@ public final class Desk {
     PictureId pageBefore = page;
     PictureId photoBefore = photo;
     PictureId facingBefore = facing;
+    PictureId besideBefore = beside;
     BoardMap map = document.laid();
     if (page == null || !map.pictures().has(page)) {
       page = pages().stream().findFirst().map(Picture::id).orElse(null);
@@ -241,7 +289,11 @@ public final class Desk {
       facing = null;
       comparing = false;
     }
+    if (beside != null && (!map.pictures().has(beside) || beside.equals(page))) {
+      beside = null;
+    }
     if (!Objects.equals(page, pageBefore)
+        || !Objects.equals(beside, besideBefore)
         || !Objects.equals(facing, facingBefore)
         || !Objects.equals(photo, photoBefore)) {
       hub.fire(Change.PICTURES);

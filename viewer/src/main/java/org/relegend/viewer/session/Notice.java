@@ -78,6 +78,7 @@ public record Notice(Kind kind, List<Object> arguments) {
     NO_SIZE(true),
     NOT_STRAIGHTENED(true),
     NO_OTHER_PHOTO(true),
+    NO_OTHER_PAGE(true),
     NOT_LINED_UP(true),
     CARRIED_STAYS(true),
     UNIT_PHOTO(true),

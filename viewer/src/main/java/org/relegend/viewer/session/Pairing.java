@@ -23,8 +23,8 @@ import org.relegend.map.PicturePairs.Spot;
 import org.relegend.map.Point;
 
 /**
- * Lining two photos up by pairs: the same spot clicked on both, in either order. Each whole pair is
- * an edit, so that it is kept and can be undone.
+ * Lining two photos, or two scans of a page, up by pairs: the same spot clicked on both, in either
+ * order. Each whole pair is an edit, so that it is kept and can be undone.
  */
 public final class Pairing {
   /** How a pair lies to the others. */
@@ -60,10 +60,19 @@ public final class Pairing {
   /** Lays two photos side by side; tells whether the board has two. */
   boolean begin() {
     reset();
-    if (desk.facing().isPresent() || desk.face()) {
+    if (desk.facing().isPresent() || desk.beside().isPresent() || desk.face()) {
       return true;
     }
     hub.say(Notice.Kind.NO_OTHER_PHOTO);
+    return false;
+  }
+
+  /** Lays two pages side by side; tells whether there are two. */
+  boolean layPages() {
+    if (desk.layPageBeside()) {
+      return true;
+    }
+    hub.say(Notice.Kind.NO_OTHER_PAGE);
     return false;
   }
 
@@ -72,21 +81,22 @@ public final class Pairing {
     chosen = -1;
   }
 
-  /** The photo on the left. */
+  /** The picture on the left. */
   public Optional<Picture> left() {
-    return desk.facing();
+    return desk.beside().isPresent() ? desk.page().map(page -> page) : desk.facing();
   }
 
-  /** The photo on the right. */
+  /** The picture on the right. */
   public Optional<Picture> right() {
-    return desk.photo().map(photo -> photo);
+    return desk.right().map(picture -> picture);
   }
 
-  /** Whether both photos show the same side, so that they may be lined up without clicks. */
+  /** Whether both may show the same, so that they can be lined up without clicks. */
   public boolean sameSide() {
-    return left().orElse(null) instanceof Photo a
-        && right().orElse(null) instanceof Photo b
-        && a.side() == b.side();
+    return desk.beside().isPresent()
+        || left().orElse(null) instanceof Photo a
+            && right().orElse(null) instanceof Photo b
+            && a.side() == b.side();
   }
 
   /** What map or job keep of the two photos. */

@@ -237,6 +237,15 @@ public final class Session {
     hub.fire(Change.TOOL);
   }
 
+  /** Lays two pages side by side, to line them up: another scan, or a better one. */
+  public void lineUpPages() {
+    hub.check();
+    take(Tool.LOOK);
+    if (pairing.layPages()) {
+      take(Tool.LINE_UP);
+    }
+  }
+
   private boolean begins(Tool taken) {
     return switch (taken) {
       case LINE_UP -> pairing.begin();

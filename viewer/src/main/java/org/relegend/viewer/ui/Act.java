@@ -41,6 +41,7 @@ enum Act {
   MEASURE(Group.MARK, "U"),
   STRAIGHTEN(Group.MARK, "shift S"),
   LINE_UP(Group.MARK, "shift L"),
+  LINE_UP_PAGES(Group.MARK, ""),
   LINE_UP_ALONE(Group.MARK, "shift A"),
   READ(Group.JOB, "V"),
   METER(Group.JOB, "M"),

@@ -213,6 +213,7 @@ final class Deeds {
     take(Act.MEASURE, Tool.MEASURE);
     take(Act.STRAIGHTEN, Tool.STRAIGHTEN);
     take(Act.LINE_UP, Tool.LINE_UP);
+    onSession(Act.LINE_UP_PAGES, Session::lineUpPages);
     acts.on(Act.LINE_UP_ALONE, () -> panel().ifPresent(WorkPanel::lineUpAlone));
     for (Evidence evidence : Evidence.values()) {
       onSession(TopBar.actOf(evidence), session -> session.hand().setEvidence(evidence));

@@ -84,9 +84,9 @@ final class WorkPanel extends JPanel {
             session,
             scene,
             "photo",
-            session.desk()::photo,
-            session.desk()::photos,
-            session.desk()::show,
+            session.desk()::right,
+            session.desk()::rights,
+            session.desk()::showRight,
             BorderLayout.EAST);
     active = photo;
     page.onFocus(() -> active = page);

@@ -10,6 +10,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.imageio.ImageIO;
 import javax.swing.JLabel;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,9 @@ import org.relegend.map.Side;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 import org.relegend.map.Turn;
+import org.relegend.scan.Intake;
+import org.relegend.scan.Progress;
+import org.relegend.scan.ScanSamples;
 import org.relegend.store.MapFolder;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Pairing;
@@ -178,6 +182,49 @@ class LineUpStoryIT {
       tech.key("ESCAPE");
       Placement.Key pin = new Placement.Key(OTHER, Subject.parse("R111.1"), 1);
       assertThat(tech.session().document().carried(pin)).isPresent();
+    }
+  }
+
+  /** Another scan of the same page, turned and cut off: what is placed on the first shows on it. */
+  @Test
+  void twoScansOfAPage_areLinedUpWithoutClicks() throws Exception {
+    ScanSamples.Scan scan =
+        ScanSamples.of(map.resolve("pages/schematic.pdf"), 1, 2, true)
+            .scan(-1.7, 0.9, 0.04, 0.05, 12, 5);
+    Path file = folder.resolve("better.png");
+    ImageIO.write(scan.image(), "png", file.toFile());
+    try (MapFolder opened = MapFolder.open(map)) {
+      opened.save(
+          new Intake(map, opened.map())
+              .pages(file, "Better scan", List.of(1), Progress.UNWATCHED)
+              .applyTo(opened.map()));
+    }
+    PictureId first = new PictureId("page-1");
+    PictureId better = new PictureId("better-scan");
+    Subject pin = Subject.parse("R111.1");
+    try (Technician tech = start()) {
+      Technician.onEdt(
+          () -> {
+            tech.session().desk().show(first);
+            tech.session().lineUpPages();
+            tech.session().desk().showRight(better);
+            return true;
+          });
+      tech.await("the line-up", () -> pairing(tech).lineUp().isPresent());
+      assertThat(pairing(tech).left().orElseThrow().id()).isEqualTo(first);
+      tech.shoot("lineup-pages");
+      tech.key("ESCAPE");
+      tech.await("the photo again", () -> tech.session().desk().beside().isEmpty());
+      Point onFirst =
+          tech.session()
+              .map()
+              .placements()
+              .find(new Placement.Key(first, pin, 1))
+              .orElseThrow()
+              .at();
+      Point carried =
+          tech.session().document().carried(new Placement.Key(better, pin, 1)).orElseThrow().at();
+      assertThat(carried.distance(scan.place(onFirst))).isLessThan(2);
     }
   }
 
