@@ -79,7 +79,9 @@ public final class Comparing {
   }
 
   void end() {
-    session.desk().unface();
+    if (isOn()) {
+      session.desk().unface();
+    }
   }
 
   /** The eye moved on: lays the photos where it and its twin are. */
