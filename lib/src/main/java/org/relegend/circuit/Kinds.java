@@ -2,8 +2,10 @@ package org.relegend.circuit;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.nio.charset.StandardCharsets;
+import java.io.StringReader;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -67,11 +69,15 @@ public final class Kinds {
    *     were
    */
   public Kinds with(Path file) throws KindsException {
-    try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-      return with(reader, file.toString());
+    try {
+      return with(new StringReader(Files.readString(file)), file.toString());
+    } catch (NoSuchFileException missing) {
+      throw new KindsException(file + " is not there: give a table of kinds of part", missing);
+    } catch (CharacterCodingException coded) {
+      throw new KindsException(file + " is not in UTF-8: save the table of kinds as that", coded);
     } catch (IOException e) {
       throw new KindsException(
-          "%s can't be read (%s): give a table of kinds in UTF-8".formatted(file, e), e);
+          "%s can't be read (%s): give a table of kinds".formatted(file, e.getMessage()), e);
     }
   }
 

@@ -2,8 +2,12 @@ package org.relegend.twin;
 
 import static org.relegend.twin.Pairing.NONE;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Finds twins by the nets that all of their pins are on. What is alike in this has no difference
@@ -23,6 +27,27 @@ final class ByPlace {
     private final IntList firsts = new IntList();
     private final IntList seconds = new IntList();
 
+    void addAll(Standing more) {
+      more.firsts.addTo(firsts);
+      more.seconds.addTo(seconds);
+    }
+
+    /** Divided by value. */
+    Collection<Standing> byValue(PinGraph graph) {
+      Map<Long, Standing> values = new TreeMap<>();
+      for (int i = 0; i < firsts.size(); i++) {
+        of(values, graph.value[firsts.get(i)]).firsts.add(firsts.get(i));
+      }
+      for (int i = 0; i < seconds.size(); i++) {
+        of(values, graph.value[seconds.get(i)]).seconds.add(seconds.get(i));
+      }
+      return values.values();
+    }
+
+    private static Standing of(Map<Long, Standing> values, long value) {
+      return values.computeIfAbsent(value, v -> new Standing());
+    }
+
     /** Only those that are marked or not. */
     Standing where(
         boolean[] firstMarks, boolean firstMarked, boolean[] secondMarks, boolean secondMarked) {
@@ -41,7 +66,10 @@ final class ByPlace {
     }
   }
 
-  /** Pairs what is alike at the same nets: one with one, or as many as there are of each. */
+  /**
+   * Pairs what is alike at the same nets: one with one, or as many as there are of each. Where
+   * there are more on one side, which of them has no twin can't be told: no pair is made.
+   */
   boolean pair(Growth growth) {
     boolean grown = false;
     for (Standing here : standing(true).values()) {
@@ -51,18 +79,54 @@ final class ByPlace {
   }
 
   private boolean take(Standing here, Growth growth) {
-    int count = Math.min(here.firsts.size(), here.seconds.size());
-    boolean alone = here.firsts.size() == 1 && here.seconds.size() == 1;
     boolean grown = false;
-    for (int i = 0; i < count; i++) {
-      int first = here.firsts.get(i);
-      int second = here.seconds.get(i);
-      if (growth.accept(first, second, alone ? Basis.STRUCTURE : Basis.ONE_OF_SEVERAL)) {
-        grown = true;
-        if (!alone) {
-          growth.pairing().interchangeable(here.firsts, here.seconds);
-        }
+    for (Standing equal : here.byValue(graph)) {
+      if (equal.firsts.size() == equal.seconds.size()) {
+        grown |= takeEqual(equal, growth);
       }
+    }
+    Standing rest = rest(here);
+    // what is left alone on either side is the business of pairOtherKinds
+    return rest.firsts.size() == rest.seconds.size() && rest.firsts.size() > 1
+        ? takeEqual(rest, growth)
+        : grown;
+  }
+
+  /** Those whose values don't tell which is which. */
+  private Standing rest(Standing here) {
+    Standing rest = new Standing();
+    for (Standing equal : here.byValue(graph)) {
+      if (equal.firsts.size() != equal.seconds.size()) {
+        rest.addAll(equal);
+      }
+    }
+    return rest;
+  }
+
+  /** What stands at the same nets, alike but more on one side, so that it wasn't paired. */
+  List<Pairing.Several> surplus() {
+    List<Pairing.Several> surplus = new ArrayList<>();
+    for (Standing here : standing(true).values()) {
+      Standing rest = rest(here);
+      if (!rest.firsts.isEmpty() && !rest.seconds.isEmpty()) {
+        surplus.add(new Pairing.Several(rest.firsts.toList(), rest.seconds.toList()));
+      }
+    }
+    return surplus;
+  }
+
+  private static boolean takeEqual(Standing here, Growth growth) {
+    boolean alone = here.firsts.size() == 1;
+    boolean grown = false;
+    for (int i = 0; i < here.firsts.size(); i++) {
+      grown |=
+          growth.accept(
+              here.firsts.get(i),
+              here.seconds.get(i),
+              alone ? Basis.STRUCTURE : Basis.ONE_OF_SEVERAL);
+    }
+    if (grown && !alone) {
+      growth.pairing().interchangeable(here.firsts, here.seconds);
     }
     return grown;
   }
@@ -243,6 +307,6 @@ final class ByPlace {
       int n = graph.net[i];
       sum += Hashes.mix(first ? known[n] : n, byKind ? graph.role[i] : 0);
     }
-    return byKind ? Hashes.mix(sum, graph.kind[e] ^ graph.value[e]) : sum;
+    return byKind ? Hashes.mix(sum, graph.kind[e]) : sum;
   }
 }

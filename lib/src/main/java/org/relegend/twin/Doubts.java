@@ -99,17 +99,17 @@ final class Doubts {
 
   /** Whether another partner for one of the two gives a channel that agrees clearly better. */
   private void rival(Seed seed, int a, int b, Search grown) {
-    Search.Merit own = grown.merit();
+    Merit own = grown.merit();
     int most = graph.elements > LARGE ? 3 : RIVALS;
     int bestFirst = NONE;
     int bestSecond = NONE;
-    Search.Merit best = own;
+    Merit best = own;
     for (boolean forward : new boolean[] {true, false}) {
       for (int other : alike(forward ? a : b, forward ? b : a, most)) {
         Search trial = twins.search();
         if (trial.seed(forward ? a : other, forward ? other : b)) {
           trial.run();
-          Search.Merit merit = trial.merit();
+          Merit merit = trial.merit();
           if (beats(trial, grown) && (bestFirst == NONE || merit.compareTo(best) > 0)) {
             best = merit;
             bestFirst = forward ? a : other;
@@ -133,8 +133,8 @@ final class Doubts {
    * the same, as when halves of a balanced stage are exchanged, every flaw counts.
    */
   private static boolean beats(Search rival, Search own) {
-    Search.Merit his = rival.merit();
-    Search.Merit mine = own.merit();
+    Merit his = rival.merit();
+    Merit mine = own.merit();
     if (2 * his.pairs() < mine.pairs() || his.quality() < mine.quality()) {
       return false;
     }
@@ -178,7 +178,7 @@ final class Doubts {
   }
 
   /** 0 to 1: how far the seeds are believed, by how much agrees around them and what doesn't. */
-  double credit(Search.Merit merit) {
+  double credit(Merit merit) {
     double credit = merit.quality() * Math.min(1, merit.pairs() / MANY);
     return contradictions.isEmpty() ? credit : Math.min(credit, 0.4);
   }

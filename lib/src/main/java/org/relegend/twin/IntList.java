@@ -15,6 +15,12 @@ final class IntList {
     values[size++] = value;
   }
 
+  void addTo(IntList other) {
+    for (int i = 0; i < size; i++) {
+      other.add(values[i]);
+    }
+  }
+
   int get(int index) {
     return values[index];
   }

@@ -33,6 +33,10 @@ final class PinGraph {
   final int[] elementEdge;
   final long[] kind;
   final long[] value;
+
+  /** The same number for all sections of a part. */
+  final int[] part;
+
   final byte[] side;
   final byte[] netSide;
 
@@ -49,6 +53,7 @@ final class PinGraph {
     nets = from.nets;
     kind = Arrays.copyOf(from.kind, elements);
     value = Arrays.copyOf(from.value, elements);
+    part = Arrays.copyOf(from.part, elements);
     side = Arrays.copyOf(from.side, elements);
     netSide = Arrays.copyOf(from.netSide, nets);
     subjects = List.copyOf(from.subjects);
@@ -90,6 +95,23 @@ final class PinGraph {
     return start[e + 1] - start[e];
   }
 
+  /** The sections of e's part stand together: from here up to {@link #endOfPart}. */
+  int firstOfPart(int e) {
+    int at = e;
+    while (at > 0 && part[at - 1] == part[e]) {
+      at--;
+    }
+    return at;
+  }
+
+  int endOfPart(int e) {
+    int at = e + 1;
+    while (at < elements && part[at] == part[e]) {
+      at++;
+    }
+    return at;
+  }
+
   boolean first(int e) {
     return (side[e] & FIRST) != 0;
   }
@@ -105,6 +127,7 @@ final class PinGraph {
     private int edges;
     private long[] kind = new long[16];
     private long[] value = new long[16];
+    private int[] part = new int[16];
     private byte[] side = new byte[16];
     private byte[] netSide = new byte[16];
     private int[] start = new int[17];
@@ -130,11 +153,13 @@ final class PinGraph {
       if (elements == kind.length) {
         kind = Arrays.copyOf(kind, 2 * elements);
         value = Arrays.copyOf(value, 2 * elements);
+        part = Arrays.copyOf(part, 2 * elements);
         side = Arrays.copyOf(side, 2 * elements);
         start = Arrays.copyOf(start, 2 * elements + 1);
       }
       kind[elements] = kindHash;
       value[elements] = valueHash;
+      part[elements] = elements;
       side[elements] = sides;
       start[elements] = edges;
       return elements++;
@@ -142,7 +167,17 @@ final class PinGraph {
 
     int element(Subject subject, long kindHash, long valueHash, byte sides) {
       subjects.add(subject);
-      return element(kindHash, valueHash, sides);
+      int added = element(kindHash, valueHash, sides);
+      if (added > 0 && samePart(subjects.get(added - 1), subject)) {
+        part[added] = part[added - 1];
+      }
+      return added;
+    }
+
+    private static boolean samePart(Subject before, Subject subject) {
+      return before instanceof Subject.OfSection a
+          && subject instanceof Subject.OfSection b
+          && a.part().equals(b.part());
     }
 
     /** A pin of the latest element. */

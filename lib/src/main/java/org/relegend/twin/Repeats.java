@@ -30,7 +30,7 @@ final class Repeats {
   }
 
   /** Two elements with what grows from them. */
-  private record Start(List<Integer> alike, Search.Merit merit) {}
+  private record Start(List<Integer> alike, Merit merit) {}
 
   List<Seed> seeds() {
     List<List<Integer>> classes = classes();

@@ -192,7 +192,25 @@ final class Report {
             groups.add(new TwinGroup(subjects(several.firsts()), subjects(several.seconds())));
           }
         });
+    for (Pairing.Several several : new ByPlace(pairing).surplus()) {
+      if (besideKept(several.firsts().get(0))) {
+        groups.add(new TwinGroup(subjects(several.firsts()), subjects(several.seconds())));
+      }
+    }
     return List.copyOf(groups);
+  }
+
+  /** Whether a kept pair stands on one of its nets, common ones left out. */
+  private boolean besideKept(int e) {
+    for (int i = graph.start[e]; i < graph.start[e + 1]; i++) {
+      int n = graph.net[i];
+      for (int j = graph.netStart[n]; !pairing.shared(n) && j < graph.netStart[n + 1]; j++) {
+        if (kept[graph.element[j]]) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private List<Subject> subjects(List<Integer> elements) {

@@ -28,10 +28,9 @@ final class Search {
   /** So many more pins must agree after such a try. */
   private static final double GAIN = 6;
 
-  private static final int MOST_LEFT_OVER = 6;
-
   private final PinGraph graph;
   private final List<long[]> rings;
+  private final List<Planted> planted = new ArrayList<>();
   private Growth growth;
 
   /**
@@ -62,12 +61,30 @@ final class Search {
     return growth.pairing();
   }
 
+  /** What a search was begun with. */
+  private record Planted(int first, int second, boolean ofNets) {}
+
   boolean seed(int first, int second) {
+    planted.add(new Planted(first, second, false));
     return growth.accept(first, second, Basis.DECLARED);
   }
 
   boolean seedNets(int first, int second) {
+    planted.add(new Planted(first, second, true));
     return growth.acceptNets(first, second);
+  }
+
+  /** The same seeds, not grown yet. */
+  Search again() {
+    Search again = new Search(graph, rings);
+    for (Planted seed : planted) {
+      if (seed.ofNets()) {
+        again.seedNets(seed.first(), seed.second());
+      } else {
+        again.seed(seed.first(), seed.second());
+      }
+    }
+    return again;
   }
 
   boolean anchor(int first, int second) {
@@ -107,7 +124,7 @@ final class Search {
     Merit best = now;
     List<Pairing> ends = new ArrayList<>();
     int tried = 0;
-    for (Venture venture : ventures()) {
+    for (Ventures.Venture venture : new Ventures(pairing(), growth.unsettled).all()) {
       if (tried++ == VENTURES) {
         break;
       }
@@ -133,52 +150,6 @@ final class Search {
     }
     growth = new Growth(ends.get(0), rings);
     return true;
-  }
-
-  /** A pair of elements or nets that may be worth a try. */
-  private record Venture(int first, int second, boolean ofNets) {}
-
-  private List<Venture> ventures() {
-    Set<Venture> found = new java.util.LinkedHashSet<>();
-    Pairing pairing = pairing();
-    NetVotes votes = new NetVotes(pairing);
-    for (int k = 0; k < growth.unsettled.size(); k++) {
-      int first = growth.unsettled.get(k);
-      for (int i = graph.start[first];
-          pairing.twin[first] != NONE && i < graph.start[first + 1];
-          i++) {
-        int second = pairing.twin[first];
-        int only = pairing.netTwin[graph.net[i]] == NONE ? votes.only(first, i, second) : NONE;
-        if (only != NONE) {
-          found.add(new Venture(graph.net[i], only, true));
-        }
-      }
-    }
-    for (int n = 0; n < graph.nets; n++) {
-      int other = pairing.netTwin[n];
-      if (other != NONE && other != n && graph.degree(n) <= Surroundings.BUSY) {
-        addVentures(n, other, found);
-      }
-    }
-    return List.copyOf(found);
-  }
-
-  private void addVentures(int n, int other, Set<Venture> found) {
-    for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
-      int first = graph.element[i];
-      int role = graph.role[graph.elementEdge[i]];
-      for (int j = graph.netStart[other];
-          pairing().openFirst(first) && j < graph.netStart[other + 1];
-          j++) {
-        int second = graph.element[j];
-        if (pairing().openSecond(second)
-            && graph.role[graph.elementEdge[j]] == role
-            && graph.kind[second] == graph.kind[first]
-            && pairing().agreement(first, second).score() > 0) {
-          found.add(new Venture(first, second, false));
-        }
-      }
-    }
   }
 
   /** Decides one open choice by what would follow from it; false where none is open. */
@@ -210,8 +181,15 @@ final class Search {
       return false;
     }
     Pairing taken = ends.get(0);
-    for (int e = 0; e < graph.elements; e++) {
-      if (taken.twin[e] != NONE && pairing().twin[e] == NONE) {
+    leaveOpen(taken, ends, pairing());
+    growth = new Growth(taken, rings);
+    return true;
+  }
+
+  /** Marks as one of several what these equally good ends don't agree on. */
+  static void leaveOpen(Pairing taken, List<Pairing> ends, Pairing before) {
+    for (int e = 0; e < taken.twin.length; e++) {
+      if (taken.twin[e] != NONE && before.twin[e] == NONE) {
         Set<Integer> seconds = new TreeSet<>();
         for (Pairing end : ends) {
           if (end.twin[e] != NONE) {
@@ -232,8 +210,6 @@ final class Search {
         }
       }
     }
-    growth = new Growth(taken, rings);
-    return true;
   }
 
   /** How well the two channels that the first seed is in agree. */
@@ -242,38 +218,7 @@ final class Search {
   }
 
   private Merit merit(Pairing pairing) {
-    double pro = 0;
-    double flaws = 0;
-    int pairs = 0;
-    boolean[] kept = Chains.kept(pairing, anchor());
-    boolean[] done = new boolean[graph.nets];
-    for (int first = 0; first < kept.length; first++) {
-      if (kept[first]) {
-        int second = pairing.twin[first];
-        Pairing.Agreement agreement = pairing.agreement(first, second);
-        pro += agreement.own() + 0.25 * agreement.common();
-        flaws += agreement.against();
-        flaws += graph.value[first] == graph.value[second] ? 0 : 1;
-        flaws += graph.kind[first] == graph.kind[second] ? 0 : 1;
-        flaws += leftOver(pairing, first, done);
-        pairs++;
-      }
-    }
-    return new Merit(pairs, pro, flaws);
-  }
-
-  /** A third of a flaw for each pin that one of two paired nets has more than the other. */
-  private double leftOver(Pairing pairing, int first, boolean[] done) {
-    double flaws = 0;
-    for (int i = graph.start[first]; i < graph.start[first + 1]; i++) {
-      int n = graph.net[i];
-      int other = pairing.netTwin[n];
-      if (other != NONE && other != n && !done[n]) {
-        done[n] = true;
-        flaws += Math.min(MOST_LEFT_OVER, Math.abs(graph.degree(n) - graph.degree(other))) / 3.0;
-      }
-    }
-    return flaws;
+    return Merit.of(pairing, anchor());
   }
 
   /** How many of this search's pairs another one has too, 0 to 1. */
@@ -288,29 +233,6 @@ final class Search {
       }
     }
     return pairs == 0 ? 0 : (double) same / pairs;
-  }
-
-  /**
-   * The worth of a pairing.
-   *
-   * @param pro pins that agree; those on common nets count a quarter
-   * @param flaws pins that don't, and elements of unlike value or kind
-   */
-  record Merit(int pairs, double pro, double flaws) implements Comparable<Merit> {
-    /** The share that agrees, 0 to 1. */
-    double quality() {
-      return pro / (pro + 1.5 * flaws + 0.01);
-    }
-
-    double balance() {
-      return pro - 3 * flaws;
-    }
-
-    /** By how much agrees, flaws deducted. */
-    @Override
-    public int compareTo(Merit other) {
-      return Double.compare(balance(), other.balance());
-    }
   }
 
   /** One first that could have any of several seconds; NONE where nothing is open. */

@@ -86,6 +86,7 @@ public final class TwinSearch {
       plant(search, all.get(0));
       search.run();
     }
+    search = SecondLook.at(search);
     double credit = doubts.credit(search.merit());
     boolean[] kept = Chains.kept(search.pairing(), search.anchor());
     List<ProposedTwin> common = new CommonParts(map, search.pairing(), kept, credit).pairs();
@@ -238,7 +239,7 @@ public final class TwinSearch {
     PinGraph graph = map.graph;
     int first = firsts.get(0);
     int best = NONE;
-    Search.Merit bestMerit = search.merit();
+    Merit bestMerit = search.merit();
     for (int second : seconds) {
       if (graph.kind[first] == graph.kind[second]) {
         Search trial = search();

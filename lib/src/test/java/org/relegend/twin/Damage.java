@@ -83,22 +83,22 @@ record Damage(BoardMap map, String first, String second) {
       boolean there = damaged.part(((Subject.OfPart) pair.getValue()).part()).isPresent();
       truths += there ? 1 : 0;
       ProposedTwin told = found.get(pair.getKey());
-      if (told != null) {
-        boolean held = told.b().equals(pair.getValue()) || grouped(twins, told, pair.getValue());
-        right += held ? 1 : 0;
-        wrong += held ? 0 : 1;
-      }
+      boolean open = told == null || told.basis() == Basis.ONE_OF_SEVERAL;
+      boolean held =
+          told != null && told.b().equals(pair.getValue())
+              || open && grouped(twins, pair.getKey(), pair.getValue());
+      right += held ? 1 : 0;
+      wrong += told != null && !held ? 1 : 0;
     }
     return new Outcome(truths, right, wrong);
   }
 
-  private static boolean grouped(Twins twins, ProposedTwin told, Subject truth) {
-    return told.basis() == Basis.ONE_OF_SEVERAL
-        && twins.groups().stream()
-            .anyMatch(group -> group.a().contains(told.a()) && group.b().contains(truth));
+  private static boolean grouped(Twins twins, Subject first, Subject truth) {
+    return twins.groups().stream()
+        .anyMatch(group -> group.a().contains(first) && group.b().contains(truth));
   }
 
-  private String name(Subject part) {
+  String name(Subject part) {
     return map.part(((Subject.OfPart) part).part()).map(Part::note).orElse("");
   }
 
@@ -117,7 +117,7 @@ record Damage(BoardMap map, String first, String second) {
     return truth;
   }
 
-  private BoardMap damage(BoardMap before, PartId part, Random random) {
+  BoardMap damage(BoardMap before, PartId part, Random random) {
     try {
       return switch (random.nextInt(3)) {
         case 0 -> new PartEdits.RemovePart(part).applyTo(before);

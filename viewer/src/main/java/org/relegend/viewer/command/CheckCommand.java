@@ -12,12 +12,14 @@ import org.relegend.check.Finding;
 import org.relegend.check.PictureFiles;
 import org.relegend.check.Severity;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapIndex;
 import org.relegend.map.Names;
 import org.relegend.store.Digests;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code check FOLDER}. */
@@ -31,12 +33,14 @@ final class CheckCommand extends Answering {
   @Parameters(paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
+  @Mixin private KindsOption kinds = new KindsOption();
+
   @Override
-  Answer answer() throws StoreException {
+  Answer answer() throws CommandFailure, StoreException {
     MapFolder opened = openToRead(folder);
     BoardMap map = opened.map();
     PictureFiles files = picture -> digest(opened.fileOf(picture));
-    List<Finding> findings = Checks.inspect(CheckContext.of(map, files));
+    List<Finding> findings = Checks.inspect(new CheckContext(new MapIndex(map), kinds.kinds(), files));
     boolean holds = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
     return new Answer(
         holds ? Commands.OK : Commands.DOES_NOT_HOLD,

@@ -24,6 +24,7 @@ import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -44,6 +45,8 @@ final class HazardsCommand extends Answering {
       description = "what counts as high voltage; iec-61010 if not given, a wrong name lists all")
   private String limits = LimitSet.INSTRUMENTS.name();
 
+  @Mixin private KindsOption kinds = new KindsOption();
+
   @Override
   Answer answer() throws CommandFailure, StoreException {
     LimitSet chosen = LimitSet.find(limits).orElse(null);
@@ -55,7 +58,7 @@ final class HazardsCommand extends Answering {
                   LimitSet.ALL.stream().map(LimitSet::name).collect(Collectors.joining(", "))));
     }
     BoardMap map = MapFolder.openReadOnly(folder).map();
-    Circuit circuit = Circuit.of(map);
+    Circuit circuit = kinds.circuit(map);
     Hazards hazards = Hazards.of(circuit, chosen);
     return new Answer(
         holds(hazards) ? Commands.OK : Commands.DOES_NOT_HOLD,

@@ -51,6 +51,8 @@ final class ImportCommand extends Answering {
 
   @Mixin private AuthorOption author = new AuthorOption();
 
+  @Mixin private KindsOption kinds = new KindsOption();
+
   @Override
   Answer answer() throws CommandFailure, StoreException, EditRefusedException {
     Map<TableSort, Source> sources = new EnumMap<>(TableSort.class);
@@ -62,7 +64,7 @@ final class ImportCommand extends Answering {
         throw new CommandFailure("no table given: name one with --parts, --pins or --placements");
       }
       ImportOptions options =
-          new ImportOptions(author.author(), Clock.systemUTC().instant(), replace);
+          new ImportOptions(author.author(), Clock.systemUTC().instant(), replace, kinds.kinds());
       ImportPlan plan = TableImport.plan(opened.map(), sources, options);
       if (!plan.edit().steps().isEmpty()) {
         opened.save(plan.edit().applyTo(opened.map()));

@@ -29,6 +29,7 @@ import org.relegend.store.Json;
 import org.relegend.store.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -77,11 +78,13 @@ final class JoinedCommand extends Answering {
     }
   }
 
+  @Mixin private KindsOption kinds = new KindsOption();
+
   @Override
   Answer answer() throws CommandFailure, StoreException {
     BoardMap map = openToRead(folder).map();
     Carrier carrier = Carrier.of(map);
-    Circuit circuit = Circuit.of(map);
+    Circuit circuit = kinds.circuit(map);
     try {
       NodeName name = new NodeNames(circuit).find(node);
       Joined joined = circuit.joined(name, passing(circuit));

@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
@@ -21,6 +20,7 @@ import org.relegend.twin.Predictions;
 import org.relegend.twin.TwinSearch;
 import org.relegend.twin.Twins;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -44,12 +44,14 @@ final class PredictCommand extends Answering {
       description = "a photo of the map")
   private String photo = "";
 
+  @Mixin private KindsOption kinds = new KindsOption();
+
   @Override
   Answer answer() throws CommandFailure, StoreException {
     try (MapFolder opened = openToRead(folder)) {
       BoardMap map = opened.map();
       Picture picture = picture(map);
-      TwinSearch search = TwinSearch.of(Circuit.of(map));
+      TwinSearch search = TwinSearch.of(kinds.circuit(map));
       Twins twins = search.from(java.util.List.of(), search.known());
       Path file = opened.fileOf(picture);
       Optional<Brightness> seen =

@@ -14,6 +14,7 @@ import org.relegend.store.Json;
 import org.relegend.store.StoreException;
 import org.relegend.twin.TwinSearch;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /**
@@ -36,10 +37,12 @@ final class TwinCommand extends Answering {
   /** A twin with what it rests on. */
   private record Found(Subject twin, String basis, Evidence evidence, double trust) {}
 
+  @Mixin private KindsOption kinds = new KindsOption();
+
   @Override
   Answer answer() throws CommandFailure, StoreException {
     BoardMap map = openToRead(folder).map();
-    Circuit circuit = Circuit.of(map);
+    Circuit circuit = kinds.circuit(map);
     Subject subject = new SubjectName(circuit).find(what);
     List<Found> found =
         map.twins().stream()

@@ -62,6 +62,8 @@ final class TwinsCommand extends Answering {
 
   @Mixin private AuthorOption author = new AuthorOption();
 
+  @Mixin private KindsOption kinds = new KindsOption();
+
   @Override
   Answer answer() throws CommandFailure, StoreException, EditRefusedException {
     if (!accept && marks.isEmpty()) {
@@ -89,7 +91,7 @@ final class TwinsCommand extends Answering {
   }
 
   private List<Twins> found(BoardMap map) throws CommandFailure {
-    Circuit circuit = Circuit.of(map);
+    Circuit circuit = kinds.circuit(map);
     TwinSearch search = TwinSearch.of(circuit);
     try {
       List<Seed> given = new ArrayList<>();
@@ -130,7 +132,7 @@ final class TwinsCommand extends Answering {
       throw new CommandFailure(
           "--mark \"%s\": write it as PLACE=CAUSE, like R225=design".formatted(text));
     }
-    Subject place = subject(new SubjectName(Circuit.of(map)), sides[0].strip());
+    Subject place = subject(new SubjectName(kinds.circuit(map)), sides[0].strip());
     for (Twins twins : found) {
       for (Difference difference : twins.differences()) {
         if (difference.a().contains(place) || difference.b().contains(place)) {

@@ -1,0 +1,74 @@
+package org.relegend.twin;
+
+import static org.relegend.twin.Pairing.NONE;
+
+/**
+ * The worth of a pairing.
+ *
+ * @param pro pins that agree; those on common nets count a quarter
+ * @param flaws pins that don't, and elements of unlike value or kind
+ */
+record Merit(int pairs, double pro, double flaws) implements Comparable<Merit> {
+  private static final int MOST_LEFT_OVER = 6;
+
+  /** How well the two channels that this pair's first is in agree. */
+  static Merit of(Pairing pairing, int anchor) {
+    return of(pairing, Chains.kept(pairing, anchor));
+  }
+
+  /** How well all pairs agree, also those of further channels. */
+  static Merit ofAll(Pairing pairing) {
+    return of(pairing, Chains.kept(pairing, NONE));
+  }
+
+  private static Merit of(Pairing pairing, boolean[] kept) {
+    PinGraph graph = pairing.graph;
+    double pro = 0;
+    double flaws = 0;
+    int pairs = 0;
+    boolean[] done = new boolean[graph.nets];
+    for (int first = 0; first < kept.length; first++) {
+      if (kept[first]) {
+        int second = pairing.twin[first];
+        Pairing.Agreement agreement = pairing.agreement(first, second);
+        pro += agreement.own() + 0.25 * agreement.common();
+        flaws += agreement.against();
+        flaws += graph.value[first] == graph.value[second] ? 0 : 1;
+        flaws += graph.kind[first] == graph.kind[second] ? 0 : 1;
+        flaws += leftOver(pairing, first, done);
+        pairs++;
+      }
+    }
+    return new Merit(pairs, pro, flaws);
+  }
+
+  /** A third of a flaw for each pin that one of two paired nets has more than the other. */
+  private static double leftOver(Pairing pairing, int first, boolean[] done) {
+    PinGraph graph = pairing.graph;
+    double flaws = 0;
+    for (int i = graph.start[first]; i < graph.start[first + 1]; i++) {
+      int n = graph.net[i];
+      int other = pairing.netTwin[n];
+      if (other != NONE && other != n && !done[n]) {
+        done[n] = true;
+        flaws += Math.min(MOST_LEFT_OVER, Math.abs(graph.degree(n) - graph.degree(other))) / 3.0;
+      }
+    }
+    return flaws;
+  }
+
+  /** The share that agrees, 0 to 1. */
+  double quality() {
+    return pro / (pro + 1.5 * flaws + 0.01);
+  }
+
+  double balance() {
+    return pro - 3 * flaws;
+  }
+
+  /** By how much agrees, flaws deducted. */
+  @Override
+  public int compareTo(Merit other) {
+    return Double.compare(balance(), other.balance());
+  }
+}

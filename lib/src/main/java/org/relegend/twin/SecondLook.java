@@ -1,0 +1,162 @@
+package org.relegend.twin;
+
+import static org.relegend.twin.Pairing.NONE;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Looks once more at a finished search: growth takes what looks surest where it stands, and damage
+ * can make the wrong way look so, as when two halves of a channel are built alike. Each early pair
+ * is exchanged for another that could have stood there, the whole is grown anew from the seeds, and
+ * the better end is kept; what ends about as well is left open.
+ */
+final class SecondLook {
+  /** So many ends are grown at most; on large circuits fewer, since each takes its time. */
+  private static final int TRIALS = 40;
+
+  private static final int TRIALS_IF_LARGE = 4;
+  private static final int LARGE = 5000;
+
+  /** Ends that differ by no more than this, in pins, are taken to be as good as each other. */
+  private static final double EQUAL = 3;
+
+  private final PinGraph graph;
+  private final Set<Long> seen = new HashSet<>();
+  private final List<Search> ends = new ArrayList<>();
+  private Search best;
+  private int left;
+
+  private SecondLook(Search search) {
+    this.graph = search.pairing().graph;
+    this.best = search;
+    left = graph.elements > LARGE ? TRIALS_IF_LARGE : TRIALS;
+  }
+
+  /** The search itself where nothing speaks against it, else the best that can be found. */
+  static Search at(Search search) {
+    return Merit.ofAll(search.pairing()).flaws() == 0 ? search : new SecondLook(search).end();
+  }
+
+  private Search end() {
+    see(best);
+    boolean better = true;
+    while (better && left > 0) {
+      better = tryAround(best);
+    }
+    double enough = Merit.ofAll(best.pairing()).balance() - EQUAL;
+    List<Pairing> equal = new ArrayList<>(List.of(best.pairing()));
+    for (Search end : ends) {
+      if (end != best && Merit.ofAll(end.pairing()).balance() >= enough) {
+        equal.add(end.pairing());
+      }
+    }
+    if (equal.size() > 1) {
+      Search.leaveOpen(best.pairing(), equal, best.again().pairing());
+    }
+    return best;
+  }
+
+  private void see(Search end) {
+    ends.add(end);
+    Pairing pairing = end.pairing();
+    for (int i = 0; i < pairing.order.size(); i++) {
+      int first = pairing.order.get(i);
+      if (pairing.twin[first] != NONE) {
+        seen.add(key(first, pairing.twin[first]));
+      }
+    }
+  }
+
+  private static long key(int first, int second) {
+    return ((long) first << 32) | second;
+  }
+
+  /** Whether another way at one of the pairs ends better. */
+  private boolean tryAround(Search search) {
+    Pairing pairing = search.pairing();
+    for (int i = 0; i < pairing.order.size() && left > 0; i++) {
+      int first = pairing.order.get(i);
+      if (pairing.twin[first] != NONE
+          && pairing.basis[first] != Basis.DECLARED
+          && tryAt(search, first)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean tryAt(Search search, int first) {
+    Pairing pairing = search.pairing();
+    int second = pairing.twin[first];
+    for (int i = graph.start[first]; i < graph.start[first + 1]; i++) {
+      int n = graph.net[i];
+      int other = pairing.netTwin[n];
+      if (other == NONE || other == n || !pairing.has(second, graph.role[i], other)) {
+        continue;
+      }
+      for (int e : alike(second, graph.role[i], other)) {
+        if (graph.second(e) && better(search, first, e)) {
+          return true;
+        }
+      }
+      for (int e : alike(first, graph.role[i], n)) {
+        if (graph.first(e) && better(search, e, second)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Whether two stand side by side, so that to exchange them changes nothing. */
+  private boolean sameNets(int e, int other) {
+    for (int i = graph.start[e]; i < graph.start[e + 1]; i++) {
+      boolean there = false;
+      for (int j = graph.start[other]; j < graph.start[other + 1]; j++) {
+        there |= graph.net[i] == graph.net[j] && graph.role[i] == graph.role[j];
+      }
+      if (!there) {
+        return false;
+      }
+    }
+    return graph.pins(e) == graph.pins(other);
+  }
+
+  /** Others of this element's kind that stand on a net in the same role. */
+  private List<Integer> alike(int e, int role, int n) {
+    List<Integer> alike = new ArrayList<>();
+    if (graph.degree(n) <= Surroundings.BUSY) {
+      for (int j = graph.netStart[n]; j < graph.netStart[n + 1]; j++) {
+        int other = graph.element[j];
+        if (other != e
+            && graph.role[graph.elementEdge[j]] == role
+            && graph.kind[other] == graph.kind[e]
+            && !sameNets(e, other)) {
+          alike.add(other);
+        }
+      }
+    }
+    return alike;
+  }
+
+  private boolean better(Search search, int first, int second) {
+    if (left == 0 || !seen.add(key(first, second))) {
+      return false;
+    }
+    Search trial = search.again();
+    if (!trial.anchor(first, second)) {
+      return false;
+    }
+    left--;
+    trial.run();
+    see(trial);
+    if (Merit.ofAll(trial.pairing()).compareTo(Merit.ofAll(best.pairing())) > 0) {
+      best = trial;
+      return true;
+    }
+    return false;
+  }
+}
