@@ -5,6 +5,7 @@ import static org.relegend.twin.Pairing.NONE;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -26,18 +27,29 @@ final class Differences {
   private final Pairing pairing;
   private final boolean[] kept;
   private final BoardMap board;
+  private final List<Pairing.Several> surplus;
+  private final Set<Integer> inSurplus = new HashSet<>();
 
-  Differences(MapGraph map, Pairing pairing, boolean[] kept) {
+  /**
+   * @param surplus alike at the same nets, but more on one side
+   */
+  Differences(MapGraph map, Pairing pairing, boolean[] kept, List<Pairing.Several> surplus) {
     this.map = map;
     this.graph = map.graph;
     this.pairing = pairing;
     this.kept = kept;
     this.board = map.circuit.map();
+    this.surplus = surplus;
+    surplus.forEach(
+        several -> {
+          inSurplus.addAll(several.firsts());
+          inSurplus.addAll(several.seconds());
+        });
   }
 
   List<Difference> all() {
     List<Difference> all = new ArrayList<>();
-    Set<List<Subject>> told = new java.util.HashSet<>();
+    Set<List<Subject>> told = new HashSet<>();
     for (int e = 0; e < graph.elements; e++) {
       if (kept[e]) {
         int second = pairing.twin[e];
@@ -47,6 +59,7 @@ final class Differences {
         connections(e, second, all);
       }
     }
+    surplus.forEach(several -> all.add(tooMany(several)));
     missing(true, all);
     missing(false, all);
     return all;
@@ -144,6 +157,19 @@ final class Differences {
     }
   }
 
+  private Difference tooMany(Pairing.Several several) {
+    boolean first = several.firsts().size() > several.seconds().size();
+    List<Integer> more = first ? several.firsts() : several.seconds();
+    int count = Math.abs(several.firsts().size() - several.seconds().size());
+    List<Subject> parts = more.stream().map(this::part).distinct().toList();
+    String names = parts.stream().map(this::name).collect(Collectors.joining(", "));
+    String told =
+        "%d of %s %s no counterpart; which can't be told"
+            .formatted(count, names, count == 1 ? "has" : "have");
+    return new Difference(
+        Aspect.MISSING, first ? parts : List.of(), first ? List.of() : parts, told);
+  }
+
   private void missing(int e, int n, boolean first, boolean[] done, List<Difference> all) {
     List<Subject> parts = together(e, done);
     int other = first ? pairing.netTwin[n] : pairing.netBack[n];
@@ -157,7 +183,7 @@ final class Differences {
 
   /** In no pair at all, also not in one that was left out for belonging to a third channel. */
   private boolean single(int e) {
-    return pairing.twin[e] == NONE && pairing.back[e] == NONE;
+    return pairing.twin[e] == NONE && pairing.back[e] == NONE && !inSurplus.contains(e);
   }
 
   /** Whether a kept pair is on this net and on its twin. */

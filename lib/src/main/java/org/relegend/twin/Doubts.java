@@ -35,6 +35,7 @@ final class Doubts {
   private final PinGraph graph;
   private final List<Contradiction> contradictions = new ArrayList<>();
   private final Set<Seed> refused = new HashSet<>();
+  private final List<Search> grown = new ArrayList<>();
 
   /**
    * @param own how many of the seeds, from the first, were given for this search
@@ -42,19 +43,23 @@ final class Doubts {
   Doubts(TwinSearch twins, List<Seed> seeds, int own) {
     this.twins = twins;
     this.graph = twins.graph();
-    List<Search> grown = new ArrayList<>();
     int count = Math.min(seeds.size(), Math.max(1, Math.min(LOOKED_INTO, seeds.size())));
     for (int i = 0; i < count; i++) {
-      grown.add(alone(seeds.get(i)));
+      grown.add(i < own ? SecondLook.at(alone(seeds.get(i))) : alone(seeds.get(i)));
     }
     for (int i = 0; i < count; i++) {
       alone(seeds.get(i), grown.get(i), i < Math.max(own, 1));
     }
     for (int i = 0; i < seeds.size(); i++) {
       for (int j = 0; j < Math.min(i, count); j++) {
-        together(seeds, i, j, grown);
+        together(seeds, i, j);
       }
     }
+  }
+
+  /** What follows from the first seed alone. */
+  Search fromFirst() {
+    return grown.get(0);
   }
 
   List<Contradiction> contradictions() {
@@ -163,7 +168,7 @@ final class Doubts {
     return byRing.stream().flatMap(List::stream).limit(most).toList();
   }
 
-  private void together(List<Seed> seeds, int i, int j, List<Search> grown) {
+  private void together(List<Seed> seeds, int i, int j) {
     Seed later = seeds.get(i);
     Seed earlier = seeds.get(j);
     if (refused.contains(later) || refused.contains(earlier)) {

@@ -11,17 +11,23 @@ import static org.relegend.twin.Pairing.NONE;
 record Merit(int pairs, double pro, double flaws) implements Comparable<Merit> {
   private static final int MOST_LEFT_OVER = 6;
 
+  /** So many agreeing pins make up for a flaw. */
+  private static final double FLAW = 3;
+
   /** How well the two channels that this pair's first is in agree. */
   static Merit of(Pairing pairing, int anchor) {
-    return of(pairing, Chains.kept(pairing, anchor));
+    return of(pairing, Chains.kept(pairing, anchor), false);
   }
 
-  /** How well all pairs agree, also those of further channels. */
+  /**
+   * How well all pairs agree, also those of further channels; to compare ends of one search. A pair
+   * counts no less than none: an input that is tied in one channel is paired against its nets.
+   */
   static Merit ofAll(Pairing pairing) {
-    return of(pairing, Chains.kept(pairing, NONE));
+    return of(pairing, Chains.kept(pairing, NONE), true);
   }
 
-  private static Merit of(Pairing pairing, boolean[] kept) {
+  private static Merit of(Pairing pairing, boolean[] kept, boolean noneBelowZero) {
     PinGraph graph = pairing.graph;
     double pro = 0;
     double flaws = 0;
@@ -31,10 +37,12 @@ record Merit(int pairs, double pro, double flaws) implements Comparable<Merit> {
       if (kept[first]) {
         int second = pairing.twin[first];
         Pairing.Agreement agreement = pairing.agreement(first, second);
-        pro += agreement.own() + 0.25 * agreement.common();
-        flaws += agreement.against();
-        flaws += graph.value[first] == graph.value[second] ? 0 : 1;
-        flaws += graph.kind[first] == graph.kind[second] ? 0 : 1;
+        double agrees = agreement.own() + 0.25 * agreement.common();
+        double flawed = agreement.against();
+        flawed += graph.value[first] == graph.value[second] ? 0 : 1;
+        flawed += graph.kind[first] == graph.kind[second] ? 0 : 1;
+        pro += agrees;
+        flaws += noneBelowZero ? Math.min(flawed, agrees / FLAW) : flawed;
         flaws += leftOver(pairing, first, done);
         pairs++;
       }
@@ -63,7 +71,7 @@ record Merit(int pairs, double pro, double flaws) implements Comparable<Merit> {
   }
 
   double balance() {
-    return pro - 3 * flaws;
+    return pro - FLAW * flaws;
   }
 
   /** By how much agrees, flaws deducted. */

@@ -95,6 +95,28 @@ final class Pairing {
     group.firsts().forEach(first -> several.put(first, group));
   }
 
+  /** What the twin of a first may be. */
+  List<Integer> seconds(int first) {
+    Several group = several.get(first);
+    if (twin[first] == NONE) {
+      return List.of();
+    }
+    return basis[first] == Basis.ONE_OF_SEVERAL && group != null
+        ? group.seconds()
+        : List.of(twin[first]);
+  }
+
+  /** What a second may be the twin of. */
+  List<Integer> firsts(int second) {
+    if (back[second] == NONE) {
+      return List.of();
+    }
+    Several group = several.get(back[second]);
+    return basis[back[second]] == Basis.ONE_OF_SEVERAL && group != null
+        ? group.firsts()
+        : List.of(back[second]);
+  }
+
   /** What can't be told apart. */
   record Several(List<Integer> firsts, List<Integer> seconds) {
     Several {

@@ -112,6 +112,20 @@ final class PinGraph {
     return at;
   }
 
+  /** Whether two are on the same nets in the same roles, so that to exchange them changes nothing. */
+  boolean sideBySide(int e, int other) {
+    for (int i = start[e]; i < start[e + 1]; i++) {
+      boolean there = false;
+      for (int j = start[other]; j < start[other + 1]; j++) {
+        there |= net[i] == net[j] && role[i] == role[j];
+      }
+      if (!there) {
+        return false;
+      }
+    }
+    return pins(e) == pins(other);
+  }
+
   boolean first(int e) {
     return (side[e] & FIRST) != 0;
   }

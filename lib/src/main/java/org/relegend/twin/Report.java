@@ -23,6 +23,9 @@ final class Report {
   private final boolean[] kept;
   private final double credit;
 
+  /** Alike at the same nets, but more on one side: which has no twin can't be told. */
+  private final List<Pairing.Several> surplus;
+
   /**
    * @param credit 0 to 1: how far the seeds are believed
    */
@@ -32,6 +35,9 @@ final class Report {
     this.pairing = pairing;
     this.kept = kept;
     this.credit = credit;
+    surplus =
+        new ByPlace(pairing)
+            .surplus().stream().filter(several -> besideKept(several.firsts().get(0))).toList();
   }
 
   Twins twins(List<ProposedTwin> more, List<Contradiction> contradictions) {
@@ -50,7 +56,7 @@ final class Report {
         sorted(pairs),
         sorted(pins()),
         groups(),
-        new Differences(map, pairing, kept).all(),
+        new Differences(map, pairing, kept, surplus).all(),
         contradictions,
         common());
   }
@@ -192,10 +198,8 @@ final class Report {
             groups.add(new TwinGroup(subjects(several.firsts()), subjects(several.seconds())));
           }
         });
-    for (Pairing.Several several : new ByPlace(pairing).surplus()) {
-      if (besideKept(several.firsts().get(0))) {
-        groups.add(new TwinGroup(subjects(several.firsts()), subjects(several.seconds())));
-      }
+    for (Pairing.Several several : surplus) {
+      groups.add(new TwinGroup(subjects(several.firsts()), subjects(several.seconds())));
     }
     return List.copyOf(groups);
   }

@@ -3,6 +3,7 @@ package org.relegend.twin;
 import static org.relegend.twin.Pairing.NONE;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,6 +23,9 @@ final class Search {
 
   private static final int ALTERNATIVES = 4;
 
+  /** How many of the choices that follow are made to tell equal ends apart. */
+  private static final int NEXT_CHOICES = 6;
+
   /** So many pairs are tried where growth has stopped. */
   private static final int VENTURES = 24;
 
@@ -31,15 +35,24 @@ final class Search {
   private final PinGraph graph;
   private final List<long[]> rings;
   private final List<Planted> planted = new ArrayList<>();
+
+  /** Whether ties are looked into further. */
+  private final boolean deep;
+
   private Growth growth;
 
   /**
    * @param rings as {@link #rings} gives them; they serve any number of searches
    */
   Search(PinGraph graph, List<long[]> rings) {
+    this(graph, List.copyOf(rings), new Growth(new Pairing(graph), rings), true);
+  }
+
+  private Search(PinGraph graph, List<long[]> rings, Growth growth, boolean deep) {
     this.graph = graph;
-    this.rings = List.copyOf(rings);
-    growth = new Growth(new Pairing(graph), rings);
+    this.rings = rings;
+    this.growth = growth;
+    this.deep = deep;
   }
 
   /**
@@ -91,27 +104,40 @@ final class Search {
     return growth.accept(first, second, Basis.STRUCTURE);
   }
 
-  /** The first of the pairs, which tells the channels; NONE while there is none. */
+  /** The first pair with a net of its own, which tells the channels; NONE without any pair. */
   int anchor() {
-    for (int i = 0; i < pairing().order.size(); i++) {
-      if (pairing().twin[pairing().order.get(i)] != NONE) {
-        return pairing().order.get(i);
+    return anchor(pairing());
+  }
+
+  private static int anchor(Pairing pairing) {
+    int found = NONE;
+    for (int i = 0; i < pairing.order.size(); i++) {
+      int first = pairing.order.get(i);
+      if (pairing.twin[first] != NONE) {
+        if (pairing.agreement(first, pairing.twin[first]).own() > 0) {
+          return first;
+        }
+        found = found == NONE ? first : found;
       }
     }
-    return NONE;
+    return found;
   }
 
   /** Grows, reviews, and looks into what is left open, until nothing changes. */
   void run() {
+    grow();
+    for (int choice = 0; choice < CHOICES && (choose() || venture()); choice++) {
+      growth.grow();
+    }
+  }
+
+  private void grow() {
     for (int review = 0; review < REVIEWS; review++) {
       growth.grow();
       if (!new Review(pairing()).drops()) {
         break;
       }
       growth = new Growth(pairing(), rings);
-    }
-    for (int choice = 0; choice < CHOICES && (choose() || venture()); choice++) {
-      growth.grow();
     }
   }
 
@@ -158,6 +184,9 @@ final class Search {
     if (choice.first() == NONE) {
       return false;
     }
+    if (!choice.ofNets() && sideBySide(choice.seconds()) && pairNets(choice)) {
+      return true;
+    }
     List<Pairing> ends = new ArrayList<>();
     Merit best = new Merit(0, 0, 1);
     for (int second : choice.seconds()) {
@@ -180,35 +209,75 @@ final class Search {
     if (ends.isEmpty()) {
       return false;
     }
+    if (ends.size() > 1 && deep) {
+      ends = deepest(ends);
+    }
     Pairing taken = ends.get(0);
     leaveOpen(taken, ends, pairing());
     growth = new Growth(taken, rings);
     return true;
   }
 
+  private boolean sideBySide(List<Integer> elements) {
+    return elements.stream().allMatch(e -> graph.sideBySide(elements.get(0), e));
+  }
+
+  /** The nets of what stands side by side are the same whichever is taken. */
+  private boolean pairNets(Choice choice) {
+    NetVotes votes = new NetVotes(pairing());
+    int second = choice.seconds().get(0);
+    boolean paired = false;
+    for (int i = graph.start[choice.first()]; i < graph.start[choice.first() + 1]; i++) {
+      int n = graph.net[i];
+      int only = pairing().netTwin[n] == NONE ? votes.only(choice.first(), i, second) : NONE;
+      paired |= only != NONE && growth.acceptNets(n, only);
+    }
+    return paired;
+  }
+
+  /** Of equally good ends those that are so too when the next choices are made in each. */
+  private List<Pairing> deepest(List<Pairing> ends) {
+    List<Double> worth = new ArrayList<>();
+    for (Pairing end : ends) {
+      Search further = new Search(graph, rings, new Growth(end.copy(), rings), false);
+      for (int i = 0; i < NEXT_CHOICES && further.choose(); i++) {
+        further.growth.grow();
+      }
+      worth.add(further.merit().balance());
+    }
+    double enough = Collections.max(worth) - SecondLook.EQUAL;
+    List<Pairing> deepest = new ArrayList<>();
+    for (int i = 0; i < ends.size(); i++) {
+      if (worth.get(i) >= enough) {
+        deepest.add(ends.get(i));
+      }
+    }
+    return deepest;
+  }
+
   /** Marks as one of several what these equally good ends don't agree on. */
   static void leaveOpen(Pairing taken, List<Pairing> ends, Pairing before) {
+    List<Integer> open = new ArrayList<>();
+    List<Pairing.Several> groups = new ArrayList<>();
     for (int e = 0; e < taken.twin.length; e++) {
       if (taken.twin[e] != NONE && before.twin[e] == NONE) {
+        Set<Integer> firsts = new TreeSet<>();
         Set<Integer> seconds = new TreeSet<>();
         for (Pairing end : ends) {
-          if (end.twin[e] != NONE) {
-            seconds.add(end.twin[e]);
-          }
+          seconds.addAll(end.seconds(e));
+        }
+        for (Pairing end : ends) {
+          seconds.forEach(second -> firsts.addAll(end.firsts(second)));
         }
         if (seconds.size() > 1) {
-          taken.basis[e] = Basis.ONE_OF_SEVERAL;
-          Set<Integer> firsts = new TreeSet<>();
-          for (Pairing end : ends) {
-            seconds.stream()
-                .map(second -> end.back[second])
-                .filter(f -> f != NONE)
-                .forEach(firsts::add);
-          }
-          taken.several.putIfAbsent(
-              e, new Pairing.Several(List.copyOf(firsts), List.copyOf(seconds)));
+          open.add(e);
+          groups.add(new Pairing.Several(List.copyOf(firsts), List.copyOf(seconds)));
         }
       }
+    }
+    for (int i = 0; i < open.size(); i++) {
+      taken.basis[open.get(i)] = Basis.ONE_OF_SEVERAL;
+      taken.several.put(open.get(i), groups.get(i));
     }
   }
 
@@ -218,7 +287,7 @@ final class Search {
   }
 
   private Merit merit(Pairing pairing) {
-    return Merit.of(pairing, anchor());
+    return Merit.of(pairing, anchor(pairing));
   }
 
   /** How many of this search's pairs another one has too, 0 to 1. */
@@ -278,6 +347,11 @@ final class Search {
     return Choice.NOTHING;
   }
 
+  /** What has all its nets known and wasn't paired by them is one of too many. */
+  private static boolean open(Pairing.Agreement agreement) {
+    return agreement.against() == 0 && agreement.open() > 0;
+  }
+
   private Choice openElements(Pairing pairing, int n, int other) {
     for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
       int first = graph.element[i];
@@ -292,7 +366,7 @@ final class Search {
             && graph.role[graph.elementEdge[j]] == role
             && graph.kind[second] == graph.kind[first]
             && graph.value[second] == graph.value[first]
-            && pairing.agreement(first, second).against() == 0) {
+            && open(pairing.agreement(first, second))) {
           alike.add(second);
         }
       }

@@ -14,14 +14,14 @@ import java.util.Set;
  * the better end is kept; what ends about as well is left open.
  */
 final class SecondLook {
-  /** So many ends are grown at most; on large circuits fewer, since each takes its time. */
+  /** So many ends are grown at most. */
   private static final int TRIALS = 40;
 
-  private static final int TRIALS_IF_LARGE = 4;
-  private static final int LARGE = 5000;
+  /** Fewer on large circuits: of all trials together no more than so many elements are seen. */
+  private static final int ALL_ELEMENTS = 20_000;
 
   /** Ends that differ by no more than this, in pins, are taken to be as good as each other. */
-  private static final double EQUAL = 3;
+  static final double EQUAL = 2;
 
   private final PinGraph graph;
   private final Set<Long> seen = new HashSet<>();
@@ -32,7 +32,7 @@ final class SecondLook {
   private SecondLook(Search search) {
     this.graph = search.pairing().graph;
     this.best = search;
-    left = graph.elements > LARGE ? TRIALS_IF_LARGE : TRIALS;
+    left = Math.min(TRIALS, ALL_ELEMENTS / Math.max(1, graph.elements));
   }
 
   /** The search itself where nothing speaks against it, else the best that can be found. */
@@ -46,10 +46,10 @@ final class SecondLook {
     while (better && left > 0) {
       better = tryAround(best);
     }
-    double enough = Merit.ofAll(best.pairing()).balance() - EQUAL;
+    double enough = balance(best) - EQUAL;
     List<Pairing> equal = new ArrayList<>(List.of(best.pairing()));
     for (Search end : ends) {
-      if (end != best && Merit.ofAll(end.pairing()).balance() >= enough) {
+      if (end != best && balance(end) >= enough) {
         equal.add(end.pairing());
       }
     }
@@ -57,6 +57,10 @@ final class SecondLook {
       Search.leaveOpen(best.pairing(), equal, best.again().pairing());
     }
     return best;
+  }
+
+  private static double balance(Search end) {
+    return Merit.ofAll(end.pairing()).balance();
   }
 
   private void see(Search end) {
@@ -111,20 +115,6 @@ final class SecondLook {
     return false;
   }
 
-  /** Whether two stand side by side, so that to exchange them changes nothing. */
-  private boolean sameNets(int e, int other) {
-    for (int i = graph.start[e]; i < graph.start[e + 1]; i++) {
-      boolean there = false;
-      for (int j = graph.start[other]; j < graph.start[other + 1]; j++) {
-        there |= graph.net[i] == graph.net[j] && graph.role[i] == graph.role[j];
-      }
-      if (!there) {
-        return false;
-      }
-    }
-    return graph.pins(e) == graph.pins(other);
-  }
-
   /** Others of this element's kind that stand on a net in the same role. */
   private List<Integer> alike(int e, int role, int n) {
     List<Integer> alike = new ArrayList<>();
@@ -134,7 +124,7 @@ final class SecondLook {
         if (other != e
             && graph.role[graph.elementEdge[j]] == role
             && graph.kind[other] == graph.kind[e]
-            && !sameNets(e, other)) {
+            && !graph.sideBySide(e, other)) {
           alike.add(other);
         }
       }
@@ -153,7 +143,7 @@ final class SecondLook {
     left--;
     trial.run();
     see(trial);
-    if (Merit.ofAll(trial.pairing()).compareTo(Merit.ofAll(best.pairing())) > 0) {
+    if (balance(trial) > balance(best) + EQUAL) {
       best = trial;
       return true;
     }

@@ -72,25 +72,30 @@ public final class TwinSearch {
       return Twins.NONE;
     }
     Doubts doubts = new Doubts(this, all, seeds.size());
+    Search search =
+        all.size() == 1 ? doubts.fromFirst() : SecondLook.at(together(all, doubts.refused()));
+    double credit = doubts.credit(search.merit());
+    boolean[] kept = Chains.kept(search.pairing(), search.anchor());
+    List<ProposedTwin> common = new CommonParts(map, search.pairing(), kept, credit).pairs();
+    return new Report(map, search.pairing(), kept, credit).twins(common, doubts.contradictions());
+  }
+
+  /** What follows from all seeds that aren't refused, one after the other. */
+  private Search together(List<Seed> seeds, Set<Seed> refused) {
     Search search = search();
     boolean planted = false;
-    Set<Seed> left = doubts.refused();
-    for (Seed seed : all) {
-      if (!left.contains(seed) && !refutes(search.pairing(), seed)) {
+    for (Seed seed : seeds) {
+      if (!refused.contains(seed) && !refutes(search.pairing(), seed)) {
         plant(search, seed);
         planted = true;
         search.run();
       }
     }
     if (!planted) {
-      plant(search, all.get(0));
+      plant(search, seeds.get(0));
       search.run();
     }
-    search = SecondLook.at(search);
-    double credit = doubts.credit(search.merit());
-    boolean[] kept = Chains.kept(search.pairing(), search.anchor());
-    List<ProposedTwin> common = new CommonParts(map, search.pairing(), kept, credit).pairs();
-    return new Report(map, search.pairing(), kept, credit).twins(common, doubts.contradictions());
+    return search;
   }
 
   /**

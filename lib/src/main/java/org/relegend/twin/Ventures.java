@@ -46,6 +46,7 @@ final class Ventures {
       }
     }
     addSections(found);
+    addTied(found);
     return List.copyOf(found);
   }
 
@@ -82,5 +83,54 @@ final class Ventures {
         }
       }
     }
+  }
+
+  /**
+   * What stands on a common net in one channel as another does on a net of its own in the other,
+   * where a pair has a pin on each: an input that is tied to ground here and driven there.
+   */
+  private void addTied(Set<Venture> found) {
+    for (int k = 0; k < pairing.order.size(); k++) {
+      int first = pairing.order.get(k);
+      int second = pairing.twin[first];
+      for (int i = graph.start[first]; second != NONE && i < graph.start[first + 1]; i++) {
+        int n = graph.net[i];
+        for (int j = graph.start[second]; j < graph.start[second + 1]; j++) {
+          int m = graph.net[j];
+          boolean here = pairing.shared(n) && pairing.netBack[m] == NONE;
+          boolean there = pairing.shared(m) && pairing.netTwin[n] == NONE;
+          if (n != m && graph.role[i] == graph.role[j] && (here || there)) {
+            addTied(n, m, found);
+          }
+        }
+      }
+    }
+  }
+
+  private void addTied(int n, int m, Set<Venture> found) {
+    for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
+      int a = graph.element[i];
+      for (int j = graph.netStart[m]; pairing.openFirst(a) && j < graph.netStart[m + 1]; j++) {
+        int b = graph.element[j];
+        if (pairing.openSecond(b)
+            && graph.kind[a] == graph.kind[b]
+            && graph.value[a] == graph.value[b]
+            && graph.role[graph.elementEdge[i]] == graph.role[graph.elementEdge[j]]
+            && lookBeside(a, n) == lookBeside(b, m)) {
+          found.add(new Venture(a, b, false));
+        }
+      }
+    }
+  }
+
+  /** What the other nets of an element look like; different by nothing where it has none. */
+  private long lookBeside(int e, int n) {
+    long sum = 0;
+    for (int i = graph.start[e]; i < graph.start[e + 1]; i++) {
+      if (graph.net[i] != n) {
+        sum += Hashes.mix(graph.surroundings[graph.net[i]], graph.role[i]);
+      }
+    }
+    return sum;
   }
 }

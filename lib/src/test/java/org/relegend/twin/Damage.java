@@ -30,12 +30,25 @@ import org.relegend.map.Subject;
  * @param second of the one that is damaged
  */
 record Damage(BoardMap map, String first, String second) {
-  /** What came of one run or of several. */
-  record Outcome(int truths, int right, int wrong) {
-    static final Outcome NOTHING = new Outcome(0, 0, 0);
+  /**
+   * What came of one run or of several.
+   *
+   * @param right told as they are, or in a group that holds the twin
+   * @param grouped how many of the right ones are so by a group only
+   */
+  record Outcome(int truths, int right, int grouped, int wrong) {
+    static final Outcome NOTHING = new Outcome(0, 0, 0, 0);
 
     Outcome plus(Outcome other) {
-      return new Outcome(truths + other.truths, right + other.right, wrong + other.wrong);
+      return new Outcome(
+          truths + other.truths,
+          right + other.right,
+          grouped + other.grouped,
+          wrong + other.wrong);
+    }
+
+    double inGroups() {
+      return 100.0 * grouped / truths;
     }
 
     double recall() {
@@ -76,6 +89,7 @@ record Damage(BoardMap map, String first, String second) {
   private Outcome judge(Twins twins, Map<Subject, Subject> truth, BoardMap damaged) {
     int truths = 0;
     int right = 0;
+    int inGroups = 0;
     int wrong = 0;
     Map<Subject, ProposedTwin> found = new TreeMap<>();
     twins.pairs().forEach(pair -> found.put(pair.a(), pair));
@@ -88,9 +102,10 @@ record Damage(BoardMap map, String first, String second) {
           told != null && told.b().equals(pair.getValue())
               || open && grouped(twins, pair.getKey(), pair.getValue());
       right += held ? 1 : 0;
+      inGroups += held && open ? 1 : 0;
       wrong += told != null && !held ? 1 : 0;
     }
-    return new Outcome(truths, right, wrong);
+    return new Outcome(truths, right, inGroups, wrong);
   }
 
   private static boolean grouped(Twins twins, Subject first, Subject truth) {

@@ -16,11 +16,15 @@ import org.relegend.map.Subject;
 
 /**
  * The tables of the README, measured on two published circuits (reference notes on standards,
- * section 9); prints them. One command for all: {@code mvn -q -pl lib test -Dtest=TwinTablesTest}.
+ * section 9); prints them. One command for all: {@code mvn -q -pl lib test -Dtest=TwinTablesTest
+ * -Drelegend.runs=20}.
  */
 class TwinTablesTest {
   private static final double[] SHARES = {0, 0.01, 0.05, 0.1, 0.2};
-  private static final int RUNS = 20;
+
+  /** In the README's table 20; each takes half a second. */
+  private static final int RUNS = Integer.getInteger("relegend.runs", 6);
+
   private static final BoardMap ADDER = FourBitAdder.map();
 
   /** From every part of the cell as the one seed. */
@@ -52,8 +56,9 @@ class TwinTablesTest {
               counts[3],
               counts[4]));
       assertThat(counts[4]).as("wrong pairs from %s", cells).isZero();
-      // two seeds, clamps with both ends on ground in the first cell, tell nothing
-      assertThat(counts[3]).as("missed from %s", cells).isLessThanOrEqualTo(2 * 107);
+      assertThat(counts[3]).as("missed from %s", cells).isZero();
+      // by the counts of ExchangeableTest: 40, 39, 38, 14 or 12 of 108 by where the seed is
+      assertThat(counts[2]).as("one of several from %s", cells).isEqualTo(3518);
     }
     reporter.publishEntry("adder", table.toString());
   }
@@ -118,11 +123,11 @@ class TwinTablesTest {
             .formatted(asked, right, several));
   }
 
-  /** Recall and precision over twenty random damages of each share. */
+  /** Recall and precision over random damages of each share. */
   @Test
   void damage_onBothCircuits(TestReporter reporter) {
-    StringBuilder table = new StringBuilder("damaged | adder recall % | precision % | ");
-    table.append("filter recall % | precision %\n");
+    StringBuilder table = new StringBuilder("damaged | adder recall % (in groups) | precision % | ");
+    table.append("filter recall % (in groups) | precision %\n");
     Map<Double, List<Damage.Outcome>> results = new TreeMap<>();
     Damage adder = new Damage(ADDER, "X1.X1.X2", "X1.X2.X1");
     Damage filter = new Damage(OtherDecks.threeFiltersMap(), "X1", "X2");
@@ -132,21 +137,20 @@ class TwinTablesTest {
       table.append(
           String.format(
               Locale.ROOT,
-              "%.0f %% | %.1f | %.1f | %.1f | %.1f%n",
+              "%.0f %% | %.1f (%.0f) | %.1f | %.1f (%.0f) | %.1f%n",
               100 * share,
               ofAdder.recall(),
+              ofAdder.inGroups(),
               ofAdder.precision(),
               ofFilter.recall(),
+              ofFilter.inGroups(),
               ofFilter.precision()));
       results.put(share, List.of(ofAdder, ofFilter));
     }
     reporter.publishEntry("damage", table.toString());
-    Damage.Outcome adderAt5 = results.getOrDefault(0.05, List.of()).get(0);
-    Damage.Outcome filterAt5 = results.getOrDefault(0.05, List.of()).get(1);
-    assertThat(filterAt5.recall()).isGreaterThanOrEqualTo(95);
-    assertThat(filterAt5.precision()).isGreaterThanOrEqualTo(99.5);
-    // short of the same aim: from seeds in the last gate of a bit the two half adders are exchanged
-    assertThat(adderAt5.recall()).isGreaterThanOrEqualTo(85);
-    assertThat(adderAt5.precision()).isGreaterThanOrEqualTo(92);
+    for (Damage.Outcome at5 : results.getOrDefault(0.05, List.of())) {
+      assertThat(at5.recall()).isGreaterThanOrEqualTo(95);
+      assertThat(at5.precision()).isGreaterThanOrEqualTo(99.5);
+    }
   }
 }
