@@ -23,13 +23,8 @@ class KindsOptionTest {
       HEAD
           + "twin-gain,,ic,U,none,,,,,DIP-14,A[2=in 3=control 1=out] B[13=in 12=control 14=out]"
           + " 7=V- 11=V+,*~* internal,,our own\n";
-  private static final String PARTS =
-      "designator,kind,value\nU1,twin-gain,\nR1,resistor,10k\nR2,resistor,10k\nR3,resistor,10k\n"
-          + "R11,resistor,10k\nR12,resistor,10k\nR13,resistor,10k\n";
-  private static final String PINS =
-      "net,part,pin\nINL,R1,1\nL1,R1,2\nL1,U1,2\nL2,R2,1\nL2,U1,3\nCTL,R2,2\nL3,U1,1\nL3,R3,1\n"
-          + "OUTL,R3,2\nINR,R11,1\nK1,R11,2\nK1,U1,13\nK2,R12,1\nK2,U1,12\nCTL,R12,2\nK3,U1,14\n"
-          + "K3,R13,1\nOUTR,R13,2\nVM,U1,7\nVP,U1,11\n";
+  private static final List<String> PARTS_OF_BOTH =
+      List.of("R1=R11", "R2=R12", "R3=R13", "R4=R14", "R5=R15", "R6=R16", "U1/A=U1/B");
 
   private final Shell shell = new Shell();
 
@@ -41,13 +36,33 @@ class KindsOptionTest {
   void tables() throws IOException {
     map = temp.resolve("map");
     kinds = file("own.csv", TWIN_GAIN);
-    file("parts.csv", PARTS);
-    file("pins.csv", PINS);
+    StringBuilder parts = new StringBuilder("designator,kind,value\nU1,twin-gain,\n");
+    StringBuilder pins = new StringBuilder("net,part,pin\nVM,U1,7\nVP,U1,11\n");
+    channel("L", 0, List.of("2", "3", "1"), parts, pins);
+    channel("R", 10, List.of("13", "12", "14"), parts, pins);
+    file("parts.csv", parts.toString());
+    file("pins.csv", pins.toString());
     assertThat(shell.run("new", map, "--title", "Two channels").code()).isZero();
   }
 
   private Path file(String name, String text) throws IOException {
     return Files.writeString(temp.resolve(name), text, StandardCharsets.UTF_8);
+  }
+
+  /** R1 into the half, R2 to its control, and R3 to R6 in a row behind it. */
+  private static void channel(
+      String name, int from, List<String> half, StringBuilder parts, StringBuilder pins) {
+    for (int i = 1; i <= 6; i++) {
+      parts.append("R%d,resistor,%dk\n".formatted(from + i, i));
+    }
+    pins.append("IN_%1$s,R%2$d,1\nG_%1$s,R%2$d,2\n".formatted(name, from + 1));
+    pins.append("G_%1$s,U1,%2$s\n".formatted(name, half.get(0)));
+    pins.append("C_%1$s,R%2$d,1\nCTL,R%2$d,2\n".formatted(name, from + 2));
+    pins.append("C_%1$s,U1,%2$s\nO3_%1$s,U1,%3$s\n".formatted(name, half.get(1), half.get(2)));
+    for (int i = 3; i <= 6; i++) {
+      pins.append("O%d_%s,R%d,1\n".formatted(i, name, from + i));
+      pins.append("O%d_%s,R%d,2\n".formatted(i + 1, name, from + i));
+    }
   }
 
   private Shell.Run imported(Object... more) {
@@ -81,13 +96,13 @@ class KindsOptionTest {
   void twins_withAFileOfKinds_goThroughThePart() {
     assertThat(imported().code()).isZero();
     assertThat(pairs()).doesNotContain("R3=R13");
-    assertThat(pairs("--kinds", kinds)).containsExactly("R1=R11", "R2=R12", "R3=R13", "U1/A=U1/B");
+    assertThat(pairs("--kinds", kinds)).containsExactlyElementsOf(PARTS_OF_BOTH);
   }
 
   @Test
   void import_withAFileOfKinds_writesItsSectionsIntoTheMap() {
     assertThat(imported("--kinds", kinds).code()).isZero();
-    assertThat(pairs()).containsExactly("R1=R11", "R2=R12", "R3=R13", "U1/A=U1/B");
+    assertThat(pairs()).containsExactlyElementsOf(PARTS_OF_BOTH);
     shell.run("twins", map, "--seed", "R1=R11", "--accept", "--author", "kim");
     JsonNode twin =
         Schemas.valid("twin", shell.run("twin", map, "R3", "--kinds", kinds, "--json").out());
@@ -101,7 +116,7 @@ class KindsOptionTest {
     assertThat(shell.run("check", map, "--kinds", kinds).out()).doesNotContain("twin-gain");
     JsonNode joined =
         Schemas.valid(
-            "joined", shell.run("joined", map, "L1", "--kinds", kinds, "--json").out());
+            "joined", shell.run("joined", map, "G_L", "--kinds", kinds, "--json").out());
     assertThat(joined.get("pins").toString()).contains("\"section\":\"A\"", "\"role\":\"in\"");
     assertThat(shell.run("hazards", map, "--kinds", kinds).err()).isEmpty();
   }
