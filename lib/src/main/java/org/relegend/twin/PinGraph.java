@@ -112,7 +112,9 @@ final class PinGraph {
     return at;
   }
 
-  /** Whether two are on the same nets in the same roles, so that to exchange them changes nothing. */
+  /**
+   * Whether two are on the same nets in the same roles, so that to exchange them changes nothing.
+   */
   boolean sideBySide(int e, int other) {
     for (int i = start[e]; i < start[e + 1]; i++) {
       boolean there = false;

@@ -41,10 +41,7 @@ record Damage(BoardMap map, String first, String second) {
 
     Outcome plus(Outcome other) {
       return new Outcome(
-          truths + other.truths,
-          right + other.right,
-          grouped + other.grouped,
-          wrong + other.wrong);
+          truths + other.truths, right + other.right, grouped + other.grouped, wrong + other.wrong);
     }
 
     double inGroups() {

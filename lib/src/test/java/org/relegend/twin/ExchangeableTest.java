@@ -96,14 +96,14 @@ class ExchangeableTest {
     Map<String, Set<String>> exchangeable = new TreeMap<>();
     for (Map<String, String> mapping : ALL) {
       if (mapping.get("X1" + seed).equals("X1" + seed)) {
-        mapping.forEach(
-            (a, b) -> exchangeable.computeIfAbsent(a, name -> new TreeSet<>()).add(b));
+        mapping.forEach((a, b) -> exchangeable.computeIfAbsent(a, name -> new TreeSet<>()).add(b));
       }
     }
     for (String to : List.of("X1.X1.X1", "X1.X2.X1")) {
       Map<String, Set<String>> told = told(seed, "X1.X1.X2", to);
       assertThat(told).hasSize(108);
-      told.forEach((inner, twins) -> assertThat(twins).as(inner).isEqualTo(exchangeable.get(inner)));
+      told.forEach(
+          (inner, twins) -> assertThat(twins).as(inner).isEqualTo(exchangeable.get(inner)));
     }
   }
 

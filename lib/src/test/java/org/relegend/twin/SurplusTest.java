@@ -53,7 +53,8 @@ class SurplusTest {
         twins(
             "R1 1 2 10K\nC2 2 0 1U\nC3 2 0 1U\nC4 2 0 4.7U\n",
             "R1 1 2 10K\nC2 2 0 1U\nC3 2 0 2.2U\nC4 2 0 4.7U\n");
-    assertThat(pairs(twins)).isEqualTo("[C1=C4 one of several, C2=C5 one of several, C3=C6 value, R1=R2 declared]");
+    assertThat(pairs(twins))
+        .isEqualTo("[C1=C4 one of several, C2=C5 one of several, C3=C6 value, R1=R2 declared]");
     assertThat(twins.groups())
         .containsExactly(new TwinGroup(subjects("C1", "C2"), subjects("C4", "C5")));
     assertThat(twins.pairs())

@@ -126,7 +126,8 @@ class TwinTablesTest {
   /** Recall and precision over random damages of each share. */
   @Test
   void damage_onBothCircuits(TestReporter reporter) {
-    StringBuilder table = new StringBuilder("damaged | adder recall % (in groups) | precision % | ");
+    StringBuilder table =
+        new StringBuilder("damaged | adder recall % (in groups) | precision % | ");
     table.append("filter recall % (in groups) | precision %\n");
     Map<Double, List<Damage.Outcome>> results = new TreeMap<>();
     Damage adder = new Damage(ADDER, "X1.X1.X2", "X1.X2.X1");

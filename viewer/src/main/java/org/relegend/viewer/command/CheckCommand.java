@@ -40,7 +40,8 @@ final class CheckCommand extends Answering {
     MapFolder opened = openToRead(folder);
     BoardMap map = opened.map();
     PictureFiles files = picture -> digest(opened.fileOf(picture));
-    List<Finding> findings = Checks.inspect(new CheckContext(new MapIndex(map), kinds.kinds(), files));
+    List<Finding> findings =
+        Checks.inspect(new CheckContext(new MapIndex(map), kinds.kinds(), files));
     boolean holds = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
     return new Answer(
         holds ? Commands.OK : Commands.DOES_NOT_HOLD,

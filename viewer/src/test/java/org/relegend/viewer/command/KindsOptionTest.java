@@ -115,8 +115,7 @@ class KindsOptionTest {
     assertThat(shell.run("check", map).out()).contains("twin-gain");
     assertThat(shell.run("check", map, "--kinds", kinds).out()).doesNotContain("twin-gain");
     JsonNode joined =
-        Schemas.valid(
-            "joined", shell.run("joined", map, "G_L", "--kinds", kinds, "--json").out());
+        Schemas.valid("joined", shell.run("joined", map, "G_L", "--kinds", kinds, "--json").out());
     assertThat(joined.get("pins").toString()).contains("\"section\":\"A\"", "\"role\":\"in\"");
     assertThat(shell.run("hazards", map, "--kinds", kinds).err()).isEmpty();
   }
