@@ -10,14 +10,25 @@ public final class Names {
   /** Numbers inside names compare as numbers: R2 comes before R10. */
   public static final Comparator<String> NATURAL = Names::compareNatural;
 
+  private static final String PAGE = "<html>";
+
   private Names() {}
+
+  /**
+   * Whether a window would take the text for a web page and fetch its pictures from the net: a map
+   * that somebody else made must not do that.
+   */
+  static boolean beginsAsAPage(String text) {
+    return text.regionMatches(true, 0, PAGE, 0, PAGE.length());
+  }
 
   /**
    * The text itself if it may be a name.
    *
    * @param what the thing named, for the message: "net name"
-   * @throws IllegalArgumentException where it is empty, too long, begins or ends with a space, or
-   *     holds a quotation mark, a control character or a mark that changes the writing direction
+   * @throws IllegalArgumentException where it is empty, too long, begins or ends with a space,
+   *     begins as a web page does, or holds a quotation mark, a control character or a mark that
+   *     changes the writing direction
    */
   public static String checked(String what, String text) {
     if (text.isEmpty()) {
@@ -31,6 +42,11 @@ public final class Names {
     if (!text.strip().equals(text)) {
       throw new IllegalArgumentException(
           "the %s \"%s\" begins or ends with a space".formatted(what, printable(text)));
+    }
+    if (beginsAsAPage(text)) {
+      throw new IllegalArgumentException(
+          "the %s \"%s\" begins with %s, which no name may"
+              .formatted(what, printable(text), text.substring(0, PAGE.length())));
     }
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);

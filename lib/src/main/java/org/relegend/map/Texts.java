@@ -26,6 +26,9 @@ public final class Texts {
       throw new IllegalArgumentException(
           "a %s has at most %,d characters, this one has %,d".formatted(what, most, text.length()));
     }
+    if (Names.beginsAsAPage(text)) {
+      throw new IllegalArgumentException("a %s can't begin as a web page does".formatted(what));
+    }
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);
       if (isRefused(c)) {

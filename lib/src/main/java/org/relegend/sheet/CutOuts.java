@@ -127,9 +127,8 @@ final class CutOuts {
   private void draw(Flow flow, View view, Window window) {
     Leaf leaf = flow.leaf();
     Rectangle2D frame = window.frame();
-    String caption = caption(view.picture());
     leaf.text(
-        leaf.face().shortened(caption, CAPTION, frame.getWidth()),
+        caption(leaf.face(), view.picture(), frame.getWidth()),
         frame.getX(),
         frame.getY() - 4,
         CAPTION,
@@ -176,17 +175,19 @@ final class CutOuts {
     return zones;
   }
 
-  /** Says which side one looks at, since a part of a picture doesn't show it. */
-  private String caption(Picture picture) {
+  /**
+   * Says which side one looks at, since a part of a picture doesn't show it. Where all of it has no
+   * room, the picture's own name is cut and not what is told of it.
+   */
+  private String caption(Typeface face, Picture picture, double width) {
     String side = "";
     if (picture instanceof Photo photo) {
-      side =
-          photo.side() == Side.SOLDER
-              ? ", seen from below: mirrored"
-              : ", seen from the component side";
+      side = photo.side() == Side.SOLDER ? ", from below: mirrored" : ", component side";
     }
     String zones =
         zonesOn(picture.id()).isEmpty() ? " No hazard areas have been marked on it." : "";
-    return picture.caption() + side + "." + zones;
+    String told = side + "." + zones;
+    double room = Math.max(width / 8, width - face.width(told, CAPTION));
+    return face.shortened(face.shortened(picture.caption(), CAPTION, room) + told, CAPTION, width);
   }
 }

@@ -82,7 +82,7 @@ class MapSheetsTest {
   @Test
   void zoneIsPrinted_onEveryPhotoThatIsLinedUpWithItsOwn() throws IOException {
     LinedUpMaps board = new LinedUpMaps(7).photo("OTHER", Side.COMPONENT);
-    assertThat(whereItHurts(board.map())).contains("No hazard areas");
+    assertThat(whereItHurts(board.map())).contains("No hazard areas have been marked on it.");
     board.pairs(BoardMapSamples.TOP.text(), "OTHER", 12, 0.5);
     assertThat(whereItHurts(board.map())).doesNotContain("No hazard areas");
   }

@@ -57,6 +57,11 @@ class BadMapTest {
         arguments("long note", part("\"note\": \"" + "x".repeat(30_000) + "\""), "at most 20,000"),
         arguments("quote in a name", part("\"issue\": \"\u202Ex\""), "U+202E"),
         arguments("line break in a name", part("\"title\": \"a\\nb\""), "a line break"),
+        arguments(
+            "web page in a name",
+            part("\"title\": \"<HTML><img src='http://localhost/x'>\""),
+            "begins with <HTML>"),
+        arguments("web page in a note", part("\"note\": \"<html>\""), "as a web page does"),
         arguments("half a character", part("\"note\": \"\\ud83d\""), "can't hold U+D83D"),
         arguments("raw line break", part("\"title\": \"a\nb\""), "no JSON"),
         arguments(
