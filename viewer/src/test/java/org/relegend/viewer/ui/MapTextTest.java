@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import javax.swing.plaf.basic.BasicHTML;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.relegend.map.BoardId;
+import org.relegend.map.Designator;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
-import org.relegend.map.BoardId;
-import org.relegend.map.Designator;
 
 /** What Swing's labels would lay out as a web page, and load pictures for, can't be in a map. */
 class MapTextTest {
