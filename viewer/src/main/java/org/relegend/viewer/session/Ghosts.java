@@ -37,8 +37,10 @@ public final class Ghosts {
    * Predicted places of one photo.
    *
    * @param told in words: how the layouts repeat, or why nothing can be predicted
+   * @param weak how many places of the photo weren't counted on
    */
-  public record Worked(PictureId photo, List<Predictions.Prediction> all, String told) {
+  public record Worked(
+      PictureId photo, List<Predictions.Prediction> all, String told, int weak) {
     public Worked {
       all = List.copyOf(all);
     }
@@ -83,12 +85,11 @@ public final class Ghosts {
    */
   public static Worked work(
       BoardMap map, PictureId photo, Following following, Optional<Brightness> seen) {
-    BoardMap firm =
-        map.withPlacements(
-            Table.of(
-                map.placements().stream()
-                    .filter(place -> place.best().compareTo(Evidence.INFERRED) < 0)
-                    .toList()));
+    List<Placement> here =
+        map.placements().stream().filter(place -> place.picture().equals(photo)).toList();
+    List<Placement> counted =
+        here.stream().filter(place -> place.best().compareTo(Evidence.INFERRED) < 0).toList();
+    BoardMap firm = map.withPlacements(Table.of(counted));
     Map<Subject, Predictions.Prediction> all = new HashMap<>();
     Set<String> told = new LinkedHashSet<>();
     for (Twins channels : following.channels()) {
@@ -101,7 +102,8 @@ public final class Ghosts {
     return new Worked(
         photo,
         all.values().stream().sorted(Comparator.comparing(Predictions.Prediction::part)).toList(),
-        String.join(" ", told));
+        String.join(" ", told),
+        here.size() - counted.size());
   }
 
   /** Whether they are shown. */
@@ -161,6 +163,11 @@ public final class Ghosts {
         .filter(ghost -> ghost.part().equals(part))
         .filter(ghost -> gate.isOpen(zones(ghost)))
         .findFirst();
+  }
+
+  /** How many places of the photo weren't counted on, since they were only inferred or guessed. */
+  public int weak() {
+    return worked == null ? 0 : worked.weak();
   }
 
   /** The one that the next key is about. */

@@ -21,6 +21,9 @@ final class TwinLists {
   static final String TWINS = "twins";
   static final String GHOSTS = "ghosts";
 
+  /** Rows that are listed: laying out thousands would hold up the keyboard. */
+  private static final int MOST = 300;
+
   private final Session session;
   private final TwinWorking working;
   private final RowList twins;
@@ -61,7 +64,7 @@ final class TwinLists {
 
   private void onRow(Consumer<TwinRow> deed) {
     int chosen = twins.chosen();
-    if (chosen >= 0 && chosen < rows.size()) {
+    if (chosen >= 0 && chosen < Math.min(MOST, rows.size())) {
       deed.accept(rows.get(chosen));
     }
   }
@@ -85,7 +88,16 @@ final class TwinLists {
   void settleTwins() {
     Following following = session.document().following();
     rows = session.twinning().rows();
-    twins.show(title(following), hint(following), rows.stream().map(this::row).toList());
+    List<RowList.Row> shown = new ArrayList<>(rows.stream().limit(MOST).map(this::row).toList());
+    if (rows.size() > MOST) {
+      shown.add(
+          new RowList.Row(
+              Texts.of("list.twins.more"),
+              Texts.of("list.twins.more.line", rows.size() - MOST),
+              Texts.of("list.twins.more.text"),
+              () -> {}));
+    }
+    twins.show(title(following), hint(following), shown);
   }
 
   private String title(Following following) {
@@ -210,7 +222,8 @@ final class TwinLists {
             .told()
             .map(text -> text.isEmpty() ? Texts.of("list.ghosts.none") : text)
             .orElse(Texts.of("ghosts.working"));
-    String hint = shown.isEmpty() ? told : told + "  " + Texts.of("list.ghosts.hint");
+    String why = session.ghosts().weak() > 0 ? Texts.of("ghosts.weak", told) : told;
+    String hint = shown.isEmpty() ? why : told + "  " + Texts.of("list.ghosts.hint");
     ghosts.show(Texts.of("list.ghosts.count", shown.size()), hint, shown);
     session.ghosts().chosen().map(places::indexOf).ifPresent(ghosts::choose);
   }

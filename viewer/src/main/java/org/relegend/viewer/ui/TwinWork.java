@@ -32,11 +32,11 @@ final class TwinWork {
     switch (change) {
       case MAP -> {
         working.follow();
-        lists.settleTwins();
+        settleTwins();
         predict();
       }
       case TWINS -> {
-        lists.settleTwins();
+        settleTwins();
         predict();
       }
       case TWINS_SAID -> {
@@ -47,6 +47,12 @@ final class TwinWork {
       case PICTURES -> predict();
       case GHOSTS -> lists.settleGhosts();
       default -> {}
+    }
+  }
+
+  private void settleTwins() {
+    if (lists.twins().isVisible()) {
+      lists.settleTwins();
     }
   }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
@@ -109,7 +110,7 @@ final class TwinWorking {
                     .ghosts()
                     .take(
                         new Ghosts.Worked(
-                            on, java.util.List.of(), Texts.of("error.unexpected", problem))));
+                            on, List.of(), Texts.of("error.unexpected", problem.toString()), 0)));
     predicting = job;
     status.watch(job);
   }

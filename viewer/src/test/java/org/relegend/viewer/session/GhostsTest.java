@@ -115,6 +115,7 @@ class GhostsTest {
     session.ghosts().accept();
     work(session);
     assertThat(names()).containsExactly("R406", "R407");
+    assertThat(session.ghosts().weak()).isEqualTo(1);
     assertThat(session.ghosts().all().get(1).radius95()).isEqualTo(before);
   }
 
@@ -212,6 +213,18 @@ class GhostsTest {
     work(other.session);
     assertThat(other.session.ghosts().all()).isEmpty();
     assertThat(other.session.ghosts().told().orElseThrow()).startsWith("The layouts don't repeat");
+  }
+
+  @Test
+  void comparedWithWhatIsNotPlaced_thePredictedPlaceStandsIn() {
+    show();
+    session.choose(Subject.parse("R305"));
+    session.comparing().toggle();
+    assertThat(session.comparing().isOn()).isTrue();
+    Comparing.Sides sides = session.comparing().sides();
+    assertThat(sides.left().orElseThrow().subject()).isEqualTo(Subject.parse("R305"));
+    assertThat(sides.right().orElseThrow().spot().orElseThrow().at())
+        .isEqualTo(session.ghosts().all().get(0).at());
   }
 
   @Test
