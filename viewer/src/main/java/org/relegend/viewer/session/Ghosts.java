@@ -39,8 +39,7 @@ public final class Ghosts {
    * @param told in words: how the layouts repeat, or why nothing can be predicted
    * @param weak how many places of the photo weren't counted on
    */
-  public record Worked(
-      PictureId photo, List<Predictions.Prediction> all, String told, int weak) {
+  public record Worked(PictureId photo, List<Predictions.Prediction> all, String told, int weak) {
     public Worked {
       all = List.copyOf(all);
     }
