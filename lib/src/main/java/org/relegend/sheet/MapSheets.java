@@ -111,7 +111,9 @@ public final class MapSheets {
       CutOuts cutOuts = new CutOuts(map(), files);
       front(flow, digest, printed);
       dangers(flow, cutOuts);
-      nodeList(flow, nodes);
+      if (nodes.size() != 1) { // else its own sheet tells the same
+        nodeList(flow, nodes);
+      }
       for (int i = 0; i < nodes.size(); i++) {
         if (!progress.at((double) i / nodes.size())) {
           throw new CancellationException();

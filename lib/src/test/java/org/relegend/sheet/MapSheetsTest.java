@@ -139,7 +139,7 @@ class MapSheetsTest {
     double width = paper == Paper.A4 ? 210 / 25.4 * 72 : 8.5 * 72;
     double height = paper == Paper.A4 ? 297 / 25.4 * 72 : 11 * 72;
     try (Sheets sheets = new Sheets(paper == Paper.A4 ? demo : letter)) {
-      assertThat(sheets.count()).isGreaterThan(3);
+      assertThat(sheets.count()).isGreaterThan(paper == Paper.A4 ? 3 : 2); // Letter has one node
       for (int page = 1; page <= sheets.count(); page++) {
         PDPage printed = sheets.document().getPage(page - 1);
         assertThat((double) printed.getMediaBox().getWidth()).isBetween(width - .1, width + .1);

@@ -4,10 +4,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.relegend.bench.Condition;
 import org.relegend.bench.JobEdit;
+import org.relegend.bench.JobPhoto;
 import org.relegend.bench.State;
 import org.relegend.map.PartId;
+import org.relegend.map.PictureId;
 import org.relegend.map.Subject;
 
 /** Notes the condition of parts, one key each. */
@@ -58,7 +61,7 @@ public final class Conditions {
               fitted.isEmpty() ? before.map(Condition::fitted).orElse("") : fitted,
               dateCode.isEmpty() ? before.map(Condition::dateCode).orElse("") : dateCode,
               note.isEmpty() ? before.map(Condition::note).orElse("") : note,
-              before.map(Condition::photos).orElse(List.of()),
+              photos(part, before),
               work.author(),
               work.now());
       if (work.apply(new JobEdit.PutCondition(condition))) {
@@ -67,6 +70,18 @@ public final class Conditions {
     } catch (IllegalArgumentException unfit) {
       hub.say(Notice.Kind.REFUSED, String.valueOf(unfit.getMessage()));
     }
+  }
+
+  /** The close-ups of the part that there are, besides those it was seen on before. */
+  private List<PictureId> photos(PartId part, Optional<Condition> before) {
+    return Stream.concat(
+            before.stream().flatMap(known -> known.photos().stream()),
+            work.job().stream()
+                .flatMap(job -> job.photos().stream())
+                .filter(own -> own.shows().contains(part))
+                .map(JobPhoto::key))
+        .distinct()
+        .toList();
   }
 
   /** Parts that somebody worked on, or that aren't whole, in the order of the map. */

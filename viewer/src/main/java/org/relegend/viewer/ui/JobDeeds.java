@@ -74,6 +74,7 @@ final class JobDeeds {
     Instrument usual = now.with().known() ? now.with() : Instrument.DIGITAL_METER;
     new Form("meter")
         .line("ohms", new Amount(Quantity.RESISTANCE, usual.ohms()).text())
+        .line("farads", farads(usual))
         .line("name", usual.name())
         .choice("power", List.of("on", "off"), now.power() == Setting.Power.OFF ? "off" : "on")
         .line("against", now.against().isEmpty() ? "" : net(session, now.against()))
@@ -81,6 +82,21 @@ final class JobDeeds {
         .ask(over)
         .ifPresent(
             told -> trying(over, () -> session.bench().setSetting(setting(session, now, told))));
+  }
+
+  private static String farads(Instrument instrument) {
+    return instrument.farads() == 0
+        ? ""
+        : new Amount(Quantity.CAPACITANCE, instrument.farads()).text();
+  }
+
+  private static double farads(String typed) {
+    return typed.isEmpty()
+        ? 0
+        : TypedAmounts.read(typed, Quantity.CAPACITANCE)
+            .only()
+            .orElseThrow(() -> new IllegalArgumentException(Texts.of("meter.unread.farads", typed)))
+            .value();
   }
 
   private static String net(Session session, String id) {
@@ -115,7 +131,8 @@ final class JobDeeds {
     String against = told.getOrDefault("against", "");
     return new Setting(
         against.isEmpty() ? "" : TypedLine.net(against, session.bench().circuit()),
-        new Instrument(told.getOrDefault("name", ""), ohms.value(), before.with().farads()),
+        new Instrument(
+            told.getOrDefault("name", ""), ohms.value(), farads(told.getOrDefault("farads", ""))),
         Setting.Power.of(told.getOrDefault("power", "on")),
         before.lifted(),
         told.getOrDefault("words", ""));

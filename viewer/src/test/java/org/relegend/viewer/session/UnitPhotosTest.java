@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobPhoto;
 import org.relegend.bench.MapLink;
+import org.relegend.bench.State;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.HazardZone;
@@ -221,6 +222,10 @@ class UnitPhotosTest {
   void closeUps_areFoundByThePartsTheyShow() {
     add("near", "C102", "R106");
     add("own");
+    bench.session.answer(
+        new Question.WhichCondition(new PartId("C102")), State.REPLACED, "", "9112", "");
+    assertThat(job().condition(new PartId("C102")).orElseThrow().photos())
+        .containsExactly(new PictureId("near"));
     assertThat(bench.session.unitPhotos().closeUps(new PartId("C102")))
         .containsExactly(new PictureId("near"));
     assertThat(bench.session.unitPhotos().closeUps(new PartId("C202"))).isEmpty();

@@ -19,6 +19,7 @@ import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.LogEntry;
+import org.relegend.bench.Reading;
 import org.relegend.bench.State;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
@@ -142,6 +143,22 @@ class BenchStoryIT {
       assertThat(compared).contains("5.34 V", "B_ATT -4.7 mV", "differs by 5.345 V");
       tech.shoot("bench-reading");
 
+      // a node of millivolts gets a limit of millivolts; a part out of circuit is measured
+      find(tech, "A_VB1", "net:A_VB1");
+      tech.key("shift V");
+      fill(tech, "limit", "5m");
+      tech.await("the limit", () -> job(tech).limits().size() == 1);
+      assertThat(text(tech, "compared")).contains("more than 5 mV");
+      find(tech, "R106", "R106");
+      tech.key("Q");
+      tech.type("46.8k");
+      tech.key("ENTER");
+      tech.await("the ohms", () -> job(tech).readings().size() == 9);
+      Reading ohms = job(tech).readings().at(8);
+      assertThat(ohms.at()).isEqualTo(Subject.parse("R106"));
+      assertThat(ohms.setting().lifted()).isTrue();
+      assertThat(ohms.value()).isEqualTo(46.8e3);
+
       tech.key("D");
       List<String> differences = rows(tech, "differences");
       assertThat(differences).anyMatch(row -> row.contains("A_ATT"));
@@ -217,7 +234,8 @@ class BenchStoryIT {
     keep("shop.pdf");
     keep("node.pdf");
     Job saved = saved(jobFolder);
-    assertThat(saved.readings()).hasSize(12);
+    assertThat(saved.readings()).hasSize(13);
+    assertThat(saved.limits()).hasSize(1);
     assertThat(saved.hypotheses()).hasSize(1);
     assertThat(saved.intake().complaint()).isEqualTo("A is faint and distorted");
   }
