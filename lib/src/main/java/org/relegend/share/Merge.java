@@ -59,13 +59,29 @@ public final class Merge {
           "these are not versions of one map: their ids are %s, %s and %s"
               .formatted(base.id(), mine.id(), theirs.id()));
     }
-    if (mine.equals(theirs) || theirs.equals(base)) {
+    if (mine.equals(theirs) || theirs.equals(base) && !mustAsk(base, mine)) {
       return new Merged(mine, List.of());
     }
-    if (mine.equals(base)) {
+    if (mine.equals(base) && !mustAsk(base, theirs)) {
       return new Merged(theirs, List.of());
     }
     return new Merge(new Versions(base, mine, theirs), true).merged();
+  }
+
+  /** What is asked about even where only one side changed anything: lost zones, another issue. */
+  private static boolean mustAsk(BoardMap base, BoardMap changed) {
+    boolean zones =
+        base.zones().stream()
+            .anyMatch(
+                zone ->
+                    !changed.zones().has(zone.id()) && changed.pictures().has(zone.picture()));
+    return zones
+        || !base.info().issue().equals(changed.info().issue())
+        || base.boards().stream()
+            .anyMatch(
+                board ->
+                    changed.boards().find(board.id()).stream()
+                        .anyMatch(now -> !now.issue().equals(board.issue())));
   }
 
   /**

@@ -180,14 +180,21 @@ final class CutOuts {
    * room, the picture's own name is cut and not what is told of it.
    */
   private String caption(Typeface face, Picture picture, double width) {
-    String side = "";
-    if (picture instanceof Photo photo) {
-      side = photo.side() == Side.SOLDER ? ", from below: mirrored" : ", component side";
-    }
     String zones =
         zonesOn(picture.id()).isEmpty() ? " No hazard areas have been marked on it." : "";
-    String told = side + "." + zones;
+    String name = face.printable(picture.caption());
+    String all = name + side(picture, "seen from below: mirrored", "seen from the component side");
+    if (face.width(all + zones, CAPTION) <= width) {
+      return all + zones;
+    }
+    String told = side(picture, "from below: mirrored", "component side") + zones;
     double room = Math.max(width / 8, width - face.width(told, CAPTION));
-    return face.shortened(face.shortened(picture.caption(), CAPTION, room) + told, CAPTION, width);
+    return face.shortened(face.shortened(name, CAPTION, room) + told, CAPTION, width);
+  }
+
+  private static String side(Picture picture, String below, String above) {
+    return picture instanceof Photo photo
+        ? ", " + (photo.side() == Side.SOLDER ? below : above) + "."
+        : ".";
   }
 }

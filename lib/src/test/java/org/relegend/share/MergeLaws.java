@@ -17,6 +17,7 @@ import org.relegend.map.Clash;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Keyed;
 import org.relegend.map.Net;
+import org.relegend.map.HazardZone;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
@@ -30,12 +31,31 @@ final class MergeLaws {
     String at = "seed " + seed;
     Merged merged = Merge.of(v.base(), v.mine(), v.theirs());
     Merged swapped = Merge.of(v.base(), v.theirs(), v.mine());
-    assertThat(Merge.of(v.base(), v.mine(), v.base()).map()).as(at).isEqualTo(v.mine());
-    assertThat(Merge.of(v.base(), v.base(), v.theirs()).map()).as(at).isEqualTo(v.theirs());
+    changedByOne(at, v.base(), v.mine(), true);
+    changedByOne(at, v.base(), v.theirs(), false);
     sameFromBothSides(at, merged, swapped);
     nothingIsLost(at, v, merged, v.mine(), true);
     nothingIsLost(at, v, merged, v.theirs(), false);
     noNetsAreJoinedSilently(at, v, merged);
+  }
+
+  /** What one side alone changed is taken, but that lost hazard zones are kept and asked about. */
+  private static void changedByOne(String at, BoardMap base, BoardMap changed, boolean mine) {
+    Merged merged = mine ? Merge.of(base, changed, base) : Merge.of(base, base, changed);
+    Set<String> lost = new HashSet<>();
+    for (HazardZone zone : base.zones()) {
+      if (!changed.zones().has(zone.id()) && changed.pictures().has(zone.picture())) {
+        lost.add("zones " + zone.id());
+        assertThat(merged.map().zones().has(zone.id())).as(at).isTrue();
+      }
+    }
+    Set<String> asked = new HashSet<>();
+    merged.clashes().forEach(clash -> asked.add(clash.about()));
+    assertThat(asked).as(at).isEqualTo(lost);
+    Decisions.Side side = mine ? Decisions.Side.MINE : Decisions.Side.THEIRS;
+    assertThat(lost.isEmpty() ? merged.map() : decided(merged.map(), side))
+        .as(at)
+        .isEqualTo(changed);
   }
 
   /** The same clashes, and the same map whichever side is then said to be right. */

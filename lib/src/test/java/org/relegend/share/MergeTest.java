@@ -243,6 +243,29 @@ class MergeTest {
     assertThat(Merge.of(mine, theirs).map().zones()).hasSize(1);
   }
 
+  /** Most maps that come back were changed by one side alone. */
+  @Test
+  void whereOnlyOneSideChangedAnything_aLostZoneAndAnotherIssueAreAskedAboutAllTheSame() {
+    HazardZone zone =
+        new HazardZone(
+            new ZoneId("z1"),
+            TOP,
+            HazardZone.Kind.MAINS,
+            List.of(new Point(0, 0), new Point(9, 0), new Point(9, 9)),
+            "",
+            List.of(ADA));
+    BoardMap base =
+        after(BASE, new PictureEdits.PutZone(zone)).withInfo(new MapInfo("t", "", "", "A", ""));
+    BoardMap without = after(base, new PictureEdits.RemoveZone(zone.id()));
+    BoardMap later = base.withInfo(new MapInfo("t", "", "", "B", ""));
+    for (Merged merged : List.of(Merge.of(base, base, without), Merge.of(base, without, base))) {
+      assertThat(merged.map().zones()).hasSize(1);
+      assertThat(merged.clashes()).hasSize(1);
+    }
+    assertThat(Merge.of(base, base, later).clashes()).hasSize(1);
+    assertThat(Merge.of(base, later, base).clashes()).hasSize(1);
+  }
+
   @Test
   void twoRevisionsOfTheBoard_areAClash_evenIfOneSideOnlyChangedIt() {
     BoardMap base = BASE.withInfo(new MapInfo("T", "", "", "A", ""));
