@@ -73,8 +73,7 @@ public final class Merge {
     boolean zones =
         base.zones().stream()
             .anyMatch(
-                zone ->
-                    !changed.zones().has(zone.id()) && changed.pictures().has(zone.picture()));
+                zone -> !changed.zones().has(zone.id()) && changed.pictures().has(zone.picture()));
     return zones
         || !base.info().issue().equals(changed.info().issue())
         || base.boards().stream()
