@@ -126,7 +126,7 @@ final class ByPlace {
               alone ? Basis.STRUCTURE : Basis.ONE_OF_SEVERAL);
     }
     if (grown && !alone) {
-      growth.pairing().interchangeable(here.firsts, here.seconds);
+      growth.pairing().interchangeable(here.firsts.toList(), here.seconds.toList());
     }
     return grown;
   }

@@ -90,8 +90,8 @@ final class Pairing {
   }
 
   /** Notes that any of these firsts could have any of these seconds. */
-  void interchangeable(IntList firsts, IntList seconds) {
-    Several group = new Several(firsts.toList(), seconds.toList());
+  void interchangeable(List<Integer> firsts, List<Integer> seconds) {
+    Several group = new Several(firsts, seconds);
     group.firsts().forEach(first -> several.put(first, group));
   }
 

@@ -18,10 +18,8 @@ final class Search {
 
   private static final int REVIEWS = 3;
 
-  /** How many choices are looked into, and how many alternatives of each. */
+  /** How many choices are looked into. */
   private static final int CHOICES = 24;
-
-  private static final int ALTERNATIVES = 4;
 
   /** How many of the choices that follow are made to tell equal ends apart. */
   private static final int NEXT_CHOICES = 6;
@@ -180,11 +178,12 @@ final class Search {
 
   /** Decides one open choice by what would follow from it; false where none is open. */
   private boolean choose() {
-    Choice choice = openChoice();
+    Choices choices = new Choices(pairing(), growth.unsettled);
+    Choices.Choice choice = choices.open();
     if (choice.first() == NONE) {
       return false;
     }
-    if (!choice.ofNets() && sideBySide(choice.seconds()) && pairNets(choice)) {
+    if (choices.takePlain(choice, growth)) {
       return true;
     }
     List<Pairing> ends = new ArrayList<>();
@@ -216,23 +215,6 @@ final class Search {
     leaveOpen(taken, ends, pairing());
     growth = new Growth(taken, rings);
     return true;
-  }
-
-  private boolean sideBySide(List<Integer> elements) {
-    return elements.stream().allMatch(e -> graph.sideBySide(elements.get(0), e));
-  }
-
-  /** The nets of what stands side by side are the same whichever is taken. */
-  private boolean pairNets(Choice choice) {
-    NetVotes votes = new NetVotes(pairing());
-    int second = choice.seconds().get(0);
-    boolean paired = false;
-    for (int i = graph.start[choice.first()]; i < graph.start[choice.first() + 1]; i++) {
-      int n = graph.net[i];
-      int only = pairing().netTwin[n] == NONE ? votes.only(choice.first(), i, second) : NONE;
-      paired |= only != NONE && growth.acceptNets(n, only);
-    }
-    return paired;
   }
 
   /** Of equally good ends those that are so too when the next choices are made in each. */
@@ -302,78 +284,5 @@ final class Search {
       }
     }
     return pairs == 0 ? 0 : (double) same / pairs;
-  }
-
-  /** One first that could have any of several seconds; NONE where nothing is open. */
-  private record Choice(int first, List<Integer> seconds, boolean ofNets) {
-    static final Choice NOTHING = new Choice(NONE, List.of(), false);
-  }
-
-  private Choice openChoice() {
-    Pairing pairing = pairing();
-    for (int k = 0; k < growth.unsettled.size(); k++) {
-      int first = growth.unsettled.get(k);
-      Choice choice = openNets(pairing, first);
-      if (choice.first() != NONE) {
-        return choice;
-      }
-    }
-    for (int n = 0; n < graph.nets; n++) {
-      int other = pairing.netTwin[n];
-      if (other != NONE && other != n && graph.degree(n) <= Surroundings.BUSY) {
-        Choice choice = openElements(pairing, n, other);
-        if (choice.first() != NONE) {
-          return choice;
-        }
-      }
-    }
-    return Choice.NOTHING;
-  }
-
-  private Choice openNets(Pairing pairing, int first) {
-    int second = pairing.twin[first];
-    if (second == NONE) {
-      return Choice.NOTHING;
-    }
-    NetVotes votes = new NetVotes(pairing);
-    for (int i = graph.start[first]; i < graph.start[first + 1]; i++) {
-      for (int j = i + 1; j < graph.start[first + 1]; j++) {
-        int[] nets = votes.exchangeable(first, i, j, second);
-        if (nets.length == 4) {
-          return new Choice(nets[0], List.of(nets[2], nets[3]), true);
-        }
-      }
-    }
-    return Choice.NOTHING;
-  }
-
-  /** What has all its nets known and wasn't paired by them is one of too many. */
-  private static boolean open(Pairing.Agreement agreement) {
-    return agreement.against() == 0 && agreement.open() > 0;
-  }
-
-  private Choice openElements(Pairing pairing, int n, int other) {
-    for (int i = graph.netStart[n]; i < graph.netStart[n + 1]; i++) {
-      int first = graph.element[i];
-      if (!pairing.openFirst(first)) {
-        continue;
-      }
-      int role = graph.role[graph.elementEdge[i]];
-      Set<Integer> alike = new TreeSet<>();
-      for (int j = graph.netStart[other]; j < graph.netStart[other + 1]; j++) {
-        int second = graph.element[j];
-        if (pairing.openSecond(second)
-            && graph.role[graph.elementEdge[j]] == role
-            && graph.kind[second] == graph.kind[first]
-            && graph.value[second] == graph.value[first]
-            && open(pairing.agreement(first, second))) {
-          alike.add(second);
-        }
-      }
-      if (alike.size() > 1 && alike.size() <= ALTERNATIVES) {
-        return new Choice(first, List.copyOf(alike), false);
-      }
-    }
-    return Choice.NOTHING;
   }
 }

@@ -1,8 +1,5 @@
 package org.relegend.twin;
 
-import java.util.HashMap;
-import java.util.Map;
-
 /**
  * Pairs two circuits that are given side by side, without a seed: what looks like nothing else on
  * its own side and like just one on the other is an anchor, at the smallest radius at which it does
@@ -14,14 +11,6 @@ final class WholeMatch {
   private static final int ROUNDS = 6;
 
   private WholeMatch() {}
-
-  /** The elements of one colour on each side: one of them, and how many there are. */
-  private static final class Alike {
-    private int first;
-    private int firsts;
-    private int second;
-    private int seconds;
-  }
 
   static Pairing of(PinGraph graph) {
     Search search = new Search(graph, Search.rings(graph, false));
@@ -37,30 +26,23 @@ final class WholeMatch {
 
   /** False where everything is paired. */
   private static boolean anchor(Search search, PinGraph graph, long[] colours) {
-    Map<Long, Alike> classes = new HashMap<>();
     Pairing pairing = search.pairing();
+    ColourTable alike = new ColourTable(graph.elements);
     for (int e = 0; e < graph.elements; e++) {
-      boolean first = pairing.openFirst(e);
-      if (first || pairing.openSecond(e)) {
-        Alike alike = classes.computeIfAbsent(colours[e], colour -> new Alike());
-        if (first) {
-          alike.first = e;
-          alike.firsts++;
-        } else {
-          alike.second = e;
-          alike.seconds++;
-        }
+      if (pairing.openFirst(e)) {
+        alike.addFirst(colours[e], e);
+      } else if (pairing.openSecond(e)) {
+        alike.addSecond(colours[e], e);
       }
     }
-    for (Alike alike : classes.values()) {
+    for (int row = 0; row < alike.rows(); row++) {
       // a hash may be the same for what isn't
-      if (alike.firsts == 1
-          && alike.seconds == 1
-          && graph.kind[alike.first] == graph.kind[alike.second]
-          && graph.value[alike.first] == graph.value[alike.second]) {
-        search.anchor(alike.first, alike.second);
+      if (alike.onePair(row)
+          && graph.kind[alike.first(row)] == graph.kind[alike.second(row)]
+          && graph.value[alike.first(row)] == graph.value[alike.second(row)]) {
+        search.anchor(alike.first(row), alike.second(row));
       }
     }
-    return !classes.isEmpty();
+    return !alike.isEmpty();
   }
 }

@@ -27,7 +27,8 @@ import org.relegend.twin.RandomCircuit;
 /**
  * Twins between a random circuit and its shuffled copy, without a seed, against the exact matcher
  * (VF2) of the graph library on the same circuits in the same run. The matcher is given up after 20
- * s, so that figure is a lower bound. Run it from the root:
+ * s, so that figure is a lower bound. A word after the class name runs only what has it in its
+ * name, as {@code twins_10000}. Run it from the root:
  *
  * <pre>
  * mvn -B -ntp -q -pl lib test-compile exec:exec -Dexec.executable=java -Dexec.classpathScope=test \
@@ -37,8 +38,8 @@ import org.relegend.twin.RandomCircuit;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 2, time = 1)
-@Measurement(iterations = 3, time = 1)
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 5, time = 1)
 @Fork(value = 1, jvmArgs = "-Xmx2g")
 public class TwinBenchmark {
   private static final long GIVEN_UP_AFTER = 20;
@@ -50,7 +51,11 @@ public class TwinBenchmark {
   private final RandomCircuit hundredThousand = RandomCircuit.of(100_000, 20, 0, 5);
 
   public static void main(String[] args) throws RunnerException {
-    new Runner(new OptionsBuilder().include(TwinBenchmark.class.getSimpleName() + "\\.").build())
+    String which = args.length > 0 ? args[0] : "";
+    new Runner(
+            new OptionsBuilder()
+                .include(TwinBenchmark.class.getSimpleName() + "\\..*" + which)
+                .build())
         .run();
   }
 

@@ -63,6 +63,19 @@ class SurplusTest {
         .allMatch(pair -> pair.trust() < ProposedTwin.LOW);
   }
 
+  @Test
+  void endsThatHangOnANet_areAGroup_andPaired() {
+    String channel = "R1 1 2 10K\nC2 2 3 1U\nC3 2 4 1U\nR4 2 5 5K\nR5 5 6 7K\n";
+    Twins twins = twins(channel, channel);
+    assertThat(pairs(twins))
+        .isEqualTo(
+            "[C1=C3 one of several, C2=C4 one of several, R1=R4 declared, R2=R5 value,"
+                + " R3=R6 structure]");
+    assertThat(twins.groups())
+        .containsExactly(new TwinGroup(subjects("C1", "C2"), subjects("C3", "C4")));
+    assertThat(twins.differences()).isEmpty();
+  }
+
   private static List<Subject> subjects(String... names) {
     return Stream.of(names).map(Subject::parse).toList();
   }
