@@ -70,7 +70,7 @@ class SurplusTest {
     assertThat(pairs(twins))
         .isEqualTo(
             "[C1=C3 one of several, C2=C4 one of several, R1=R4 declared, R2=R5 value,"
-                + " R3=R6 structure]");
+                + " R3=R6 value]");
     assertThat(twins.groups())
         .containsExactly(new TwinGroup(subjects("C1", "C2"), subjects("C3", "C4")));
     assertThat(twins.differences()).isEmpty();
