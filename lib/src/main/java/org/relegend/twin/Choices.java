@@ -104,8 +104,7 @@ final class Choices {
           && choice.seconds().stream().allMatch(this::bare)
           && growth.acceptNets(choice.first(), choice.seconds().get(0));
     }
-    return pairEnds(choice, growth)
-        || sideBySide(choice.seconds()) && pairNets(choice, growth);
+    return pairEnds(choice, growth) || sideBySide(choice.seconds()) && pairNets(choice, growth);
   }
 
   /** Whether only one pin is on the net, so that nothing follows from it. */
