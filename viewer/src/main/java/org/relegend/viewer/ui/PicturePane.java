@@ -169,11 +169,6 @@ final class PicturePane extends JPanel {
     }
   }
 
-  /** Whether that picture is laid there by now. */
-  boolean shows(PictureId id) {
-    return picture != null && picture.id().equals(id);
-  }
-
   /** Says in its title what the picture is shown for; empty for nothing special. */
   void about(String name) {
     about = name;

@@ -24,14 +24,14 @@ final class TwinWork {
 
   /** The map was opened. */
   void begin() {
-    working.follow();
+    working.follow(false);
   }
 
   /** Takes up what changed. */
   void follow(Change change) {
     switch (change) {
       case MAP -> {
-        working.follow();
+        working.follow(false);
         settleTwins();
         predict();
       }
@@ -40,7 +40,7 @@ final class TwinWork {
         predict();
       }
       case TWINS_SAID -> {
-        working.follow();
+        working.follow(true);
         lists.settleTwins();
         panel.show(lists.twins());
       }
@@ -59,7 +59,7 @@ final class TwinWork {
   private void predict() {
     if (session.ghosts().areShown()) {
       lists.settleGhosts();
-      working.predict();
+      working.predict(false);
     }
   }
 
@@ -69,7 +69,7 @@ final class TwinWork {
       panel.goToStrip();
     } else {
       session.twinning().wanted();
-      working.follow();
+      working.follow(true);
       lists.settleTwins();
       panel.show(lists.twins());
     }
@@ -81,7 +81,7 @@ final class TwinWork {
       leaveGhosts();
     } else {
       session.ghosts().show(true);
-      working.predict();
+      working.predict(true);
       panel.show(lists.ghosts());
     }
   }

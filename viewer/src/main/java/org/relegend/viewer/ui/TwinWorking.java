@@ -39,7 +39,7 @@ final class TwinWorking {
   private @Nullable BoardMap worked;
   private Optional<Seed> workedFrom = Optional.empty();
   private boolean workedAlone;
-  private boolean busy;
+  private boolean delivered;
   private volatile @Nullable Seen seen;
 
   TwinWorking(Session session, Shelf shelf, Jobs jobs, StatusLine status) {
@@ -51,46 +51,59 @@ final class TwinWorking {
 
   /** Whether it is still being worked out what follows. */
   boolean isBusy() {
-    return busy;
+    return following != null && !following.over();
   }
 
-  /** Works out what follows, unless that was done for the map as it is. */
-  void follow() {
+  /**
+   * Works out what follows, unless that is done or on its way for the map as it is.
+   *
+   * @param asked whether the technician waits for it: then they see how far it is and can stop it
+   */
+  void follow(boolean asked) {
     BoardMap map = session.map();
     Optional<Seed> said = session.twinning().said();
     boolean alone = session.twinning().alone();
-    boolean done =
-        worked != null
-            && session.twinning().isOfNow(worked)
-            && workedFrom.equals(said)
-            && workedAlone == alone;
-    if (done) {
-      return;
+    if (!isWorked(said, alone) || asked && !isBusy() && !delivered) {
+      begin(map, said, alone);
     }
+    if (asked && following != null) {
+      status.watch(following);
+    }
+  }
+
+  private boolean isWorked(Optional<Seed> said, boolean alone) {
+    return worked != null
+        && session.twinning().isOfNow(worked)
+        && workedFrom.equals(said)
+        && workedAlone == alone;
+  }
+
+  private void begin(BoardMap map, Optional<Seed> said, boolean alone) {
     stop(following);
     worked = map;
     workedFrom = said;
     workedAlone = alone;
-    busy = true;
-    Job job =
+    delivered = false;
+    following =
         jobs.run(
             Texts.of("twins.working"),
             watch -> Following.of(map, said, alone),
             found -> {
-              busy = false;
+              delivered = true;
               session.twinning().take(map, found);
             },
             problem -> {
-              busy = false;
               session.twinning().take(map, Following.NONE);
               session.pairing().refuse(Texts.of("error.unexpected", problem.toString()));
             });
-    following = job;
-    status.watch(job);
   }
 
-  /** Works out where unplaced twins should lie on the photo shown. */
-  void predict() {
+  /**
+   * Works out where unplaced twins should lie on the photo shown.
+   *
+   * @param asked whether the technician waits for it
+   */
+  void predict(boolean asked) {
     stop(predicting);
     Optional<Photo> photo = session.desk().photo();
     if (!session.ghosts().areShown() || photo.isEmpty()) {
@@ -112,7 +125,9 @@ final class TwinWorking {
                         new Ghosts.Worked(
                             on, List.of(), Texts.of("error.unexpected", problem.toString()), 0)));
     predicting = job;
-    status.watch(job);
+    if (asked) {
+      status.watch(job);
+    }
   }
 
   private static void stop(@Nullable Job job) {
