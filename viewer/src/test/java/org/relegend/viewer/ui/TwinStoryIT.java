@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -19,8 +18,6 @@ import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Deviation;
@@ -28,6 +25,7 @@ import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
+import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
@@ -93,10 +91,6 @@ class TwinStoryIT {
     return map.withTwins(Table.of(kept));
   }
 
-  private static String named(String name, Theme theme) {
-    return "twin-" + name + "-" + theme.name().toLowerCase(Locale.ROOT);
-  }
-
   private static void choose(Technician tech, String part) {
     tech.key("ctrl F");
     tech.type(part);
@@ -114,25 +108,22 @@ class TwinStoryIT {
     return tech.session().notice().orElseThrow().kind();
   }
 
-  @ParameterizedTest
-  @EnumSource(
-      value = Theme.class,
-      names = {"LIGHT", "DARK"})
-  void onePair_givesTheChannel_acceptedUndoneAndDoneAgain(Theme theme) throws Exception {
-    try (Technician tech = start(theme, map -> map.withTwins(Table.empty()))) {
+  @Test
+  void onePair_givesTheChannel_acceptedUndoneAndDoneAgain() throws Exception {
+    try (Technician tech = start(Theme.LIGHT, map -> map.withTwins(Table.empty()))) {
       choose(tech, "R101");
       tech.countAnew();
       tech.key("shift T");
       tech.awaitShown(JTextField.class, "whichtwin");
       tech.type("R201");
-      tech.shoot(named("said", theme));
+      tech.shoot("twin-said");
       tech.key("ENTER");
       tech.awaitShown(RowList.class, "twins-area");
       JList<?> list = tech.named(JList.class, "twins");
       tech.await("what follows", () -> list.getModel().getSize() == ALL);
       assertThat(tech.session().map().twins()).hasSize(1);
       assertThat(tech.session().hand().evidence()).as("digits are text").isEqualTo(Evidence.SEEN);
-      tech.shoot(named("proposals", theme));
+      tech.shoot("twin-proposals");
 
       tech.key("D");
       tech.await("the mark", () -> tech.session().map().deviations().size() == 1);
@@ -145,7 +136,7 @@ class TwinStoryIT {
           .hasSize(39)
           .allMatch(pair -> pair.b().toString().equals(pair.a().toString().replaceFirst("1", "2")));
       tech.await("only the difference left", () -> list.getModel().getSize() == 1);
-      tech.shoot(named("accepted", theme));
+      tech.shoot("twin-accepted");
       tech.key("ctrl Z");
       tech.await("undone", () -> tech.session().map().twins().size() == 1);
       assertThat(tech.session().notice().orElseThrow().arguments())
@@ -207,18 +198,15 @@ class TwinStoryIT {
         .isPresent();
   }
 
-  @ParameterizedTest
-  @EnumSource(
-      value = Theme.class,
-      names = {"LIGHT", "DARK"})
-  void fourPlacedPairs_giveTheRest_acceptedRejectedAndAllAtOnce(Theme theme) throws Exception {
-    try (Technician tech = start(theme, this::fourPlaced)) {
+  @Test
+  void fourPlacedPairs_giveTheRest_acceptedRejectedAndAllAtOnce() throws Exception {
+    try (Technician tech = start(Theme.DARK, this::fourPlaced)) {
       tech.key("ESCAPE");
       tech.countAnew();
       tech.key("J");
       tech.await("the ghosts", () -> tech.session().ghosts().all().size() == 35);
       assertThat(insideOf(tech)).as("within their circles").isGreaterThanOrEqualTo(33);
-      tech.shoot(named("ghosts", theme));
+      tech.shoot("twin-ghosts");
       choose(tech, rowOf(tech, DANGEROUS));
       tech.key("ENTER");
       tech.dialog("caution");
@@ -227,7 +215,7 @@ class TwinStoryIT {
       tech.await(
           "the place",
           () -> tech.session().selection().subject().equals(Optional.of(Subject.parse(DANGEROUS))));
-      tech.shoot(named("ghost-chosen", theme));
+      tech.shoot("twin-ghost-chosen");
       tech.key("C");
       tech.await("placed", () -> place(tech, DANGEROUS).isPresent());
       assertThat(place(tech, DANGEROUS).orElseThrow().best()).isEqualTo(Evidence.INFERRED);
@@ -241,7 +229,7 @@ class TwinStoryIT {
           .filteredOn(place -> place.best() == Evidence.INFERRED)
           .hasSize(34);
       assertThat(place(tech, next)).isEmpty();
-      tech.shoot(named("ghosts-accepted", theme));
+      tech.shoot("twin-ghosts-accepted");
       tech.key("ctrl Z");
       tech.await("undone", () -> tech.session().ghosts().all().size() == 33);
     }
@@ -277,9 +265,14 @@ class TwinStoryIT {
     tech.await("the list's keyboard", list::isFocusOwner);
   }
 
-  /** A click on a ghost chooses it as well. */
+  private static void takeAway(Technician tech, String part) {
+    Placement.Key key = new Placement.Key(TOP, Subject.parse(part), 1);
+    Technician.onEdt(() -> tech.session().document().apply(new PlacementEdits.Unplace(key)));
+  }
+
+  /** A click on a ghost chooses it as well; with too few pairs placed, that is said. */
   @Test
-  void ghostPointedAt_isChosen_andRejectedFromThePhoto() throws Exception {
+  void ghostPointedAt_isChosen_andRejectedFromThePhoto_untilTooFewArePlaced() throws Exception {
     try (Technician tech = start(Theme.LIGHT, this::fourPlaced)) {
       tech.key("ESCAPE");
       tech.key("J");
@@ -294,47 +287,25 @@ class TwinStoryIT {
       tech.key("DELETE");
       assertThat(tech.session().ghosts().all()).doesNotContain(ghost);
       assertThat(said(tech)).isEqualTo(Notice.Kind.GHOST_REJECTED);
+      takeAway(tech, "R201");
+      takeAway(tech, "R224");
+      tech.await(
+          "the reason why there are none",
+          () ->
+              tech.session().ghosts().told().filter(told -> told.contains("at least three"))
+                  .isPresent());
+      assertThat(rows(tech, "ghosts")).isZero();
     }
   }
 
   @Test
-  void tooFewPlaced_isSaidPlainly() throws Exception {
-    try (Technician tech =
-        start(
-            Theme.LIGHT,
-            map -> {
-              BoardMap four = fourPlaced(map);
-              return four.withPlacements(
-                  four.placements()
-                      .without(new Placement.Key(TOP, Subject.parse("R201"), 1))
-                      .without(new Placement.Key(TOP, Subject.parse("R224"), 1)));
-            })) {
-      tech.key("ESCAPE");
-      tech.key("J");
-      tech.await(
-          "the reason",
-          () ->
-              tech.session()
-                  .ghosts()
-                  .told()
-                  .filter(told -> told.contains("at least three"))
-                  .isPresent());
-      assertThat(rows(tech, "ghosts")).isZero();
-      tech.shoot("twin-ghosts-few");
-    }
-  }
-
-  @ParameterizedTest
-  @EnumSource(
-      value = Theme.class,
-      names = {"LIGHT", "DARK"})
-  void twinThatFollows_isOnTheCard_jumpedTo_andSeenBeside(Theme theme) throws Exception {
-    try (Technician tech = start(theme, map -> twins(map, List.of("R101")))) {
+  void twinThatFollows_isOnTheCard_jumpedTo_andSeenBeside() throws Exception {
+    try (Technician tech = start(Theme.LIGHT, map -> twins(map, List.of("R101")))) {
       choose(tech, "R115");
       tech.await(
           "the twin that follows",
           () -> tech.session().selection().card().flatMap(Card::follows).isPresent());
-      tech.shoot(named("follows", theme));
+      tech.shoot("twin-follows");
       tech.countAnew();
       tech.key("T");
       assertThat(tech.session().selection().focus()).contains(Subject.parse("R215"));
@@ -354,17 +325,17 @@ class TwinStoryIT {
         tech.key("T");
         assertThat(tech.session().selection().subject()).contains(to);
       }
-      sideBySide(tech, theme);
+      sideBySide(tech);
     }
   }
 
-  private void sideBySide(Technician tech, Theme theme) {
+  private void sideBySide(Technician tech) {
     choose(tech, "R115");
     tech.countAnew();
     tech.key("A");
     tech.await("two photos", () -> tech.session().comparing().isOn());
     assertThat(tech.keys()).isEqualTo(1);
-    tech.shoot(named("beside", theme));
+    tech.shoot("twin-beside");
     assertBeside(tech, "R115", "R215");
     tech.drag(tech.panel().page(), at("R115").plus(150, 120), at("R115").plus(30, 40));
     assertBeside(tech, "R115", "R215");
@@ -375,7 +346,7 @@ class TwinStoryIT {
     assertBeside(tech, "R115", "R215");
     tech.key("RIGHT");
     tech.settle();
-    tech.shoot(named("beside-walked", theme));
+    tech.shoot("twin-beside-walked");
     tech.key("A");
     tech.await("the page again", () -> tech.session().desk().facing().isEmpty());
     assertThat(tech.named(JLabel.class, "page-title").getText()).startsWith("Signal path");
