@@ -77,7 +77,9 @@ final class SideBySide {
 
   /** The pictures come one after the other. */
   private static boolean isLaid(PicturePane pane, Optional<Comparing.Side> side) {
-    return side.flatMap(Comparing.Side::spot).filter(spot -> !pane.isShown(spot.picture())).isEmpty();
+    return side.flatMap(Comparing.Side::spot)
+        .filter(spot -> !pane.isShown(spot.picture()))
+        .isEmpty();
   }
 
   /** The side that is placed comes into view; the other follows it. */

@@ -292,7 +292,10 @@ class TwinStoryIT {
       tech.await(
           "the reason why there are none",
           () ->
-              tech.session().ghosts().told().filter(told -> told.contains("at least three"))
+              tech.session()
+                  .ghosts()
+                  .told()
+                  .filter(told -> told.contains("at least three"))
                   .isPresent());
       assertThat(rows(tech, "ghosts")).isZero();
     }
