@@ -68,7 +68,7 @@ public final class OwnPhotos {
   }
 
   /** A photo of the job under the name that is printed. */
-  public static Photo titled(JobPhoto own, PictureId id) {
+  private static Photo titled(JobPhoto own, PictureId id) {
     return own.photo().withId(id).withTitle(own.photo().caption() + ", this unit");
   }
 

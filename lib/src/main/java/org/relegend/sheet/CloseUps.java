@@ -26,7 +26,8 @@ record CloseUps(JobFacts facts, CutOuts cutOuts) {
 
   private Picture titled(JobPhoto own) {
     String names = own.shows().stream().map(facts.map()::nameOf).collect(Collectors.joining(", "));
-    return OwnPhotos.titled(own, OwnPhotos.idOver(facts.map(), own.key()))
-        .withTitle(names + " - " + own.photo().caption() + ", this unit");
+    return own.photo()
+        .withId(OwnPhotos.idOver(facts.map(), own.key()))
+        .withTitle(names + ": " + own.photo().caption());
   }
 }

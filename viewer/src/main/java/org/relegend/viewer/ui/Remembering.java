@@ -113,7 +113,6 @@ final class Remembering {
 
   /** Goes back to where one was; past the cautions of what was chosen, or not at all. */
   void goBack(Whereabouts before) {
-    noted = before;
     Runnable views =
         () -> {
           before.page().ifPresent(spot -> look(spot, panel.page()));

@@ -64,6 +64,7 @@ class ResumeIT {
     }
     try (Technician again =
         Technician.start(Optional.of(job), Settings.inMemory(), folder.resolve("cache"))) {
+      awaitChosen(again);
       Job found = again.session().bench().job().orElseThrow();
       Reading last = found.readings().at(found.readings().size() - 1);
       assertThat(last.at()).isEqualTo(Subject.parse("net:A_ATT"));
@@ -74,7 +75,6 @@ class ResumeIT {
       assertThat(view.scale()).isCloseTo(Double.parseDouble(at[3]), within(1e-9));
       assertThat(view.centre().x()).isCloseTo(Double.parseDouble(at[1]), within(1.0));
       assertThat(view.centre().y()).isCloseTo(Double.parseDouble(at[2]), within(1.0));
-      assertThat(again.session().selection().subject()).contains(Subject.parse("net:A_ATT"));
       assertThat(again.session().selection().cursor()).isEqualTo(1);
       assertThat(again.named(RowList.class, "hypotheses-area").isShowing()).isTrue();
       JComponent banner = again.named(Banner.class, "banner");
@@ -85,10 +85,20 @@ class ResumeIT {
     assertThat(files(map)).as("nothing of it in the map").noneMatch(name -> name.contains("desk"));
     try (Technician alone =
         Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"))) {
-      assertThat(alone.session().selection().subject()).contains(Subject.parse("net:A_ATT"));
+      awaitChosen(alone);
       assertThat(alone.named(Banner.class, "banner").getAccessibleContext().getAccessibleName())
           .contains(job.toString());
     }
+  }
+
+  private static void awaitChosen(Technician tech) {
+    tech.await(
+        "what was chosen",
+        () ->
+            tech.session()
+                .selection()
+                .subject()
+                .equals(Optional.of(Subject.parse("net:A_ATT"))));
   }
 
   private static List<String> files(Path map) throws IOException {

@@ -124,7 +124,7 @@ class UnitPhotoIT {
     assertThat(Files.readAllBytes(map.resolve("map.json"))).as("the shared map").isEqualTo(before);
     try (PDDocument printed = Loader.loadPDF(folder.resolve("shop.pdf").toFile())) {
       assertThat(new PDFTextStripper().getText(printed))
-          .contains("top, this unit", "C102 - near, this unit");
+          .contains("top, this unit", "Close-ups of this unit", "C102: near");
     }
     try (Technician tech = start(Theme.DARK)) {
       tech.await("both photos", () -> tech.session().desk().photos().size() == 4);
