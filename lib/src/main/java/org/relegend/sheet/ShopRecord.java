@@ -49,7 +49,10 @@ final class ShopRecord {
     checklist();
     conditions();
     photos(shown, cutOuts);
-    closeUps.draw(flow, "Close-ups of this unit", facts.map().parts().stream().map(part -> part.id()).toList());
+    closeUps.draw(
+        flow,
+        "Close-ups of this unit",
+        facts.map().parts().stream().map(part -> part.id()).toList());
     compared();
     readings();
     concluded();

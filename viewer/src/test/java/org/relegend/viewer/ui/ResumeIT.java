@@ -94,11 +94,7 @@ class ResumeIT {
   private static void awaitChosen(Technician tech) {
     tech.await(
         "what was chosen",
-        () ->
-            tech.session()
-                .selection()
-                .subject()
-                .equals(Optional.of(Subject.parse("net:A_ATT"))));
+        () -> tech.session().selection().subject().equals(Optional.of(Subject.parse("net:A_ATT"))));
   }
 
   private static List<String> files(Path map) throws IOException {
