@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.FourBitAdder;
 import org.relegend.circuit.OtherDecks;
@@ -29,7 +28,7 @@ class TwinTablesTest {
 
   /** From every part of the cell as the one seed. */
   @Test
-  void adder_everyChoiceOfCells_fromEverySeed(TestReporter reporter) {
+  void adder_everyChoiceOfCells_fromEverySeed() {
     MapGraph graph = new MapGraph(Circuit.of(ADDER));
     List<long[]> rings = Search.rings(graph.graph, true);
     StringBuilder table =
@@ -60,7 +59,7 @@ class TwinTablesTest {
       // by the counts of ExchangeableTest: 40, 39, 38, 14 or 12 of 108 by where the seed is
       assertThat(counts[2]).as("one of several from %s", cells).isEqualTo(3518);
     }
-    reporter.publishEntry("adder", table.toString());
+    print(table.toString());
   }
 
   private static void count(MapGraph graph, Pairing pairing, List<String> cells, int[] counts) {
@@ -87,7 +86,7 @@ class TwinTablesTest {
 
   /** Three channels on one input: from any part of one to its twin in either of the others. */
   @Test
-  void filter_everyChoiceOfChannels_fromEveryPart(TestReporter reporter) {
+  void filter_everyChoiceOfChannels_fromEveryPart() {
     BoardMap map = OtherDecks.threeFiltersMap();
     TwinSearch search = TwinSearch.of(Circuit.of(map));
     int asked = 0;
@@ -117,15 +116,13 @@ class TwinTablesTest {
         }
       }
     }
-    reporter.publishEntry(
-        "filter",
-        "filter: pairs asked %d | right %d | one of several %d | missed 0 | wrong 0"
+    print("filter: pairs asked %d | right %d | one of several %d | missed 0 | wrong 0"
             .formatted(asked, right, several));
   }
 
   /** Recall and precision over random damages of each share. */
   @Test
-  void damage_onBothCircuits(TestReporter reporter) {
+  void damage_onBothCircuits() {
     StringBuilder table =
         new StringBuilder("damaged | adder recall % (in groups) | precision % | ");
     table.append("filter recall % (in groups) | precision %\n");
@@ -148,10 +145,15 @@ class TwinTablesTest {
               ofFilter.precision()));
       results.put(share, List.of(ofAdder, ofFilter));
     }
-    reporter.publishEntry("damage", table.toString());
+    print(table.toString());
     for (Damage.Outcome at5 : results.getOrDefault(0.05, List.of())) {
       assertThat(at5.recall()).isGreaterThanOrEqualTo(95);
       assertThat(at5.precision()).isGreaterThanOrEqualTo(99.5);
     }
+  }
+
+  /** To the console, which is where the command shows it; reports of tests go to files. */
+  private static void print(String table) {
+    System.out.println(table);
   }
 }
