@@ -116,7 +116,8 @@ class TwinTablesTest {
         }
       }
     }
-    print("filter: pairs asked %d | right %d | one of several %d | missed 0 | wrong 0"
+    print(
+        "filter: pairs asked %d | right %d | one of several %d | missed 0 | wrong 0"
             .formatted(asked, right, several));
   }
 
