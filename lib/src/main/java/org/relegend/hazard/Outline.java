@@ -1,6 +1,7 @@
 package org.relegend.hazard;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.relegend.map.Picture;
@@ -56,6 +57,81 @@ public final class Outline {
       }
     }
     return false;
+  }
+
+  /**
+   * Whether one outline holds all of another, edges included. Of an outline that crosses itself it
+   * is never said that it does. Corners count as held within a millionth of the outer one's size.
+   */
+  public static boolean covers(List<Point> outer, List<Point> inner) {
+    if (outer.equals(inner)) {
+      return true;
+    }
+    if (crossesItself(outer)) {
+      return false;
+    }
+    double slack = 1e-6 * Math.sqrt(area(outer));
+    for (int i = 0; i < inner.size(); i++) {
+      Point from = inner.get(i);
+      Point to = inner.get((i + 1) % inner.size());
+      List<Double> cuts = cuts(from, to, outer);
+      for (int k = 0; k < cuts.size(); k++) {
+        double next = k + 1 < cuts.size() ? cuts.get(k + 1) : cuts.get(k);
+        if (!holds(outer, along(from, to, cuts.get(k)), slack)
+            || !holds(outer, along(from, to, (cuts.get(k) + next) / 2), slack)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Where an edge begins, meets the lines of an outline's edges, and ends; sorted, from 0 to 1. */
+  private static List<Double> cuts(Point from, Point to, List<Point> outline) {
+    List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
+    for (int i = 0; i < outline.size(); i++) {
+      Point a = outline.get(i);
+      Point b = outline.get((i + 1) % outline.size());
+      double before = turn(a, b, from);
+      double after = turn(a, b, to);
+      double at = before / (before - after);
+      if (at > 0 && at < 1) {
+        cuts.add(at);
+      }
+      double corner = project(from, to, a);
+      if (corner > 0 && corner < 1) {
+        cuts.add(corner);
+      }
+    }
+    Collections.sort(cuts);
+    return cuts;
+  }
+
+  private static boolean holds(List<Point> outline, Point point, double slack) {
+    if (contains(outline, point)) {
+      return true;
+    }
+    for (int i = 0; i < outline.size(); i++) {
+      Point a = outline.get(i);
+      Point b = outline.get((i + 1) % outline.size());
+      double share = Math.max(0, Math.min(1, project(a, b, point)));
+      if (along(a, b, share).distance(point) <= slack) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Where the foot of a point lies on a line, as a share of the way; 0 where there is no line. */
+  private static double project(Point a, Point b, Point point) {
+    double dx = b.x() - a.x();
+    double dy = b.y() - a.y();
+    double square = dx * dx + dy * dy;
+    return square == 0 ? 0 : ((point.x() - a.x()) * dx + (point.y() - a.y()) * dy) / square;
+  }
+
+  private static Point along(Point a, Point b, double share) {
+    return new Point(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y()));
   }
 
   /** Whether edges cross or touch that aren't neighbours, or nothing is enclosed. */
@@ -132,7 +208,7 @@ public final class Outline {
             .toList();
     List<Point> hull = half(sorted);
     List<Point> back = new ArrayList<>(sorted);
-    java.util.Collections.reverse(back);
+    Collections.reverse(back);
     hull.addAll(half(back));
     return List.copyOf(hull);
   }

@@ -29,6 +29,7 @@ final class FieldMerge {
   /** The entry that goes on, and what is undecided in it: what belongs together in one list. */
   record Outcome(Json.Obj entry, List<List<Differing>> differing) {}
 
+  private final boolean asks;
   private final Set<String> claim;
   private final Map<String, String> lists;
   private final Map<String, Json> base;
@@ -37,7 +38,9 @@ final class FieldMerge {
   private final Map<String, Json> result;
   private final List<List<Differing>> differing = new ArrayList<>();
 
-  private FieldMerge(Rule<?, ?> rule, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
+  private FieldMerge(
+      Rule<?, ?> rule, boolean asks, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
+    this.asks = asks;
     this.claim = rule.claim();
     this.lists = rule.lists();
     this.base = base.fields();
@@ -52,7 +55,12 @@ final class FieldMerge {
    * @param base an object without fields where the entry is new on both sides
    */
   static Outcome of(Rule<?, ?> rule, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
-    return new FieldMerge(rule, base, mine, theirs).merged();
+    return new FieldMerge(rule, false, base, mine, theirs).merged();
+  }
+
+  /** As {@link #of}, but a claim that one side alone changed is asked about, and kept until then. */
+  static Outcome asking(Rule<?, ?> rule, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
+    return new FieldMerge(rule, true, base, mine, theirs).merged();
   }
 
   private Outcome merged() {
@@ -83,9 +91,9 @@ final class FieldMerge {
                 entries(theirs.get(EVIDENCE)));
         result.put(EVIDENCE, Json.array(union));
       }
-    } else if (same(mine, base, fields)) {
+    } else if (!asks && same(mine, base, fields)) {
       fields.forEach(field -> put(field, theirs.get(field)));
-    } else if (!same(theirs, base, fields)) {
+    } else if (asks || !same(theirs, base, fields)) {
       List<Differing> statement = new ArrayList<>();
       for (String field : fields) {
         if (!same(mine, theirs, Set.of(field))) {
@@ -93,6 +101,9 @@ final class FieldMerge {
         }
       }
       differing.add(statement);
+      if (asks && same(theirs, base, fields)) {
+        fields.forEach(field -> put(field, base.get(field)));
+      }
     }
   }
 

@@ -68,13 +68,12 @@ public final class Merge {
     return new Merge(new Versions(base, mine, theirs), true).merged();
   }
 
-  /** What is asked about even where only one side changed anything: lost zones, another issue. */
+  /**
+   * What is asked about even where only one side changed anything: lost or lessened zones, another
+   * issue.
+   */
   private static boolean mustAsk(BoardMap base, BoardMap changed) {
-    boolean zones =
-        base.zones().stream()
-            .anyMatch(
-                zone -> !changed.zones().has(zone.id()) && changed.pictures().has(zone.picture()));
-    return zones
+    return LostZones.any(base, changed)
         || !base.info().issue().equals(changed.info().issue())
         || base.boards().stream()
             .anyMatch(
@@ -226,12 +225,12 @@ public final class Merge {
 
   private <K extends Comparable<? super K>, V extends Keyed<K>> V fields(
       Rule<K, V> rule, Ref self, @Nullable V base, V mine, V theirs) {
+    Json.Obj before = base == null ? Json.object() : rule.json(base);
+    boolean asks = LostZones.lessened(base, mine) || LostZones.lessened(base, theirs);
     FieldMerge.Outcome outcome =
-        FieldMerge.of(
-            rule,
-            base == null ? Json.object() : rule.json(base),
-            rule.json(mine),
-            rule.json(theirs));
+        asks
+            ? FieldMerge.asking(rule, before, rule.json(mine), rule.json(theirs))
+            : FieldMerge.of(rule, before, rule.json(mine), rule.json(theirs));
     differ(self.table(), self.key(), outcome.differing());
     return rule.shelf().entry(outcome.entry());
   }

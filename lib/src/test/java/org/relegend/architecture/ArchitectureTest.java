@@ -37,7 +37,7 @@ class ArchitectureTest {
           Map.entry(
               "bench", Set.of("map", "marking", "circuit", "table", "twin", "lineup", "hazard")),
           Map.entry("check", Set.of("map", "marking", "circuit", "twin", "lineup", "hazard")),
-          Map.entry("share", Set.of("map", "store", "lineup", "scan")),
+          Map.entry("share", Set.of("map", "store", "lineup", "scan", "hazard")),
           Map.entry(
               "sheet",
               Set.of(

@@ -3,6 +3,9 @@ package org.relegend.hazard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -33,6 +36,43 @@ class OutlineTest {
     assertThat(Outline.contains(notch, new Point(5, 4))).isTrue();
     assertThat(Outline.contains(notch, new Point(10, 3))).isTrue();
     assertThat(Outline.contains(notch, new Point(10.01, 3))).isFalse();
+  }
+
+  @Test
+  void covers_allOfIt_notOnlyItsCorners() {
+    List<Point> notch = outline(0, 0, 10, 0, 10, 10, 5, 4, 0, 10);
+    assertThat(Outline.covers(notch, outline(1, 1, 9, 1, 9, 3))).isTrue();
+    assertThat(Outline.covers(notch, notch)).isTrue();
+    assertThat(Outline.covers(notch, outline(10, 0, 10, 10, 5, 4, 0, 10, 0, 0))).isTrue();
+    assertThat(Outline.covers(notch, outline(0, 0, 10, 0, 10, 10, 0, 10))).isFalse();
+    assertThat(Outline.covers(notch, outline(0, 0, 10, 0, 10, 10.1, 5, 4, 0, 10))).isFalse();
+    assertThat(Outline.covers(outline(0, 0, 10, 10, 10, 0, 0, 10), outline(8, 4, 9, 5, 8, 6)))
+        .isFalse();
+  }
+
+  /** Against the areas of the Java library's geometry. */
+  @Test
+  void covers_agreesWithAreasThatAreTakenAway() {
+    Random random = new Random(5);
+    int held = 0;
+    for (int i = 0; i < 2000; i++) {
+      List<Point> outer = outline(0, 0, 20, 0, 20, 20, 10, 5 + random.nextInt(15), 0, 20);
+      double x = random.nextInt(15);
+      double y = random.nextInt(15);
+      double w = 1 + random.nextInt(6);
+      double h = 1 + random.nextInt(6);
+      Area left = new Area(new Rectangle2D.Double(x, y, w, h));
+      Path2D path = new Path2D.Double();
+      path.moveTo(0, 0);
+      outer.forEach(corner -> path.lineTo(corner.x(), corner.y()));
+      path.closePath();
+      left.subtract(new Area(path));
+      boolean covers =
+          Outline.covers(outer, outline(x, y, x + w, y, x + w, y + h, x, y + h));
+      assertThat(covers).as(outer + " " + x + " " + y + " " + w + " " + h).isEqualTo(left.isEmpty());
+      held += covers ? 1 : 0;
+    }
+    assertThat(held).isBetween(200, 1800);
   }
 
   @Test

@@ -3,6 +3,8 @@ package org.relegend.share;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -39,7 +41,7 @@ final class MergeLaws {
     noNetsAreJoinedSilently(at, v, merged);
   }
 
-  /** What one side alone changed is taken, but that lost hazard zones are kept and asked about. */
+  /** What one side alone changed is taken, but that hazard zones lost or lessened are kept and asked about. */
   private static void changedByOne(String at, BoardMap base, BoardMap changed, boolean mine) {
     Merged merged = mine ? Merge.of(base, changed, base) : Merge.of(base, base, changed);
     Set<String> lost = new HashSet<>();
@@ -48,14 +50,47 @@ final class MergeLaws {
         lost.add("zones " + zone.id());
         assertThat(merged.map().zones().has(zone.id())).as(at).isTrue();
       }
+      changed
+          .zones()
+          .find(zone.id())
+          .filter(now -> isLess(zone, now))
+          .ifPresent(
+              now -> {
+                lost.add("zones " + zone.id());
+                assertThat(merged.map().zones().find(zone.id())).as(at).contains(zone);
+              });
     }
     Set<String> asked = new HashSet<>();
-    merged.clashes().forEach(clash -> asked.add(clash.about()));
+    merged.clashes().forEach(clash -> asked.add(clash.about().replaceFirst(" outline$", "")));
     assertThat(asked).as(at).isEqualTo(lost);
     Decisions.Side side = mine ? Decisions.Side.MINE : Decisions.Side.THEIRS;
     assertThat(lost.isEmpty() ? merged.map() : decided(merged.map(), side))
         .as(at)
         .isEqualTo(changed);
+  }
+
+  /** Areas by the general-purpose geometry of the Java library. */
+  private static boolean isLess(HazardZone before, HazardZone now) {
+    Area left = area(before);
+    left.subtract(area(now));
+    return before.kind() != now.kind()
+        || !before.picture().equals(now.picture())
+        || !left.isEmpty();
+  }
+
+  private static Area area(HazardZone zone) {
+    Path2D path = new Path2D.Double();
+    zone.outline()
+        .forEach(
+            point -> {
+              if (path.getCurrentPoint() == null) {
+                path.moveTo(point.x(), point.y());
+              } else {
+                path.lineTo(point.x(), point.y());
+              }
+            });
+    path.closePath();
+    return new Area(path);
   }
 
   /** The same clashes, and the same map whichever side is then said to be right. */

@@ -243,6 +243,47 @@ class MergeTest {
     assertThat(Merge.of(mine, theirs).map().zones()).hasSize(1);
   }
 
+  private static HazardZone zone(HazardZone.Kind kind, double size) {
+    return new HazardZone(
+        new ZoneId("z1"),
+        TOP,
+        kind,
+        List.of(new Point(0, 0), new Point(size, 0), new Point(size, size), new Point(0, size)),
+        "",
+        List.of(ADA));
+  }
+
+  @Test
+  void aHazardZoneMadeSmallerOrOfAnotherKindByOne_isAskedAbout_andStaysUntilThen()
+      throws Exception {
+    HazardZone drawn = zone(HazardZone.Kind.MAINS, 9);
+    BoardMap base = after(BASE, new PictureEdits.PutZone(drawn));
+    for (HazardZone less :
+        List.of(zone(HazardZone.Kind.MAINS, 8), zone(HazardZone.Kind.HOT, 12))) {
+      BoardMap changed = after(base, new PictureEdits.PutZone(less));
+      for (BoardMap other : List.of(base, after(base, place(7, ADA)))) {
+        Merged merged = Merge.of(base, other, changed);
+        assertThat(merged.clashes()).hasSize(1);
+        assertThat(merged.map().zones()).containsExactly(drawn);
+        assertThat(Merge.of(base, changed, other).map().zones()).containsExactly(drawn);
+        BoardMap decided =
+            Decisions.edit(merged.map(), merged.map().clashes().at(0), Decisions.Side.THEIRS)
+                .applyTo(merged.map());
+        assertThat(decided.zones()).containsExactly(less);
+      }
+    }
+  }
+
+  @Test
+  void aHazardZoneMadeLargerByOne_isTaken() {
+    BoardMap base = after(BASE, new PictureEdits.PutZone(zone(HazardZone.Kind.MAINS, 9)));
+    HazardZone larger = zone(HazardZone.Kind.MAINS, 12);
+    BoardMap mine = after(base, place(7, ADA));
+    Merged merged = Merge.of(base, mine, after(base, new PictureEdits.PutZone(larger)));
+    assertThat(merged.clashes()).isEmpty();
+    assertThat(merged.map().zones()).containsExactly(larger);
+  }
+
   /** Most maps that come back were changed by one side alone. */
   @Test
   void whereOnlyOneSideChangedAnything_aLostZoneAndAnotherIssueAreAskedAboutAllTheSame() {

@@ -1,0 +1,32 @@
+package org.relegend.share;
+
+import org.jspecify.annotations.Nullable;
+import org.relegend.hazard.Outline;
+import org.relegend.map.BoardMap;
+import org.relegend.map.HazardZone;
+
+/** Hazard zones that a change takes something away from: nobody loses one without being asked. */
+final class LostZones {
+  private LostZones() {}
+
+  /** Whether any zone is gone from a photo that is still there, or warns of less than it did. */
+  static boolean any(BoardMap base, BoardMap changed) {
+    return base.zones().stream()
+        .anyMatch(
+            zone ->
+                changed
+                    .zones()
+                    .find(zone.id())
+                    .map(now -> lessened(zone, now))
+                    .orElse(changed.pictures().has(zone.picture())));
+  }
+
+  /** Whether an entry is a zone that warns of something else now, elsewhere, or of a part of it. */
+  static boolean lessened(@Nullable Object before, @Nullable Object now) {
+    return before instanceof HazardZone was
+        && now instanceof HazardZone is
+        && (was.kind() != is.kind()
+            || !was.picture().equals(is.picture())
+            || !Outline.covers(is.outline(), was.outline()));
+  }
+}
