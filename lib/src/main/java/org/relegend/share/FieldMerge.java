@@ -38,8 +38,7 @@ final class FieldMerge {
   private final Map<String, Json> result;
   private final List<List<Differing>> differing = new ArrayList<>();
 
-  private FieldMerge(
-      Rule<?, ?> rule, boolean asks, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
+  private FieldMerge(Rule<?, ?> rule, boolean asks, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
     this.asks = asks;
     this.claim = rule.claim();
     this.lists = rule.lists();
@@ -58,7 +57,9 @@ final class FieldMerge {
     return new FieldMerge(rule, false, base, mine, theirs).merged();
   }
 
-  /** As {@link #of}, but a claim that one side alone changed is asked about, and kept until then. */
+  /**
+   * As {@link #of}, but a claim that one side alone changed is asked about, and kept until then.
+   */
   static Outcome asking(Rule<?, ?> rule, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
     return new FieldMerge(rule, true, base, mine, theirs).merged();
   }

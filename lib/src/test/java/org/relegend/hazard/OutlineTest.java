@@ -67,9 +67,10 @@ class OutlineTest {
       outer.forEach(corner -> path.lineTo(corner.x(), corner.y()));
       path.closePath();
       left.subtract(new Area(path));
-      boolean covers =
-          Outline.covers(outer, outline(x, y, x + w, y, x + w, y + h, x, y + h));
-      assertThat(covers).as(outer + " " + x + " " + y + " " + w + " " + h).isEqualTo(left.isEmpty());
+      boolean covers = Outline.covers(outer, outline(x, y, x + w, y, x + w, y + h, x, y + h));
+      assertThat(covers)
+          .as(outer + " " + x + " " + y + " " + w + " " + h)
+          .isEqualTo(left.isEmpty());
       held += covers ? 1 : 0;
     }
     assertThat(held).isBetween(200, 1800);

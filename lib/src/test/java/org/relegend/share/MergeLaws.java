@@ -41,7 +41,10 @@ final class MergeLaws {
     noNetsAreJoinedSilently(at, v, merged);
   }
 
-  /** What one side alone changed is taken, but that hazard zones lost or lessened are kept and asked about. */
+  /**
+   * What one side alone changed is taken, but that hazard zones lost or lessened are kept and asked
+   * about.
+   */
   private static void changedByOne(String at, BoardMap base, BoardMap changed, boolean mine) {
     Merged merged = mine ? Merge.of(base, changed, base) : Merge.of(base, base, changed);
     Set<String> lost = new HashSet<>();

@@ -258,8 +258,7 @@ class MergeTest {
       throws Exception {
     HazardZone drawn = zone(HazardZone.Kind.MAINS, 9);
     BoardMap base = after(BASE, new PictureEdits.PutZone(drawn));
-    for (HazardZone less :
-        List.of(zone(HazardZone.Kind.MAINS, 8), zone(HazardZone.Kind.HOT, 12))) {
+    for (HazardZone less : List.of(zone(HazardZone.Kind.MAINS, 8), zone(HazardZone.Kind.HOT, 12))) {
       BoardMap changed = after(base, new PictureEdits.PutZone(less));
       for (BoardMap other : List.of(base, after(base, place(7, ADA)))) {
         Merged merged = Merge.of(base, other, changed);
