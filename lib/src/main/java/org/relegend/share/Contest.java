@@ -14,8 +14,8 @@ import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
 
 /**
- * What one side removed and the other worked on: changed it, or said something new of it. All that
- * is said of such a thing is decided together, as one without the other would speak of nothing.
+ * What one side removed and the other worked on: changed it, or said something new of it; and
+ * pictures with a hazard zone, which don't go without a word. All that is said of such a thing is decided together, as one without the other would speak of nothing.
  */
 final class Contest {
   private final Versions v;
@@ -87,6 +87,7 @@ final class Contest {
     for (Rule<?, ?> rule : Rules.ALL) {
       findSaid(rule, with, removed);
     }
+    with.zones().forEach(zone -> contest(Ref.to(zone.picture()), removed));
     for (Net net : with.nets()) {
       Net before = v.base().net(net.id()).orElseGet(() -> Net.named(net.id()));
       for (Net.Member member : net.members()) {

@@ -9,7 +9,7 @@ import org.relegend.map.HazardZone;
 final class LostZones {
   private LostZones() {}
 
-  /** Whether any zone is gone from a photo that is still there, or warns of less than it did. */
+  /** Whether any zone is gone, with its photo or without, or warns of less than it did. */
   static boolean any(BoardMap base, BoardMap changed) {
     return base.zones().stream()
         .anyMatch(
@@ -18,7 +18,7 @@ final class LostZones {
                     .zones()
                     .find(zone.id())
                     .map(now -> lessened(zone, now))
-                    .orElse(changed.pictures().has(zone.picture())));
+                    .orElse(true));
   }
 
   /** Whether an entry is a zone that warns of something else now, elsewhere, or of a part of it. */

@@ -53,6 +53,9 @@ final class MergeLaws {
         lost.add("zones " + zone.id());
         assertThat(merged.map().zones().has(zone.id())).as(at).isTrue();
       }
+      if (!changed.pictures().has(zone.picture())) {
+        lost.add("pictures " + zone.picture());
+      }
       changed
           .zones()
           .find(zone.id())
@@ -64,7 +67,7 @@ final class MergeLaws {
               });
     }
     Set<String> asked = new HashSet<>();
-    merged.clashes().forEach(clash -> asked.add(clash.about().replaceFirst(" outline$", "")));
+    merged.clashes().forEach(clash -> asked.add(clash.about().replaceFirst("( outline| and what .*)$", "")));
     assertThat(asked).as(at).isEqualTo(lost);
     Decisions.Side side = mine ? Decisions.Side.MINE : Decisions.Side.THEIRS;
     assertThat(lost.isEmpty() ? merged.map() : decided(merged.map(), side))

@@ -274,6 +274,33 @@ class MergeTest {
   }
 
   @Test
+  void aPhotoWithAHazardZoneRemovedByOne_isAskedAbout_theZoneAndPlacesWithIt() throws Exception {
+    BoardMap base =
+        after(BASE, place(7, ADA), new PictureEdits.PutZone(zone(HazardZone.Kind.MAINS, 9)));
+    BoardMap without = after(base, new PictureEdits.RemovePicture(TOP));
+    BoardMap worked = after(base, value(base, "6k8"));
+    for (BoardMap other : List.of(base, worked)) {
+      Merged merged = Merge.of(base, other, without);
+      assertThat(merged.map().zones()).isEqualTo(base.zones());
+      assertThat(merged.clashes()).hasSize(1);
+      assertThat(merged.clashes().get(0).cells())
+          .extracting(Clash.Cell::table)
+          .contains("pictures", "placements", "zones");
+      Clash clash = merged.map().clashes().at(0);
+      BoardMap decided =
+          Decisions.edit(merged.map(), clash, Decisions.Side.THEIRS).applyTo(merged.map());
+      assertThat(decided.pictures()).isEqualTo(without.pictures());
+      assertThat(decided.zones()).isEmpty();
+      Merged swapped = Merge.of(base, without, other);
+      assertThat(swapped.clashes()).hasSize(1);
+      BoardMap back =
+          Decisions.edit(swapped.map(), swapped.clashes().get(0), Decisions.Side.THEIRS)
+              .applyTo(swapped.map());
+      assertThat(back.zones()).isEqualTo(base.zones());
+    }
+  }
+
+  @Test
   void aHazardZoneMadeLargerByOne_isTaken() {
     BoardMap base = after(BASE, new PictureEdits.PutZone(zone(HazardZone.Kind.MAINS, 9)));
     HazardZone larger = zone(HazardZone.Kind.MAINS, 12);
