@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Set;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Terminal;
+import org.relegend.lineup.Carrier;
+import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
@@ -17,7 +19,10 @@ import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 
-/** Finds placed dangers outside of all zones, and dangers that aren't placed. */
+/**
+ * Finds placed dangers outside of all zones, drawn there or carried there by line-ups, and dangers that
+ * aren't placed.
+ */
 final class UnmarkedFinder {
   private static final Map<HazardZone.Kind, Set<HazardZone.Kind>> FITTING =
       new EnumMap<>(
@@ -32,10 +37,12 @@ final class UnmarkedFinder {
                       HazardZone.Kind.MAINS)));
 
   private final Circuit circuit;
+  private final BoardMap zoned;
   private final Map<Subject, HazardZone.Kind> dangers = new LinkedHashMap<>();
 
   UnmarkedFinder(Circuit circuit, List<Reached> reached, List<StoredCharge> charges) {
     this.circuit = circuit;
+    this.zoned = Carrier.of(circuit.map()).zoned();
     for (Reached node : reached) {
       node.pins().forEach(pin -> enterPin(pin, node.kind()));
     }
@@ -91,15 +98,7 @@ final class UnmarkedFinder {
 
   private boolean isMarked(Placement placement, HazardZone.Kind kind) {
     Set<HazardZone.Kind> fitting = FITTING.getOrDefault(kind, Set.of());
-    for (HazardZone zone : circuit.map().zones()) {
-      if (zone.picture().equals(placement.picture())
-          && fitting.contains(zone.kind())
-          && (Outline.contains(zone.outline(), placement.at())
-              || Outline.overlap(zone.outline(), placement.outline()))) {
-        return true;
-      }
-    }
-    return false;
+    return Zones.over(zoned, placement).stream().anyMatch(zone -> fitting.contains(zone.kind()));
   }
 
   /** Pins that mains or high voltage reaches and that are on no photo yet. */

@@ -16,7 +16,7 @@ import org.relegend.circuit.Joined;
 import org.relegend.circuit.JoinedPin;
 import org.relegend.circuit.Node;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.Outline;
+import org.relegend.hazard.Zones;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
@@ -197,12 +197,6 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
   }
 
   private void zonesOver(Placement place, Set<HazardZone.Kind> kinds) {
-    map().zones().stream()
-        .filter(zone -> zone.picture().equals(place.picture()))
-        .filter(
-            zone ->
-                Outline.contains(zone.outline(), place.at())
-                    || Outline.overlap(zone.outline(), place.outline()))
-        .forEach(zone -> kinds.add(zone.kind()));
+    Zones.over(map(), place).forEach(zone -> kinds.add(zone.kind()));
   }
 }

@@ -15,10 +15,12 @@ import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PartId;
+import org.relegend.map.PicturePairs;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Potential;
 import org.relegend.map.Subject;
+import org.relegend.map.Table;
 
 /** The demo instrument; expected lists are those of its own tables, figures worked by hand. */
 class DemoHazardsTest {
@@ -192,5 +194,33 @@ class DemoHazardsTest {
     assertThat(of(DEMO.withPlacements(DEMO.placements().with(body))).unmarked())
         .map(Unmarked::subject)
         .containsExactly(Subject.parse("F1"));
+  }
+
+  /** What the screen shows as marked isn't told as unmarked. */
+  @Test
+  void dangersInAZoneThatALineUpCarries_areMarked() {
+    List<HazardZone> onTop =
+        DEMO.zones().stream().filter(zone -> zone.picture().equals(BoardMapSamples.TOP)).toList();
+    BoardMap half = DEMO.withZones(Table.of(onTop));
+    assertThat(of(half).unmarked())
+        .isNotEmpty()
+        .allMatch(danger -> danger.picture().equals(HazardMaps.SOLDER));
+    List<PicturePairs.Spot> spots = new ArrayList<>();
+    for (int x = 0; x < 4; x++) {
+      for (int y = 0; y < 3; y++) {
+        spots.add(
+            new PicturePairs.Spot(
+                new Point(1000 * x + 300, 1000 * y + 300),
+                new Point(3750 - 1000 * x - 300, 1000 * y + 300)));
+      }
+    }
+    PicturePairs pairs =
+        new PicturePairs(
+            BoardMapSamples.TOP,
+            HazardMaps.SOLDER,
+            PicturePairs.Found.CLICKED,
+            spots,
+            List.of(BoardMapSamples.says(Evidence.SEEN)));
+    assertThat(of(half.withLineUps(Table.of(List.of(pairs)))).unmarked()).isEmpty();
   }
 }

@@ -9,8 +9,8 @@ import org.relegend.bench.rule.Unit;
 import org.relegend.circuit.Node;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.LimitSet;
-import org.relegend.hazard.Outline;
 import org.relegend.hazard.Reached;
+import org.relegend.hazard.Zones;
 import org.relegend.lineup.Carrier;
 import org.relegend.map.HazardZone;
 import org.relegend.map.NetId;
@@ -60,9 +60,7 @@ final class Places {
     List<Placement> placements = unit.circuit().index().placementsOf(subject);
     for (HazardZone zone : zones) {
       for (Placement placement : placements) {
-        if (placement.picture().equals(zone.picture())
-            && (Outline.contains(zone.outline(), placement.at())
-                || Outline.overlap(zone.outline(), placement.outline()))) {
+        if (Zones.isOver(zone, placement)) {
           return true;
         }
       }

@@ -3,8 +3,7 @@ package org.relegend.viewer.session;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.relegend.hazard.Outline;
-import org.relegend.map.BoardMap;
+import org.relegend.hazard.Zones;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Part;
@@ -64,18 +63,7 @@ final class Dangers {
 
   private void collect(Subject subject, Set<HazardZone> zones) {
     for (Placement placement : index.placementsOf(subject)) {
-      zones.addAll(over(index.map(), placement));
+      zones.addAll(Zones.over(index.map(), placement));
     }
-  }
-
-  /** The zones of its picture that a place lies in or overlaps. */
-  static List<HazardZone> over(BoardMap map, Placement placement) {
-    return map.zones().stream()
-        .filter(zone -> zone.picture().equals(placement.picture()))
-        .filter(
-            zone ->
-                Outline.contains(zone.outline(), placement.at())
-                    || Outline.overlap(zone.outline(), placement.outline()))
-        .toList();
   }
 }

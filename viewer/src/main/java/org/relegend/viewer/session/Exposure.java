@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.relegend.hazard.Zones;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Subject;
 
@@ -32,7 +33,7 @@ record Exposure(Document document, Desk desk) {
     Set<HazardZone> zones = new LinkedHashSet<>();
     Stream.of(card.page(), card.photo(), card.unit(), card.twinPhoto())
         .flatMap(Optional::stream)
-        .forEach(place -> zones.addAll(Dangers.over(document.seen(), place)));
+        .forEach(place -> zones.addAll(Zones.over(document.seen(), place)));
     return zones;
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.relegend.hazard.Zones;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Part;
@@ -68,7 +69,7 @@ final class Places {
 
   /** A net has many places: those in hazard zones come last. */
   private boolean shunned(Subject subject, Placement placement) {
-    return subject instanceof Subject.OfNet && !Dangers.over(index.map(), placement).isEmpty();
+    return subject instanceof Subject.OfNet && !Zones.over(index.map(), placement).isEmpty();
   }
 
   private boolean isOf(Class<? extends Picture> kind, PictureId picture) {
