@@ -20,8 +20,8 @@ import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 
 /**
- * Finds placed dangers outside of all zones, drawn there or carried there by line-ups, and dangers that
- * aren't placed.
+ * Finds placed dangers outside of all zones, drawn there or carried there by line-ups, and dangers
+ * that aren't placed.
  */
 final class UnmarkedFinder {
   private static final Map<HazardZone.Kind, Set<HazardZone.Kind>> FITTING =

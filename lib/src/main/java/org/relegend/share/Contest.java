@@ -15,7 +15,8 @@ import org.relegend.map.PinRef;
 
 /**
  * What one side removed and the other worked on: changed it, or said something new of it; and
- * pictures with a hazard zone, which don't go without a word. All that is said of such a thing is decided together, as one without the other would speak of nothing.
+ * pictures with a hazard zone, which don't go without a word. All that is said of such a thing is
+ * decided together, as one without the other would speak of nothing.
  */
 final class Contest {
   private final Versions v;

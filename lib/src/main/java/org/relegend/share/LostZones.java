@@ -13,12 +13,7 @@ final class LostZones {
   static boolean any(BoardMap base, BoardMap changed) {
     return base.zones().stream()
         .anyMatch(
-            zone ->
-                changed
-                    .zones()
-                    .find(zone.id())
-                    .map(now -> lessened(zone, now))
-                    .orElse(true));
+            zone -> changed.zones().find(zone.id()).map(now -> lessened(zone, now)).orElse(true));
   }
 
   /** Whether an entry is a zone that warns of something else now, elsewhere, or of a part of it. */

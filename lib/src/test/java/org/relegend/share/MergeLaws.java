@@ -67,7 +67,9 @@ final class MergeLaws {
               });
     }
     Set<String> asked = new HashSet<>();
-    merged.clashes().forEach(clash -> asked.add(clash.about().replaceFirst("( outline| and what .*)$", "")));
+    merged
+        .clashes()
+        .forEach(clash -> asked.add(clash.about().replaceFirst("( outline| and what .*)$", "")));
     assertThat(asked).as(at).isEqualTo(lost);
     Decisions.Side side = mine ? Decisions.Side.MINE : Decisions.Side.THEIRS;
     assertThat(lost.isEmpty() ? merged.map() : decided(merged.map(), side))
