@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.relegend.circuit.Kind;
 import org.relegend.map.Part;
 import org.relegend.marking.ComponentValues;
-import org.relegend.marking.Quantity;
 import org.relegend.marking.Readings;
 import org.relegend.marking.ValueReading;
 
@@ -18,7 +17,9 @@ final class Values {
       return ComponentValues.read(part.value());
     }
     // a part whose value tells no number is described in words: nothing is expected of those
-    return quantity(kind.get())
+    return kind
+        .get()
+        .measured()
         .map(quantity -> ComponentValues.read(part.value(), quantity))
         .orElseGet(() -> ComponentValues.read(""));
   }
@@ -29,17 +30,5 @@ final class Values {
 
   static String reason(CheckContext context, Part part) {
     return read(context, part).reason();
-  }
-
-  private static Optional<Quantity> quantity(Kind kind) {
-    return switch (kind.quantity()) {
-      case OHM -> Optional.of(Quantity.RESISTANCE);
-      case FARAD -> Optional.of(Quantity.CAPACITANCE);
-      case HENRY -> Optional.of(Quantity.INDUCTANCE);
-      case VOLT -> Optional.of(Quantity.VOLTAGE);
-      case AMPERE -> Optional.of(Quantity.CURRENT);
-      case HERTZ -> Optional.of(Quantity.FREQUENCY);
-      case NONE -> Optional.empty();
-    };
   }
 }

@@ -93,6 +93,19 @@ public record Kind(
     return traits.contains(trait);
   }
 
+  /** What the value of a part of this kind is read as; nothing where it tells no number. */
+  public Optional<org.relegend.marking.Quantity> measured() {
+    return switch (quantity) {
+      case OHM -> Optional.of(org.relegend.marking.Quantity.RESISTANCE);
+      case FARAD -> Optional.of(org.relegend.marking.Quantity.CAPACITANCE);
+      case HENRY -> Optional.of(org.relegend.marking.Quantity.INDUCTANCE);
+      case VOLT -> Optional.of(org.relegend.marking.Quantity.VOLTAGE);
+      case AMPERE -> Optional.of(org.relegend.marking.Quantity.CURRENT);
+      case HERTZ -> Optional.of(org.relegend.marking.Quantity.FREQUENCY);
+      case NONE -> Optional.empty();
+    };
+  }
+
   /** Whether it matters which way round it is. */
   public boolean polarised() {
     return polarity.isPresent();

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.relegend.circuit.Kinds;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
@@ -20,6 +21,8 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.PlacementEdits;
 import org.relegend.map.Subject;
+import org.relegend.marking.Readings;
+import org.relegend.marking.ValueReading;
 
 /**
  * Placing by name: the name is typed, the place clicked. After each, the next part not yet placed
@@ -103,8 +106,7 @@ public final class Placing {
     }
     Optional<Naming.Meaning> meaning = meaning(typed, click.picture());
     if (meaning.isEmpty()) {
-      hub.say(Notice.Kind.NOT_FOUND, typed);
-      return Optional.empty();
+      return placeWithValue(click);
     }
     Subject subject = meaning.get().subject();
     List<Edit> steps = new ArrayList<>(meaning.get().additions());
@@ -116,6 +118,60 @@ public final class Placing {
     boolean isNew = !meaning.get().additions().isEmpty();
     hub.say(isNew ? Notice.Kind.PLACED_NEW : Notice.Kind.PLACED, document.map().nameOf(subject));
     return Optional.of(subject);
+  }
+
+  /** "R3 4k7" names a part and tells its value: both are noted at once. */
+  private Optional<Subject> placeWithValue(Click click) {
+    String[] words = typed.strip().split("\\s+", 2);
+    Optional<Naming.Meaning> meaning =
+        words.length < 2 ? Optional.empty() : meaning(words[0], click.picture());
+    Optional<Part> part = meaning.flatMap(this::partMeant);
+    if (part.isEmpty()) {
+      hub.say(Notice.Kind.NOT_FOUND, typed);
+      return Optional.empty();
+    }
+    String value = words[1];
+    if (value.chars().allMatch(Character::isDigit)) {
+      hub.say(Notice.Kind.PIN_OR_VALUE, words[0], value);
+      return Optional.empty();
+    }
+    Readings<ValueReading> read = PartValues.read(part.get(), value);
+    if (read.outcome() != Readings.Outcome.READ) {
+      hub.say(Notice.Kind.NO_VALUE, words[0], value, read.reason());
+      return Optional.empty();
+    }
+    Subject subject = Subject.of(part.get().id());
+    List<Edit> steps =
+        List.of(
+            new PartEdits.PutPart(part.get().withValue(value)),
+            new PlacementEdits.Place(placement(click, subject)));
+    if (!document.apply(named(subject, steps))) {
+      return Optional.empty();
+    }
+    placed(subject, click.picture());
+    String was = part.get().value();
+    boolean other = !was.isEmpty() && !was.equals(value);
+    String name = document.map().nameOf(subject);
+    if (other) {
+      hub.say(Notice.Kind.PLACED_VALUE_CHANGED, name, value, was);
+    } else {
+      hub.say(Notice.Kind.PLACED_VALUE, name, value);
+    }
+    return Optional.of(subject);
+  }
+
+  /** The part that is meant, known or new; a name without class letters is none. */
+  private Optional<Part> partMeant(Naming.Meaning meaning) {
+    Optional<Part> added =
+        meaning.additions().stream()
+            .filter(PartEdits.PutPart.class::isInstance)
+            .map(step -> ((PartEdits.PutPart) step).part())
+            .filter(part -> meaning.subject().equals(Subject.of(part.id())))
+            .filter(part -> !Kinds.standard().possible(part.designator()).isEmpty())
+            .findFirst();
+    return meaning.subject() instanceof Subject.OfPart known && meaning.additions().isEmpty()
+        ? document.map().part(known.part())
+        : added;
   }
 
   Optional<Naming.Meaning> meaning(String name, PictureId picture) {

@@ -48,6 +48,15 @@ public sealed interface Question {
   /** What threatens inside a hazard zone that is there already, and what is noted of it? */
   record ChangeZone(ZoneId zone, HazardZone.Kind kind, String note) implements Question {}
 
+  /**
+   * A part or net is to be removed from the map.
+   *
+   * @param places how many places go with it
+   * @param joins how many pins are joined to nothing then
+   * @param readings how many readings of the open job lie there
+   */
+  record RemoveEntry(Subject subject, int places, int joins, int readings) implements Question {}
+
   /** A hazard zone is to be removed from the map. */
   record RemoveZone(ZoneId zone) implements Question {}
 }

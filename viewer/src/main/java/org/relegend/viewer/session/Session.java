@@ -37,6 +37,7 @@ public final class Session {
   private final Measuring measuring;
   private final Squaring squaring;
   private final Corrections corrections;
+  private final Entries entries;
   private final Looks looks;
   private final TwinJump twinJump;
   private final BenchWork bench;
@@ -73,6 +74,7 @@ public final class Session {
     measuring = new Measuring(document, hub, questions);
     squaring = new Squaring(document, desk, hand, hub, questions);
     corrections = new Corrections(document, selection, hand, hub);
+    entries = new Entries(document, selection, bench, questions, hub);
     looks = new Looks(desk);
     twinJump = new TwinJump(this, hub, looks);
     conditions = new Conditions(bench, selection, questions, hub);
@@ -160,6 +162,11 @@ public final class Session {
 
   public Corrections corrections() {
     return corrections;
+  }
+
+  /** What the map says of parts and nets, to be put right. */
+  public Entries entries() {
+    return entries;
   }
 
   /** The job that lies over the map. */
@@ -375,6 +382,13 @@ public final class Session {
     hub.check();
     questions.done();
     document.apply(new PictureEdits.RemoveZone(question.zone()));
+  }
+
+  /** The part or net is to go. */
+  public void answer(Question.RemoveEntry question) {
+    hub.check();
+    questions.done();
+    entries.remove(question.subject());
   }
 
   /** Puts right what a finding is about, as one edit that can be undone. */

@@ -138,6 +138,9 @@ final class Deeds {
     acts.on(Act.ACCEPT_ALL, () -> panel().ifPresent(p -> p.twins().acceptAll()));
     acts.on(Act.REJECT_ALL, () -> panel().ifPresent(p -> p.twins().rejectAll()));
     onSession(Act.TAKE_AWAY, Deeds::takeAway);
+    onSession(Act.CHANGE, session -> EntryForms.change(window, session));
+    onSession(Act.CHANGE_PART, session -> EntryForms.changePart(window, session));
+    onSession(Act.REMOVE, session -> session.entries().askRemove());
     onSession(
         Act.CHANGE_ZONE,
         session -> zone("changezone.which", Act.CHANGE_ZONE).ifPresent(session::changeZone));

@@ -4,23 +4,43 @@ import java.awt.Component;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.UIManager;
+import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
+import org.relegend.viewer.paint.Palette;
 
 /** A few lines to fill in, or to choose from; Enter takes them, Escape drops them. */
 final class Form {
+  /**
+   * What is to be said of the lines as they are filled in.
+   *
+   * @param fault whether they can't be taken so
+   * @param doubt whether they are taken only when asked for twice
+   */
+  record Verdict(String text, boolean fault, boolean doubt) {}
+
   private final String name;
   private final JPanel panel = new JPanel(new GridBagLayout());
   private final Map<String, JComponent> fields = new LinkedHashMap<>();
+  private final JTextArea said = new JTextArea(2, 34);
+  private @Nullable Function<Map<String, String>, Verdict> look;
+  private Map<String, String> doubted = Map.of();
+  private String first = "";
 
   /**
    * @param name of the dialog; its texts have keys that begin so
@@ -41,6 +61,35 @@ final class Form {
     return put(field, box);
   }
 
+  /** A line that is typed or chosen; a word of the list is completed. */
+  Form words(String field, List<String> words, String chosen) {
+    WordBox box = new WordBox(words, chosen);
+    box.field().setName(name + "." + field + ".text");
+    return put(field, box);
+  }
+
+  /** Several lines of text. */
+  Form lines(String field, String value) {
+    JTextArea area = new JTextArea(value, 3, 34);
+    area.setLineWrap(true);
+    area.setWrapStyleWord(true);
+    area.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+    area.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+    return put(field, area);
+  }
+
+  /** The keyboard begins in this line, not in the first. */
+  Form begin(String field) {
+    first = field;
+    return this;
+  }
+
+  /** Looks at what is filled in with each change, says what there is to say, and may refuse it. */
+  Form looking(Function<Map<String, String>, Verdict> verdict) {
+    look = verdict;
+    return this;
+  }
+
   private Form put(String field, JComponent component) {
     component.setName(name + "." + field);
     JLabel label = new JLabel(Texts.of(name + "." + field));
@@ -53,7 +102,7 @@ final class Form {
     panel.add(label, place);
     place.gridx = 1;
     place.weightx = 1;
-    panel.add(component, place);
+    panel.add(component instanceof JTextArea ? new JScrollPane(component) : component, place);
     fields.put(field, component);
     return this;
   }
@@ -61,7 +110,8 @@ final class Form {
   /** What was filled in, by field; nothing where it was dropped. */
   Optional<Map<String, String>> ask(Component over) {
     Object[] options = {Texts.of("dialog.ok"), Texts.of("dialog.cancel")};
-    JComponent first = fields.values().iterator().next();
+    JComponent begin = fields.getOrDefault(first, fields.values().iterator().next());
+    watch();
     JOptionPane pane =
         new JOptionPane(
             panel,
@@ -74,7 +124,14 @@ final class Form {
           @Override
           public void selectInitialValue() {
             super.selectInitialValue();
-            first.requestFocusInWindow();
+            begin.requestFocusInWindow();
+          }
+
+          @Override
+          public void setValue(Object value) {
+            if (!options[0].equals(value) || fits()) {
+              super.setValue(value);
+            }
           }
         };
     JDialog dialog = pane.createDialog(over, Texts.of(name + ".title"));
@@ -84,13 +141,78 @@ final class Form {
     if (!options[0].equals(pane.getValue())) {
       return Optional.empty();
     }
+    return Optional.of(filled());
+  }
+
+  private Map<String, String> filled() {
     Map<String, String> filled = new LinkedHashMap<>();
     fields.forEach((field, component) -> filled.put(field, text(component)));
-    return Optional.of(filled);
+    return filled;
+  }
+
+  private void watch() {
+    if (look == null) {
+      return;
+    }
+    said.setName(name + ".said");
+    said.setEditable(false);
+    said.setFocusable(false);
+    said.setOpaque(false);
+    said.setLineWrap(true);
+    said.setWrapStyleWord(true);
+    GridBagConstraints place = new GridBagConstraints();
+    place.gridy = fields.size();
+    place.gridx = 1;
+    place.fill = GridBagConstraints.HORIZONTAL;
+    place.insets = new Insets(4, 6, 4, 8);
+    panel.add(said, place);
+    for (JComponent component : fields.values()) {
+      JComponent typed = component instanceof WordBox box ? box.field() : component;
+      if (typed instanceof JTextComponent text) {
+        text.getDocument().addDocumentListener(new TextListener(this::say));
+      } else if (component instanceof JComboBox<?> box) {
+        box.addActionListener(chosen -> say());
+      }
+    }
+    say();
+  }
+
+  private void say() {
+    if (look != null) {
+      say(look.apply(filled()), "");
+    }
+  }
+
+  private void say(Verdict verdict, String more) {
+    boolean refused = verdict.fault() || verdict.doubt();
+    String text = verdict.text() + more;
+    said.setText(refused ? "\u2717 " + text : text);
+    said.setOpaque(refused);
+    said.setBackground(refused ? Palette.YELLOW : null);
+    said.setForeground(refused ? Palette.BLACK : UIManager.getColor("Label.foreground"));
+    said.getAccessibleContext().setAccessibleDescription(text);
+  }
+
+  /** Whether what is filled in can be taken; what is doubted can, when asked for again. */
+  private boolean fits() {
+    if (look == null) {
+      return true;
+    }
+    Map<String, String> now = filled();
+    Verdict verdict = look.apply(now);
+    if (verdict.fault() || verdict.doubt() && !now.equals(doubted)) {
+      doubted = now;
+      say(verdict, verdict.fault() ? "" : " " + Texts.of("form.again"));
+      return false;
+    }
+    return true;
   }
 
   private static String text(JComponent component) {
-    return component instanceof JTextField field
+    if (component instanceof WordBox box) {
+      return box.text();
+    }
+    return component instanceof JTextComponent field
         ? field.getText().strip()
         : String.valueOf(((JComboBox<?>) component).getSelectedItem());
   }

@@ -78,11 +78,21 @@ final class QuestionBar extends JPanel {
       typed("howfar", Texts.of("question.howfar"), 8, distance -> session.answer(far, distance));
     } else if (question instanceof Question.HowLarge board) {
       typed("howlarge", Texts.of("question.howlarge"), 12, size -> session.answer(board, size));
+    } else if (question instanceof Question.RemoveEntry remove) {
+      ask(remove);
     } else if (question instanceof Question.RemoveZone remove) {
       say(Texts.of("question.removezone", remove.zone()));
       offer("question.removezone.no", "K", session::back).requestFocusInWindow();
       offer("question.removezone.yes", "R", () -> session.answer(remove));
     }
+  }
+
+  private void ask(Question.RemoveEntry remove) {
+    String name = session.map().nameOf(remove.subject());
+    say(
+        Texts.of("question.removeentry", name, remove.places(), remove.joins(), remove.readings()));
+    offer("question.removezone.no", "K", session::back).requestFocusInWindow();
+    offer("question.removezone.yes", "R", () -> session.answer(remove));
   }
 
   /** A question whose answer is typed. */

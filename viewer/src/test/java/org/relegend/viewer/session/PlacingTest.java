@@ -6,8 +6,11 @@ import static org.relegend.map.BoardMapSamples.TOP;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
+import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Point;
 
@@ -153,5 +156,46 @@ class PlacingTest {
     bench.click(TOP, 1, 1);
     assertThat(bench.said()).isEqualTo(Notice.Kind.READ_ONLY);
     assertThat(session.map().placements()).isEmpty();
+  }
+
+  private Part placedAs(String typed) {
+    session.take(Tool.PLACE);
+    session.placing().type(typed);
+    bench.click(TOP, 700, 700);
+    String name = typed.split(" ")[0];
+    return session.map().part(new PartId(name)).orElseThrow();
+  }
+
+  @Test
+  void nameAndValue_ofANewPart_areOneEdit() {
+    BoardMap before = session.map();
+    assertThat(placedAs("R3 4k7").value()).isEqualTo("4k7");
+    assertThat(bench.place(TOP, "R3").at()).isEqualTo(new Point(700, 700));
+    session.undo();
+    assertThat(session.map()).isEqualTo(before);
+  }
+
+  @Test
+  void valueWithARating_isTakenWhole() {
+    assertThat(placedAs("C3 4.7u 25V").value()).isEqualTo("4.7u 25V");
+  }
+
+  @Test
+  void otherValueThanNoted_isTaken_andSaid() {
+    assertThat(placedAs("R101 47k").value()).isEqualTo("47k");
+    assertThat(bench.said()).isEqualTo(Notice.Kind.PLACED_VALUE_CHANGED);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "R3 47,PIN_OR_VALUE", "R3 10u,NO_VALUE", "R3 4k7k,NO_VALUE", "hello world,NOT_FOUND"
+  })
+  void whatIsNoNameWithAValue_isRefused(String typed, Notice.Kind said) {
+    BoardMap before = session.map();
+    session.take(Tool.PLACE);
+    session.placing().type(typed);
+    bench.click(TOP, 700, 700);
+    assertThat(bench.said()).isEqualTo(said);
+    assertThat(session.map()).isEqualTo(before);
   }
 }

@@ -1,0 +1,37 @@
+package org.relegend.viewer.session;
+
+import java.util.Optional;
+import org.relegend.circuit.Kind;
+import org.relegend.circuit.Kinds;
+import org.relegend.map.Part;
+import org.relegend.marking.ComponentValues;
+import org.relegend.marking.Quantity;
+import org.relegend.marking.Readings;
+import org.relegend.marking.ValueReading;
+
+/** Values as typed, read as a part's kind tells what they must be. */
+final class PartValues {
+  private PartValues() {}
+
+  /**
+   * What the value says. While the kind is unknown, that of the usual kind of such a designator is
+   * expected; of a kind without number, nothing is.
+   */
+  static Readings<ValueReading> read(Part part, String value) {
+    Optional<Kind> kind = Kinds.standard().of(part);
+    if (kind.isPresent() && kind.get().measured().isEmpty()) {
+      return ComponentValues.read("");
+    }
+    return kind.flatMap(Kind::measured)
+        .or(() -> usual(part))
+        .map(quantity -> ComponentValues.read(value, quantity))
+        .orElseGet(() -> ComponentValues.read(value));
+  }
+
+  /** Of the kinds that share the class letters, the table has the usual one first. */
+  private static Optional<Quantity> usual(Part part) {
+    return Kinds.standard().possible(part.designator()).stream()
+        .findFirst()
+        .flatMap(Kind::measured);
+  }
+}
