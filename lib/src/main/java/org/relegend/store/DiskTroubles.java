@@ -2,6 +2,7 @@ package org.relegend.store;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileStore;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -80,7 +81,12 @@ final class DiskTroubles {
   private static boolean hardlyAnyRoom(Path file) {
     try {
       Path folder = file.toAbsolutePath().getParent();
-      return folder != null && Files.getFileStore(folder).getUsableSpace() < HARDLY_ANY_ROOM;
+      if (folder == null) {
+        return false;
+      }
+      // what the system itself shows as files, as under /proc, has no room at all, but isn't full
+      FileStore store = Files.getFileStore(folder);
+      return store.getTotalSpace() > 0 && store.getUsableSpace() < HARDLY_ANY_ROOM;
     } catch (IOException e) {
       return false;
     }

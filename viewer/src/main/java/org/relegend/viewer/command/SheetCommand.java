@@ -125,7 +125,8 @@ final class SheetCommand extends Answering {
     return Answer.ok(
         () -> json(printed),
         out -> {
-          out.println("%s: %d pages".formatted(file, printed.pages()));
+          out.println(
+              "%s: %d %s".formatted(file, printed.pages(), printed.pages() == 1 ? "page" : "pages"));
           printed.troubles().forEach(trouble -> out.println("  " + trouble));
         });
   }

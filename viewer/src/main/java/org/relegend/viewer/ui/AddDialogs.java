@@ -130,7 +130,7 @@ final class AddDialogs {
     Form form = new Form();
     form.row(Texts.of("addpage.name"), title);
     if (count > 1) {
-      form.row(Texts.of("addpage.pages", count), new JScrollPane(list));
+      form.row(Texts.of("addpage.pages", fileName, count), new JScrollPane(list));
     }
     boolean add = form.ask(over, Texts.of("addpage.title"), title);
     List<Integer> numbers = list.getSelectedValuesList();

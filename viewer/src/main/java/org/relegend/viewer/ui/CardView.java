@@ -232,7 +232,7 @@ final class CardView extends JPanel {
                 Texts.of(
                     "card.carried",
                     scene.map().picture(carried.source().picture()).orElseThrow().caption(),
-                    Math.round(carried.radius95())))
+                    Math.max(1, Math.round(carried.radius95()))))
         .orElseGet(() -> Texts.of("card.placed", word(place.best())));
   }
 

@@ -19,6 +19,8 @@ import org.relegend.map.MapInfo;
 import org.relegend.map.Picture;
 import org.relegend.scan.PictureException;
 import org.relegend.share.ShareException;
+import org.relegend.store.JobFolder;
+import org.relegend.store.JobMap;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 
@@ -32,7 +34,56 @@ final class MapFiles {
     this.program = program;
   }
 
-  /** Opens a map's folder; where that can't be, says why and leaves the window as it is. */
+  /**
+   * Opens a map or a job in the place of what is open. That is closed only once the other is there;
+   * where the other can't be opened, that is said, and nothing has changed.
+   */
+  void openInstead(Path folder, Runnable then) {
+    window.saved(
+        () -> {
+          Optional<Sitting> now = window.sitting();
+          program
+              .jobs()
+              .run(
+                  Texts.of("file.opening", folder),
+                  watch ->
+                      now.isPresent() && isOfOpenMap(folder, now.get())
+                          ? Optional.<JobOpening>empty()
+                          : Optional.of(JobOpening.of(folder, program.notes())),
+                  opened ->
+                      window.leave(
+                          () ->
+                              opened.ifPresentOrElse(
+                                  other -> sit(other, then), () -> open(folder, then))),
+                  this::fail);
+        });
+  }
+
+  private void sit(JobOpening opened, Runnable then) {
+    window.sit(opened);
+    then.run();
+  }
+
+  /** Whether it is the open map itself, or a job over it: then it has to be let go of first. */
+  private static boolean isOfOpenMap(Path folder, Sitting now) throws StoreException, IOException {
+    Path map = now.folder().path();
+    if (isSame(folder, map)
+        || now.job().isPresent() && isSame(folder, now.job().get().folder().path())) {
+      return true;
+    }
+    if (!JobFolder.isJob(folder)) {
+      return false;
+    }
+    try (JobFolder job = JobFolder.open(folder)) {
+      return isSame(JobMap.of(job), map);
+    }
+  }
+
+  private static boolean isSame(Path one, Path other) throws IOException {
+    return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+  }
+
+  /** Opens a map's folder, where what was open before is closed already. */
   void open(Path folder) {
     open(folder, () -> {});
   }
@@ -44,10 +95,7 @@ final class MapFiles {
         .run(
             Texts.of("file.opening", folder),
             watch -> JobOpening.of(folder, program.notes()),
-            opened -> {
-              window.sit(opened);
-              then.run();
-            },
+            opened -> sit(opened, then),
             problem -> {
               window.showStart();
               fail(problem);
@@ -106,22 +154,28 @@ final class MapFiles {
 
   /** Asks for a title and a folder, then makes an empty map there. */
   void makeNew() {
-    NewMapDialog.ask(window, program.settings().lastFolder())
-        .ifPresent(asked -> window.leave(() -> make(asked)));
+    makeNew("");
+  }
+
+  private void makeNew(String title) {
+    NewMapDialog.ask(window, program.settings().lastFolder(), title)
+        .ifPresent(asked -> window.saved(() -> make(asked)));
   }
 
   private void make(NewMapDialog.Asked asked) {
-    remember(asked.folder());
     BoardMap empty = BoardMap.empty(UUID.randomUUID().toString(), MapInfo.titled(asked.title()));
     program
         .jobs()
         .run(
             asked.title(),
             watch -> MapFolder.create(asked.folder(), empty),
-            window::sit,
+            made -> {
+              remember(asked.folder());
+              window.leave(() -> window.sit(made));
+            },
             problem -> {
-              window.showStart();
               fail(problem);
+              makeNew(asked.title());
             });
   }
 
@@ -223,7 +277,7 @@ final class MapFiles {
         .sitting()
         .ifPresent(
             sitting ->
-                NewMapDialog.ask(window, program.settings().lastFolder())
+                NewMapDialog.ask(window, program.settings().lastFolder(), "")
                     .ifPresentOrElse(
                         asked -> copyTo(sitting, asked.folder()), this::sayChangedOnDisk));
   }

@@ -39,9 +39,15 @@ final class NewMapDialog {
     return name.isEmpty() ? "map" : name;
   }
 
-  /** Nothing, where it was cancelled. */
-  static Optional<Asked> ask(Component over, Path parent) {
-    return new NewMapDialog(parent).ask(over);
+  /**
+   * Nothing, where it was cancelled.
+   *
+   * @param title to begin with
+   */
+  static Optional<Asked> ask(Component over, Path parent, String title) {
+    NewMapDialog dialog = new NewMapDialog(parent);
+    dialog.title.setText(title);
+    return dialog.ask(over);
   }
 
   private Optional<Asked> ask(Component over) {

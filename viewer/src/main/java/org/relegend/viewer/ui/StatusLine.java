@@ -118,14 +118,29 @@ final class StatusLine extends JPanel {
             .filter(Subject.OfPart.class::isInstance)
             .distinct()
             .count();
-    coverage.setText(Texts.of(own ? "status.carried" : "status.coverage", placed, parts));
+    String counted = Texts.of(own ? "status.carried" : "status.coverage", placed, parts);
+    long carried = own ? 0 : carried(photo.get());
+    coverage.setText(carried == 0 ? counted : counted + Texts.of("status.carried.too", carried));
+  }
+
+  /** Parts that aren't placed there themselves, but show by a line-up. */
+  private long carried(Photo photo) {
+    return session.document().seen().placements().stream()
+        .filter(place -> place.picture().equals(photo.id()))
+        .filter(place -> !session.map().placements().has(place.key()))
+        .map(Placement::subject)
+        .filter(Subject.OfPart.class::isInstance)
+        .distinct()
+        .count();
   }
 
   void showSaved(String text) {
     saved.setText(text);
   }
 
-  void showFindings(int count) {
-    findings.setText(Texts.of("status.findings", count));
+  /** Counts what should be mended; where that is nothing, what else was noted. */
+  void showFindings(int grave, int notes) {
+    findings.setText(
+        grave == 0 && notes > 0 ? Texts.of("status.notes", notes) : Texts.of("status.findings", grave));
   }
 }

@@ -104,12 +104,17 @@ final class ViewerWindow extends JFrame {
 
   /** Opens a map in the place of what the window shows now, which is saved first. */
   void open(Path folder) {
-    leave(() -> files.open(folder));
+    files.openInstead(folder, () -> {});
   }
 
   /** As {@link #open}, and something to do once the map is there. */
   void openThen(Path folder, Runnable then) {
-    leave(() -> files.open(folder, then));
+    files.openInstead(folder, then);
+  }
+
+  /** Saves what is open, which stays open; then goes on. */
+  void saved(Runnable then) {
+    sitting().ifPresentOrElse(open -> open.keeping().flush(then), then);
   }
 
   /** Saves what is open, then goes on. */

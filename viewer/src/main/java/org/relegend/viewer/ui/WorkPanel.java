@@ -308,7 +308,7 @@ final class WorkPanel extends JPanel {
     findings.show(found);
     long grave =
         found.stream().filter(finding -> finding.severity() != Severity.INFORMATION).count();
-    status.showFindings((int) grave);
+    status.showFindings((int) grave, (int) (found.size() - grave));
   }
 
   /** The findings in the place of the node strip, or the strip again. */
