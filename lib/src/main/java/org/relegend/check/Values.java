@@ -17,8 +17,7 @@ final class Values {
       return ComponentValues.read(part.value());
     }
     // a part whose value tells no number is described in words: nothing is expected of those
-    return kind
-        .get()
+    return kind.get()
         .measured()
         .map(quantity -> ComponentValues.read(part.value(), quantity))
         .orElseGet(() -> ComponentValues.read(""));

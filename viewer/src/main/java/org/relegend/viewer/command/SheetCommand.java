@@ -126,7 +126,8 @@ final class SheetCommand extends Answering {
         () -> json(printed),
         out -> {
           out.println(
-              "%s: %d %s".formatted(file, printed.pages(), printed.pages() == 1 ? "page" : "pages"));
+              "%s: %d %s"
+                  .formatted(file, printed.pages(), printed.pages() == 1 ? "page" : "pages"));
           printed.troubles().forEach(trouble -> out.println("  " + trouble));
         });
   }

@@ -31,8 +31,7 @@ public final class Entries {
   private final Questions questions;
   private final Hub hub;
 
-  Entries(
-      Document document, Selection selection, BenchWork bench, Questions questions, Hub hub) {
+  Entries(Document document, Selection selection, BenchWork bench, Questions questions, Hub hub) {
     this.document = document;
     this.selection = selection;
     this.bench = bench;
@@ -51,7 +50,11 @@ public final class Entries {
   public Optional<Subject> part() {
     hub.check();
     Optional<Subject> part =
-        selection.focus().flatMap(Subjects::partOf).filter(document.map().parts()::has).map(Subject::of);
+        selection
+            .focus()
+            .flatMap(Subjects::partOf)
+            .filter(document.map().parts()::has)
+            .map(Subject::of);
     if (part.isEmpty()) {
       hub.say(Notice.Kind.NOTHING_CHOSEN);
     }
@@ -112,8 +115,7 @@ public final class Entries {
     Readings<ValueReading> read = PartValues.read(part, part.value());
     return switch (read.outcome()) {
       case READ ->
-          Notice.of(
-              Notice.Kind.ENTRY_VALUE, part.value(), read.readings().get(0).amount().text());
+          Notice.of(Notice.Kind.ENTRY_VALUE, part.value(), read.readings().get(0).amount().text());
       case NO_VALUE -> Notice.of(Notice.Kind.ENTRY_FITS);
       case MALFORMED, OTHER_QUANTITY -> Notice.of(Notice.Kind.ENTRY_DOUBT, read.reason());
     };

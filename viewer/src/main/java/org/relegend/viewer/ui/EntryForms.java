@@ -19,8 +19,7 @@ import org.relegend.viewer.session.Session;
 final class EntryForms {
   /** What is looked at a second time before it is taken. */
   private static final Set<Notice.Kind> DOUBTS =
-      EnumSet.of(
-          Notice.Kind.ENTRY_DOUBT, Notice.Kind.ENTRY_KIND, Notice.Kind.ENTRY_MAINS);
+      EnumSet.of(Notice.Kind.ENTRY_DOUBT, Notice.Kind.ENTRY_KIND, Notice.Kind.ENTRY_MAINS);
 
   private EntryForms() {}
 

@@ -89,8 +89,7 @@ final class QuestionBar extends JPanel {
 
   private void ask(Question.RemoveEntry remove) {
     String name = session.map().nameOf(remove.subject());
-    say(
-        Texts.of("question.removeentry", name, remove.places(), remove.joins(), remove.readings()));
+    say(Texts.of("question.removeentry", name, remove.places(), remove.joins(), remove.readings()));
     offer("question.removezone.no", "K", session::back).requestFocusInWindow();
     offer("question.removezone.yes", "R", () -> session.answer(remove));
   }

@@ -141,6 +141,8 @@ final class StatusLine extends JPanel {
   /** Counts what should be mended; where that is nothing, what else was noted. */
   void showFindings(int grave, int notes) {
     findings.setText(
-        grave == 0 && notes > 0 ? Texts.of("status.notes", notes) : Texts.of("status.findings", grave));
+        grave == 0 && notes > 0
+            ? Texts.of("status.notes", notes)
+            : Texts.of("status.findings", grave));
   }
 }

@@ -187,9 +187,7 @@ class PlacingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "R3 47,PIN_OR_VALUE", "R3 10u,NO_VALUE", "R3 4k7k,NO_VALUE", "hello world,NOT_FOUND"
-  })
+  @CsvSource({"R3 47,PIN_OR_VALUE", "R3 10u,NO_VALUE", "R3 4k7k,NO_VALUE", "hello world,NOT_FOUND"})
   void whatIsNoNameWithAValue_isRefused(String typed, Notice.Kind said) {
     BoardMap before = session.map();
     session.take(Tool.PLACE);

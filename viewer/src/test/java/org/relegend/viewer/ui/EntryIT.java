@@ -35,8 +35,7 @@ class EntryIT {
     Path map = DrawnBoard.write(folder.resolve("map"), true);
     Settings settings = Settings.inMemory();
     settings.setTheme(theme);
-    try (Technician tech =
-        Technician.start(Optional.of(map), settings, folder.resolve("cache"))) {
+    try (Technician tech = Technician.start(Optional.of(map), settings, folder.resolve("cache"))) {
       changeThePart(tech, theme);
       renameTheNet(tech, theme);
       removeThePart(tech, theme);
