@@ -75,6 +75,7 @@ public final class OwnScans {
 
   private final Path folder;
   private final Attestation says;
+  private final boolean anyScan;
   private final List<Told> told = new ArrayList<>();
   private final List<Edit> edits = new ArrayList<>();
   private BoardMap map;
@@ -84,9 +85,24 @@ public final class OwnScans {
    * @param says who stands for the line-ups
    */
   public OwnScans(Path folder, BoardMap map, Attestation says) {
+    this(folder, map, says, true);
+  }
+
+  /**
+   * @param anyScan whether a scan of one page becomes a page of the map also where it isn't known
+   *     what it shows; else nothing is done with it
+   */
+  public OwnScans(Path folder, BoardMap map, Attestation says, boolean anyScan) {
     this.folder = folder;
     this.map = map;
     this.says = says;
+    this.anyScan = anyScan;
+  }
+
+  /** Whether a map has a page without its file. */
+  public static boolean isPageMissing(Path folder, BoardMap map) {
+    return map.pictures().stream()
+        .anyMatch(p -> p instanceof Page && !Files.exists(folder.resolve(p.file())));
   }
 
   /** The map with the scans that were taken. */
@@ -126,7 +142,7 @@ public final class OwnScans {
       if (!progress.at((number - 1.0) / pages)) {
         throw new CancellationException("lining up " + scan);
       }
-      take(scan, number, pages == 1);
+      take(scan, number, pages == 1 && anyScan);
     }
     if (told.stream().noneMatch(one -> one.scan().equals(scan))) {
       told.add(

@@ -42,7 +42,7 @@ public final class Hand {
   }
 
   /** On other evidence than what is in use. */
-  Attestation attests(Evidence known) {
+  public Attestation attests(Evidence known) {
     return new Attestation(known, author, clock.instant());
   }
 }

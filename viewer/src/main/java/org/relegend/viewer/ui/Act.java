@@ -84,6 +84,7 @@ enum Act {
   PREVIOUS_PAGE(Group.GO, "shift PAGE_UP"),
   FINDINGS(Group.GO, "G"),
   CLASHES(Group.GO, "shift G"),
+  TRUST(Group.GO, "ctrl G"),
   NEXT_AREA(Group.GO, "F6"),
   PREVIOUS_AREA(Group.GO, "shift F6"),
   LINK(Group.VIEW, "K"),

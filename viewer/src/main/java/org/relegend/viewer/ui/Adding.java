@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFileChooser;
 import org.relegend.map.EditGroup;
+import org.relegend.map.Evidence;
 import org.relegend.map.PictureEdits;
 import org.relegend.scan.Intake;
 import org.relegend.scan.PhotoFile;
+import org.relegend.share.OwnScans;
 
 /** Adding pages and photos to the open map: asked for, dropped or chosen, one after the other. */
 final class Adding {
@@ -52,13 +54,57 @@ final class Adding {
   void addPages(Path file) {
     queue(
         () ->
+            window
+                .sitting()
+                .filter(s -> OwnScans.isPageMissing(s.folder().path(), s.session().map()))
+                .ifPresentOrElse(open -> addOwnScan(open, file), () -> addAnyPages(file)));
+  }
+
+  /** Where a pack left pages out, a scan may show one of them; else it is a page as any other. */
+  private void addOwnScan(Sitting open, Path file) {
+    OwnScans own =
+        new OwnScans(
+            open.folder().path(),
+            open.session().map(),
+            open.session().hand().attests(Evidence.MATCHED),
+            false);
+    open.panel()
+        .status()
+        .watch(
             program
                 .jobs()
                 .run(
-                    Texts.of("file.adding", nameOf(file)),
-                    watch -> Intake.pagesIn(file),
-                    count -> askPages(file, count),
+                    Texts.of("scan.looking", nameOf(file)),
+                    watch -> {
+                      own.take(file, watch::at);
+                      return own;
+                    },
+                    (Consumer<OwnScans>) done -> scanned(open, done, file),
                     this::failed));
+  }
+
+  private void scanned(Sitting open, OwnScans own, Path file) {
+    String told = String.join("  ", own.told().stream().map(OwnScans.Told::line).toList());
+    if (own.told().stream().allMatch(one -> one.shown().isEmpty())) {
+      window.files().tell(List.of(Texts.of("scan.unknown", nameOf(file))));
+      addAnyPages(file);
+    } else if (own.told().stream().allMatch(one -> one.own().isEmpty())) {
+      window.openThen(open.folder().path(), () -> window.files().tell(List.of(told)));
+      next();
+    } else {
+      window.files().tell(List.of(told));
+      added(open, own.edit(Texts.of("scan.added", nameOf(file))));
+    }
+  }
+
+  private void addAnyPages(Path file) {
+    program
+        .jobs()
+        .run(
+            Texts.of("file.adding", nameOf(file)),
+            watch -> Intake.pagesIn(file),
+            count -> askPages(file, count),
+            this::failed);
   }
 
   private void askPages(Path file, int count) {

@@ -252,6 +252,7 @@ final class Deeds {
     acts.on(Act.PREVIOUS_AREA, () -> panel().ifPresent(p -> p.nextArea(-1)));
     acts.on(Act.FINDINGS, () -> panel().ifPresent(WorkPanel::toggleFindings));
     acts.on(Act.CLASHES, () -> panel().ifPresent(WorkPanel::showClashes));
+    acts.on(Act.TRUST, () -> panel().ifPresent(WorkPanel::showTrust));
     onSession(Act.FLIP, session -> photoCentre().ifPresent(session::flip));
     acts.on(Act.CAUTIONS, () -> CautionDialog.showAll(window));
     acts.on(Act.SHORTCUTS, () -> ShortcutSheet.show(window));

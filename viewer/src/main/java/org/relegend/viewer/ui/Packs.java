@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.JFileChooser;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
@@ -66,7 +68,9 @@ final class Packs {
         .say(
             Texts.of("pack.same", seen.map().info().title()),
             List.of(
-                new Banner.Choice(Texts.of("pack.merge"), () -> merge(seen)),
+                new Banner.Choice(
+                    Texts.of("pack.merge"), () -> merge(seen, Optional.empty())),
+                new Banner.Choice(Texts.of("pack.merge.base"), () -> chooseBase(seen)),
                 new Banner.Choice(Texts.of("pack.alone"), () -> openAlone(seen)),
                 new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
   }
@@ -115,7 +119,16 @@ final class Packs {
     return folder;
   }
 
-  private void merge(Seen seen) {
+  /** With a common base it can be told what was taken away, and what only one side changed. */
+  private void chooseBase(Seen seen) {
+    JFileChooser chooser = new JFileChooser(program.settings().lastFolder().toFile());
+    chooser.setDialogTitle(Texts.of("pack.merge.base.title"));
+    if (chooser.showOpenDialog(window) == JFileChooser.APPROVE_OPTION) {
+      merge(seen, Optional.of(chooser.getSelectedFile().toPath()));
+    }
+  }
+
+  private void merge(Seen seen, Optional<Path> base) {
     window
         .sitting()
         .ifPresent(
@@ -125,21 +138,35 @@ final class Packs {
                   .jobs()
                   .run(
                       Texts.of("pack.merging"),
-                      watch -> together(seen, open.folder(), before),
+                      watch -> together(seen, base, open.folder(), before),
                       done -> finish(open, done),
                       window.files()::fail);
             });
   }
 
-  private static Together together(Seen seen, MapFolder folder, BoardMap before)
+  private static Together together(
+      Seen seen, Optional<Path> base, MapFolder folder, BoardMap before)
       throws ShareException, StoreException, IOException, EditRefusedException {
     BoardMap theirs = SamePhotos.told(folder, seen.map());
-    Merged merged = Merge.of(before, theirs);
+    Merged merged =
+        base.isPresent()
+            ? Merge.of(SamePhotos.told(folder, base(base.get(), before)), before, theirs)
+            : Merge.of(before, theirs);
     EditGroup edit =
         MapEdits.between(
             Texts.of("pack.merge.label", seen.map().info().title()), before, merged.map());
     bringFiles(seen.file(), folder, merged.map());
     return new Together(before, edit, merged.clashes().size());
+  }
+
+  private static BoardMap base(Path file, BoardMap before)
+      throws ShareException, StoreException {
+    try (Unpack pack = Unpack.open(file)) {
+      if (!pack.map().id().equals(before.id())) {
+        throw new ShareException(file, Texts.of("pack.base.other"));
+      }
+      return pack.map();
+    }
   }
 
   /** Their photos come along, under the names they have in the merged map. */

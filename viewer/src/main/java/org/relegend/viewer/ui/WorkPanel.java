@@ -26,6 +26,7 @@ final class WorkPanel extends JPanel {
   private static final String FINDINGS = "findings";
   private static final String PAIRS = "pairs";
   private static final String CLASHES = "clashes";
+  private static final String TRUST = "trust";
 
   /** Height of the strip at first: its cards whole, and a scroll bar. */
   private static final int BOTTOM = 268;
@@ -39,6 +40,7 @@ final class WorkPanel extends JPanel {
   private final FindingsPanel findings;
   private final PairsPanel pairs;
   private final ClashPanel clashes;
+  private final TrustPanel trust;
   private final LiningUp liningUp;
   private final Layering layering;
   private final Straightening straightening;
@@ -97,6 +99,7 @@ final class WorkPanel extends JPanel {
     findings = new FindingsPanel(this::goTo, session::mend, () -> showBelow(STRIP));
     pairs = new PairsPanel(session, acts);
     clashes = new ClashPanel(session, this::goToStrip);
+    trust = new TrustPanel(session, jobs, this::goToStrip);
     liningUp = new LiningUp(session, shelf, jobs, status, this::isDisplayable);
     layering = new Layering(session, shelf, jobs, photo, status);
     straightening = new Straightening(session, shelf, jobs, status);
@@ -129,6 +132,7 @@ final class WorkPanel extends JPanel {
     bottom.add(findings, FINDINGS);
     bottom.add(pairs, PAIRS);
     bottom.add(clashes, CLASHES);
+    bottom.add(trust, TRUST);
     lists.all().forEach(list -> bottom.add(list, list.getName()));
     twins.lists().forEach(list -> bottom.add(list, list.getName()));
     bottom.setPreferredSize(new Dimension(900, BOTTOM));
@@ -168,6 +172,7 @@ final class WorkPanel extends JPanel {
       case MAP -> {
         remark();
         clashes.settle();
+        trust.settle();
         status.count();
         pairs.settle();
         if (session.bench().isOpen()) {
@@ -328,6 +333,16 @@ final class WorkPanel extends JPanel {
     } else {
       showBelow(CLASHES);
       clashes.takeFocus();
+    }
+  }
+
+  /** Who says what on which evidence, in the place of the node strip; or the strip again. */
+  void showTrust() {
+    if (trust.isVisible()) {
+      goToStrip();
+    } else {
+      showBelow(TRUST);
+      trust.takeFocus();
     }
   }
 

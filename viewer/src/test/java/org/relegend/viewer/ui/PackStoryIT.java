@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JList;
+import javax.swing.JTable;
 import javax.swing.TransferHandler;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,6 +24,7 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.scan.Progress;
+import org.relegend.scan.ScanSamples;
 import org.relegend.share.Pack;
 import org.relegend.share.PackOptions;
 import org.relegend.store.MapFolder;
@@ -193,6 +196,49 @@ class PackStoryIT {
       tech.key("ctrl Z");
       tech.await("one undone", () -> tech.session().map().clashes().size() == 1);
       assertThat(DISPUTED.stream().filter(part -> value(tech, part).equals("391k"))).hasSize(1);
+    }
+  }
+
+  @Test
+  void aScanOfAMissingPage_isLinedUp_andShowsWhatIsPlacedThere() throws Exception {
+    Path scan = folder.resolve("my scan.png");
+    Path pdf = folder.resolve("map/pages/schematic.pdf");
+    javax.imageio.ImageIO.write(
+        ScanSamples.of(pdf, 1, 2, true).scan(-1.4, 0.7, 0.03, 0.05, 15, 1).image(),
+        "png",
+        scan.toFile());
+    Settings settings = Settings.inMemory();
+    settings.setTheme(Theme.DARK);
+    try (Technician tech = Technician.start(Optional.empty(), settings, folder.resolve("cache"))) {
+      drop(tech, pack);
+      tech.await("the map to open", () -> tech.window().sitting().isPresent());
+      tech.await("the first caution", () -> tech.find("first-caution").isPresent());
+      readCaution(tech);
+      Technician.onEdt(
+          () -> {
+            tech.window().adding().addPages(scan);
+            return true;
+          });
+      tech.await("the line-up", () -> tech.session().map().lineUps().size() == 1);
+      assertThat(tech.session().document().carrier().on(new PictureId("my-scan")))
+          .hasSizeGreaterThan(200);
+      tech.settle();
+      tech.shoot("own-scan");
+      tech.key("ctrl G");
+      JTable trust = tech.named(JTable.class, "trust");
+      tech.await("who says what", () -> trust.isShowing() && trust.getRowCount() > 500);
+      tech.shoot("trust");
+      int all = trust.getRowCount();
+      JComboBox<?> least = tech.named(JComboBox.class, "trust.least");
+      Technician.onEdt(
+          () -> {
+            least.setSelectedIndex(2); // beeped
+            return true;
+          });
+      tech.await("fewer rows", () -> trust.getRowCount() < all / 2 && trust.getRowCount() > 20);
+      assertThat(trust.getValueAt(0, 0).toString()).contains("U102.1");
+      tech.key("ctrl Z");
+      tech.await("the scan undone", () -> tech.session().map().lineUps().isEmpty());
     }
   }
 

@@ -1,0 +1,213 @@
+package org.relegend.viewer.ui;
+
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import org.jspecify.annotations.Nullable;
+import org.relegend.map.Attestation;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
+import org.relegend.share.Trust;
+import org.relegend.viewer.session.Session;
+import org.relegend.viewer.work.Job;
+import org.relegend.viewer.work.Jobs;
+
+/** Who says what, when and on which evidence, with what is said in two ways on top. */
+final class TrustPanel extends JPanel {
+  private final Session session;
+  private final Jobs jobs;
+  private final TrustRows rows = new TrustRows();
+  private final JTable table = new JTable(rows);
+  private final JLabel heading = new JLabel();
+  private final JComboBox<String> who = new JComboBox<>();
+  private final JComboBox<String> least = new JComboBox<>();
+  private final JComboBox<String> since = new JComboBox<>();
+  private final JCheckBox twoWays = new JCheckBox(Texts.of("trust.twoways"));
+  private @Nullable Job running;
+  private boolean filling;
+
+  /**
+   * @param back shows the node strip again
+   */
+  TrustPanel(Session session, Jobs jobs, Runnable back) {
+    super(new BorderLayout(0, 4));
+    this.session = session;
+    this.jobs = jobs;
+    setName("trust-area");
+    setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 10));
+    heading.setName("trust-heading");
+    heading.putClientProperty("FlatLaf.styleClass", "h2");
+    JButton close = new JButton(Texts.of("findings.back"));
+    close.addActionListener(pressed -> back.run());
+    JPanel head = new JPanel(new BorderLayout(12, 0));
+    head.add(heading, BorderLayout.CENTER);
+    head.add(close, BorderLayout.EAST);
+    head.add(filters(), BorderLayout.SOUTH);
+    add(head, BorderLayout.NORTH);
+    table.setName("trust");
+    table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    table.setAutoCreateRowSorter(true);
+    table.setFillsViewportHeight(true);
+    table.getAccessibleContext().setAccessibleName(Texts.of("trust.area"));
+    key("ENTER", this::go);
+    key("ESCAPE", back);
+    table.addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent event) {
+            go();
+          }
+        });
+    add(new JScrollPane(table), BorderLayout.CENTER);
+  }
+
+  private JComponent filters() {
+    JPanel filters = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 2));
+    filter(filters, "trust.who", who);
+    filter(filters, "trust.least", least);
+    filter(filters, "trust.since", since);
+    twoWays.setName("trust.twoways");
+    twoWays.addActionListener(changed -> gather());
+    filters.add(twoWays);
+    least.addItem(Texts.of("trust.any"));
+    for (Evidence evidence : Evidence.values()) {
+      least.addItem(Texts.of("act." + Texts.word(evidence)));
+    }
+    return filters;
+  }
+
+  private void filter(JPanel filters, String key, JComboBox<String> box) {
+    JLabel label = new JLabel(Texts.of(key));
+    label.setLabelFor(box);
+    box.setName(key);
+    box.addActionListener(
+        changed -> {
+          if (!filling) {
+            gather();
+          }
+        });
+    filters.add(label);
+    filters.add(box);
+  }
+
+  private void key(String key, Runnable deed) {
+    table
+        .getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+        .put(KeyStroke.getKeyStroke(key), "trust-" + key);
+    table
+        .getActionMap()
+        .put(
+            "trust-" + key,
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                deed.run();
+              }
+            });
+  }
+
+  private void go() {
+    int row = table.getSelectedRow();
+    if (row >= 0) {
+      TrustRows.Row chosen = rows.at(table.convertRowIndexToModel(row));
+      chosen.subject().ifPresent(subject -> session.choose(subject, chosen.picture()));
+    }
+  }
+
+  /** Takes up the map as it is now, if it is being looked at. */
+  void settle() {
+    if (isVisible()) {
+      fill();
+      gather();
+    }
+  }
+
+  void takeFocus() {
+    fill();
+    gather();
+    table.requestFocusInWindow();
+  }
+
+  /** Who and which days there are to choose from; what was chosen stays. */
+  private void fill() {
+    filling = true;
+    BoardMap map = session.map();
+    TreeSet<String> names = new TreeSet<>();
+    TreeSet<String> days = new TreeSet<>();
+    for (Attestation said : TrustRows.all(map)) {
+      names.add(said.author());
+      days.add(said.at().toString().substring(0, 10));
+    }
+    fill(who, names);
+    fill(since, days);
+    filling = false;
+  }
+
+  private static void fill(JComboBox<String> box, TreeSet<String> choices) {
+    Object kept = box.getSelectedItem();
+    box.removeAllItems();
+    box.addItem(Texts.of("trust.any"));
+    choices.forEach(box::addItem);
+    if (kept != null && choices.contains(String.valueOf(kept))) {
+      box.setSelectedItem(kept);
+    }
+  }
+
+  private Trust.Filter filter() {
+    Optional<String> author =
+        who.getSelectedIndex() <= 0
+            ? Optional.empty()
+            : Optional.of(String.valueOf(who.getSelectedItem()));
+    Optional<Evidence> evidence =
+        least.getSelectedIndex() <= 0
+            ? Optional.empty()
+            : Optional.of(Evidence.values()[least.getSelectedIndex() - 1]);
+    Optional<Instant> day =
+        since.getSelectedIndex() <= 0
+            ? Optional.empty()
+            : Optional.of(
+                LocalDate.parse(String.valueOf(since.getSelectedItem()))
+                    .atStartOfDay(ZoneOffset.UTC)
+                    .toInstant());
+    return new Trust.Filter(author, evidence, day);
+  }
+
+  /** Gathered off the event thread; what comes late is dropped. */
+  private void gather() {
+    if (running != null) {
+      running.cancel();
+    }
+    BoardMap map = session.map();
+    Trust.Filter filter = filter();
+    boolean only = twoWays.isSelected();
+    running =
+        jobs.run(
+            Texts.of("trust.area"),
+            watch -> TrustRows.of(map, filter, only),
+            found -> {
+              rows.show(found.rows());
+              heading.setText(Texts.of("trust.heading", found.statements(), found.disagreements()));
+            },
+            problem -> heading.setText(Texts.of("error.unexpected", problem.toString())));
+  }
+}
