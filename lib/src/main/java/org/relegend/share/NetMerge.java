@@ -3,6 +3,7 @@ package org.relegend.share;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -57,6 +58,7 @@ final class NetMerge {
   private final NetSide t;
   private final Set<NetId> heldNets;
   private final Set<PinRef> held = new TreeSet<>();
+  private final Settled settled;
   private final Set<PinRef> free = new LinkedHashSet<>();
   private final NetGroups groups;
   private final Renames renamesB = new Renames();
@@ -72,9 +74,10 @@ final class NetMerge {
   private NetMerge(Versions versions, Set<PinRef> heldPins, Set<NetId> heldNets) {
     this.versions = versions;
     this.heldNets = heldNets;
-    b = new NetSide(versions.base());
-    m = new NetSide(versions.mine());
-    t = new NetSide(versions.theirs());
+    settled = Settled.of(versions, heldPins);
+    b = new NetSide(settled.rest().base());
+    m = new NetSide(settled.rest().mine());
+    t = new NetSide(settled.rest().theirs());
     held.addAll(heldPins);
     for (NetSide side : List.of(b, m, t)) {
       held.addAll(side.twice());
@@ -108,11 +111,12 @@ final class NetMerge {
     held.forEach(pin -> hold(pin, heldPins.contains(pin)));
     Map<NetId, List<Net.Member>> lists = new HashMap<>();
     members.forEach((net, byPin) -> lists.put(net, List.copyOf(byPin.values())));
+    settled.nets().forEach(net -> lists.put(net.id(), net.members()));
     return new Result(
         new Versions(
-            versions.base().withNets(bare(b, renamesB)),
-            versions.mine().withNets(bare(m, renamesM)),
-            versions.theirs().withNets(bare(t, renamesT))),
+            versions.base().withNets(bare(b, renamesB, settled.inBase())),
+            versions.mine().withNets(bare(m, renamesM, known(settled.nets()))),
+            versions.theirs().withNets(bare(t, renamesT, known(settled.nets())))),
         lists,
         renamesB,
         renamesM,
@@ -124,7 +128,13 @@ final class NetMerge {
   }
 
   /** The nets of one version under their new ids. Of those that became one the first stands. */
-  private static Table<NetId, Net> bare(NetSide side, Renames renames) {
+  private Table<NetId, Net> bare(NetSide side, Renames renames, Set<NetId> alike) {
+    List<Net> all = new ArrayList<>(); // in order but for the few others at the end
+    for (Net net : settled.nets()) {
+      if (alike.contains(net.id())) {
+        all.add(net.withMembers(List.of()));
+      }
+    }
     Map<NetId, Net> nets = new TreeMap<>();
     for (Net net : side.nets()) {
       NetId id = renames.of(net.id());
@@ -135,7 +145,14 @@ final class NetMerge {
         nets.putIfAbsent(id, named);
       }
     }
-    return Table.of(nets.values());
+    all.addAll(nets.values());
+    return Table.of(all);
+  }
+
+  private static Set<NetId> known(List<Net> nets) {
+    Set<NetId> ids = new HashSet<>();
+    nets.forEach(net -> ids.add(net.id()));
+    return ids;
   }
 
   private void nameNets() {
@@ -144,6 +161,7 @@ final class NetMerge {
     for (NetSide side : List.of(b, m, t)) {
       side.nets().forEach(net -> known.add(net.id()));
     }
+    known.addAll(known(settled.nets()));
     for (NetGroups.Line line : groups.lines()) {
       NetId id = line.id();
       for (int number = 2; taken.contains(id) || number > 2 && known.contains(id); number++) {
