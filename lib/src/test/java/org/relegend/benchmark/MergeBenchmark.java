@@ -9,12 +9,14 @@ import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapInfo;
 import org.relegend.map.Part;
 import org.relegend.share.Merge;
 import org.relegend.share.Merged;
@@ -23,7 +25,13 @@ import org.relegend.store.StoreException;
 
 /**
  * Merging two versions of a map of 10,000 parts, each with every hundredth part changed, against
- * reading the two from memory. Aim: no more than twice as long. Run as {@link MapOpenBenchmark}.
+ * reading the two from memory. All three maps were read, so that none shares anything with another.
+ * Aim: no more than twice as long. Run it from the root:
+ *
+ * <pre>
+ * mvn -B -ntp -q -pl lib test-compile exec:exec -Dexec.executable=java -Dexec.classpathScope=test \
+ *   "-Dexec.args=-cp %classpath org.relegend.benchmark.MergeBenchmark"
+ * </pre>
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -34,21 +42,31 @@ import org.relegend.store.StoreException;
 public class MergeBenchmark {
   private static final int PARTS = 10_000;
 
-  private final BoardMap base = LargeMap.of(1, PARTS);
-  private final BoardMap mine = changed(0, "mine");
-  private final BoardMap theirs = changed(50, "theirs");
-  private final byte[] mineText = MapFormat.write(mine);
-  private final byte[] theirText = MapFormat.write(theirs);
+  private static final Path NOWHERE = Path.of("map.json");
+
+  private final byte[] mineText = MapFormat.write(changed(0, "mine"));
+  private final byte[] theirText = MapFormat.write(changed(50, "theirs"));
+  private BoardMap base = BoardMap.empty("none", MapInfo.titled("none"));
+  private BoardMap mine = base;
+  private BoardMap theirs = base;
+
+  /** Reads the three. */
+  @Setup
+  public void read() throws StoreException {
+    base = MapFormat.read(MapFormat.write(LargeMap.of(1, PARTS)), NOWHERE);
+    mine = MapFormat.read(mineText, NOWHERE);
+    theirs = MapFormat.read(theirText, NOWHERE);
+  }
 
   public static void main(String[] args) throws RunnerException {
     new Runner(new OptionsBuilder().include(MergeBenchmark.class.getSimpleName() + "\\.").build())
         .run();
   }
 
-  private BoardMap changed(int first, String note) {
-    BoardMap map = base;
-    for (int i = first; i < base.parts().size(); i += 100) {
-      Part part = base.parts().at(i);
+  private static BoardMap changed(int first, String note) {
+    BoardMap map = LargeMap.of(1, PARTS);
+    for (int i = first; i < map.parts().size(); i += 100) {
+      Part part = map.parts().at(i);
       map = map.withParts(map.parts().with(part.withNote(note)));
     }
     return map;
@@ -66,8 +84,7 @@ public class MergeBenchmark {
 
   @Benchmark
   public int readBoth() throws StoreException {
-    Path path = Path.of("map.json");
-    return MapFormat.read(mineText, path).parts().size()
-        + MapFormat.read(theirText, path).parts().size();
+    return MapFormat.read(mineText, NOWHERE).parts().size()
+        + MapFormat.read(theirText, NOWHERE).parts().size();
   }
 }

@@ -41,8 +41,13 @@ import org.relegend.store.MapFolder;
 
 /**
  * Packing and unpacking a map with ten photos of 12 megapixels (stripped, digested, checked),
- * against {@code java.util.zip} with the same files. Aim: no more than 1.5 times as long. Run as
- * {@link MapOpenBenchmark}.
+ * against {@code java.util.zip} with the same files. Aim: no more than 1.5 times as long. Run it
+ * from the root:
+ *
+ * <pre>
+ * mvn -B -ntp -q -pl lib test-compile exec:exec -Dexec.executable=java -Dexec.classpathScope=test \
+ *   "-Dexec.args=-cp %classpath org.relegend.benchmark.PackBenchmark"
+ * </pre>
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
