@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
@@ -34,6 +35,8 @@ import org.relegend.viewer.work.Jobs;
 
 /** Who says what, when and on which evidence, with what is said in two ways on top. */
 final class TrustPanel extends JPanel {
+  private static final List<Evidence> GRADES = List.of(Evidence.values());
+
   private final Session session;
   private final Jobs jobs;
   private final TrustRows rows = new TrustRows();
@@ -90,9 +93,7 @@ final class TrustPanel extends JPanel {
     twoWays.addActionListener(changed -> gather());
     filters.add(twoWays);
     least.addItem(Texts.of("trust.any"));
-    for (Evidence evidence : Evidence.values()) {
-      least.addItem(Texts.of("act." + Texts.word(evidence)));
-    }
+    GRADES.forEach(evidence -> least.addItem(Texts.of("act." + Texts.word(evidence))));
     return filters;
   }
 
@@ -152,8 +153,8 @@ final class TrustPanel extends JPanel {
   private void fill() {
     filling = true;
     BoardMap map = session.map();
-    TreeSet<String> names = new TreeSet<>();
-    TreeSet<String> days = new TreeSet<>();
+    Set<String> names = new TreeSet<>();
+    Set<String> days = new TreeSet<>();
     for (Attestation said : TrustRows.all(map)) {
       names.add(said.author());
       days.add(said.at().toString().substring(0, 10));
@@ -163,7 +164,7 @@ final class TrustPanel extends JPanel {
     filling = false;
   }
 
-  private static void fill(JComboBox<String> box, TreeSet<String> choices) {
+  private static void fill(JComboBox<String> box, Set<String> choices) {
     Object kept = box.getSelectedItem();
     box.removeAllItems();
     box.addItem(Texts.of("trust.any"));
@@ -181,7 +182,7 @@ final class TrustPanel extends JPanel {
     Optional<Evidence> evidence =
         least.getSelectedIndex() <= 0
             ? Optional.empty()
-            : Optional.of(Evidence.values()[least.getSelectedIndex() - 1]);
+            : Optional.of(GRADES.get(least.getSelectedIndex() - 1));
     Optional<Instant> day =
         since.getSelectedIndex() <= 0
             ? Optional.empty()
