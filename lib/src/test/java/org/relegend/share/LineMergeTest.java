@@ -47,8 +47,7 @@ class LineMergeTest {
 
   private static BoardMap placed(
       BoardMap map, PictureId picture, Subject subject, Point at, Attestation says) {
-    return map.withPlacements(
-        map.placements().with(new Placement(picture, subject, at, says)));
+    return map.withPlacements(map.placements().with(new Placement(picture, subject, at, says)));
   }
 
   /** One person's work on every other part, net and placement, beginning with this one. */
@@ -68,8 +67,7 @@ class LineMergeTest {
       Placement placement = base.placements().at(i);
       map =
           switch (random.nextInt(3)) {
-            case 0 ->
-                map.withPlacements(map.placements().with(placement.confirmedBy(says)));
+            case 0 -> map.withPlacements(map.placements().with(placement.confirmedBy(says)));
             case 1 ->
                 map.withPlacements(
                     map.placements()

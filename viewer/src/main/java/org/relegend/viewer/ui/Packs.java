@@ -68,8 +68,7 @@ final class Packs {
         .say(
             Texts.of("pack.same", seen.map().info().title()),
             List.of(
-                new Banner.Choice(
-                    Texts.of("pack.merge"), () -> merge(seen, Optional.empty())),
+                new Banner.Choice(Texts.of("pack.merge"), () -> merge(seen, Optional.empty())),
                 new Banner.Choice(Texts.of("pack.merge.base"), () -> chooseBase(seen)),
                 new Banner.Choice(Texts.of("pack.alone"), () -> openAlone(seen)),
                 new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
@@ -159,8 +158,7 @@ final class Packs {
     return new Together(before, edit, merged.clashes().size());
   }
 
-  private static BoardMap base(Path file, BoardMap before)
-      throws ShareException, StoreException {
+  private static BoardMap base(Path file, BoardMap before) throws ShareException, StoreException {
     try (Unpack pack = Unpack.open(file)) {
       if (!pack.map().id().equals(before.id())) {
         throw new ShareException(file, Texts.of("pack.base.other"));

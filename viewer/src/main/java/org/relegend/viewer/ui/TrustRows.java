@@ -54,7 +54,12 @@ final class TrustRows extends AbstractTableModel {
         disagreements++;
         for (Disagreement.Position position : one.positions()) {
           rows.add(
-              row("\u2260 " + one.about(), position.says(), position.by(), one.subject(), one.picture()));
+              row(
+                  "\u2260 " + one.about(),
+                  position.says(),
+                  position.by(),
+                  one.subject(),
+                  one.picture()));
         }
       }
     }
