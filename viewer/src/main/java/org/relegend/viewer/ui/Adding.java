@@ -84,6 +84,11 @@ final class Adding {
   }
 
   private void scanned(Sitting open, OwnScans own, Path file) {
+    if (!isOpen(open)) {
+      sayLeft(file);
+      next();
+      return;
+    }
     String told = String.join("  ", own.told().stream().map(OwnScans.Told::line).toList());
     if (own.told().stream().allMatch(one -> one.shown().isEmpty())) {
       window.files().tell(List.of(Texts.of("scan.unknown", nameOf(file))));
@@ -93,7 +98,7 @@ final class Adding {
       next();
     } else {
       window.files().tell(List.of(told));
-      added(open, own.edit(Texts.of("scan.added", nameOf(file))));
+      added(open, file, own.edit(Texts.of("scan.added", nameOf(file))));
     }
   }
 
