@@ -26,7 +26,13 @@ import org.relegend.scan.PictureException;
  */
 final class CutOuts {
   private static final double CAPTION = 7.5;
-  private static final double GAP = 10;
+  private static final double CAPTION_LINE = 9;
+  private static final int CAPTION_LINES = 2;
+
+  /** Room for the lines of a caption, in points. */
+  private static final double CAPTION_ROOM = CAPTION_LINES * CAPTION_LINE + 3;
+
+  private static final double GAP = 8;
   private static final double PAGE_HEIGHT = 205;
   private static final double PHOTO_HEIGHT = 190;
 
@@ -70,7 +76,7 @@ final class CutOuts {
     List<View> photos = views.stream().filter(view -> view.picture() instanceof Photo).toList();
     int rows = pages.size() + (photos.size() + 1) / 2;
     double high = pages.size() * PAGE_HEIGHT + (rows - pages.size()) * PHOTO_HEIGHT;
-    double fitting = (flow.room() - below - rows * (CAPTION + 5 + GAP)) / high;
+    double fitting = (flow.room() - below - rows * (CAPTION_ROOM + GAP)) / high;
     double factor = fitting < SMALLEST ? 1 : Math.min(1, fitting);
     for (View page : pages) {
       row(flow, List.of(page), PAGE_HEIGHT * factor);
@@ -95,17 +101,17 @@ final class CutOuts {
   /** One whole picture over the width of the paper, with its marks. */
   void large(Flow flow, View view) {
     double height = Math.min(360, flow.press().width() * 0.75);
-    flow.need(height + CAPTION + 5);
+    flow.need(height + CAPTION_ROOM);
     Rectangle2D room =
         new Rectangle2D.Double(
-            flow.press().left(), flow.y() + CAPTION + 5, flow.press().width(), height);
+            flow.press().left(), flow.y() + CAPTION_ROOM, flow.press().width(), height);
     Window window = Window.whole(view.picture(), room);
     draw(flow, view, window);
-    flow.down(window.frame().getHeight() + CAPTION + 5 + GAP);
+    flow.down(window.frame().getHeight() + CAPTION_ROOM + GAP);
   }
 
   private void row(Flow flow, List<View> views, double height) {
-    flow.need(height + CAPTION + 5);
+    flow.need(height + CAPTION_ROOM);
     int columns = views.size();
     double width = (flow.press().width() - GAP * (columns - 1)) / columns;
     double most = 0;
@@ -113,7 +119,7 @@ final class CutOuts {
       View view = views.get(i);
       Rectangle2D room =
           new Rectangle2D.Double(
-              flow.press().left() + i * (width + GAP), flow.y() + CAPTION + 5, width, height);
+              flow.press().left() + i * (width + GAP), flow.y() + CAPTION_ROOM, width, height);
       Window window =
           view.marks().isEmpty()
               ? Window.whole(view.picture(), room)
@@ -121,18 +127,17 @@ final class CutOuts {
       draw(flow, view, window);
       most = Math.max(most, window.frame().getHeight());
     }
-    flow.down(most + CAPTION + 5 + GAP);
+    flow.down(most + CAPTION_ROOM + GAP);
   }
 
   private void draw(Flow flow, View view, Window window) {
     Leaf leaf = flow.leaf();
     Rectangle2D frame = window.frame();
-    leaf.text(
-        caption(leaf.face(), view.picture(), frame.getWidth()),
-        frame.getX(),
-        frame.getY() - 4,
-        CAPTION,
-        false);
+    List<String> caption = caption(leaf.face(), view.picture(), frame.getWidth());
+    for (int i = 0; i < caption.size(); i++) {
+      double up = (caption.size() - 1 - i) * CAPTION_LINE;
+      leaf.text(caption.get(i), frame.getX(), frame.getY() - 4 - up, CAPTION, false);
+    }
     Optional<PDImageXObject> image = image(flow, view.picture(), window);
     if (image.isPresent()) {
       leaf.image(image.get(), frame);
@@ -176,25 +181,35 @@ final class CutOuts {
   }
 
   /**
-   * Says which side one looks at, since a part of a picture doesn't show it. Where all of it has no
-   * room, the picture's own name is cut and not what is told of it.
+   * Says which side one looks at, since a part of a picture doesn't show it, and what hazard areas
+   * the whole picture has. Where all of it has no room in two lines, the picture's own name is cut
+   * and not what is told of it.
    */
-  private String caption(Typeface face, Picture picture, double width) {
-    String zones =
-        zonesOn(picture.id()).isEmpty() ? " No hazard areas have been marked on it." : "";
-    String name = face.printable(picture.caption());
-    String all = name + side(picture, "seen from below: mirrored", "seen from the component side");
-    if (face.width(all + zones, CAPTION) <= width) {
-      return all + zones;
+  private List<String> caption(Typeface face, Picture picture, double width) {
+    String told = told(picture);
+    if (face.width(picture.caption() + told, CAPTION) <= width) {
+      return List.of(face.printable(picture.caption() + told));
     }
-    String told = side(picture, "from below: mirrored", "component side") + zones;
-    double room = Math.max(width / 8, width - face.width(told, CAPTION));
-    return face.shortened(face.shortened(name, CAPTION, room) + told, CAPTION, width);
+    double room = Math.max(width / 4, 2 * width - 1.25 * face.width(told, CAPTION));
+    String name = face.shortened(picture.caption(), CAPTION, Math.min(room, width));
+    List<String> lines = face.wrapped(name + told, CAPTION, width);
+    return lines.subList(0, Math.min(CAPTION_LINES, lines.size()));
   }
 
-  private static String side(Picture picture, String below, String above) {
-    return picture instanceof Photo photo
-        ? ", " + (photo.side() == Side.SOLDER ? below : above) + "."
-        : ".";
+  private String told(Picture picture) {
+    String side = "";
+    if (picture instanceof Photo photo) {
+      side =
+          photo.side() == Side.SOLDER
+              ? ", seen from below: mirrored"
+              : ", seen from the component side";
+    }
+    int zones = zonesOn(picture.id()).size();
+    return side
+        + switch (zones) {
+          case 0 -> ". No hazard areas have been marked on it.";
+          case 1 -> ". 1 hazard area.";
+          default -> ". %d hazard areas.".formatted(zones);
+        };
   }
 }

@@ -87,6 +87,20 @@ class MapSheetsTest {
     assertThat(whereItHurts(board.map())).doesNotContain("No hazard areas");
   }
 
+  /** Over two line-ups, mirrored too; the captions count it, and a long title cuts none of them. */
+  @Test
+  void captionsCountTheZones_alsoThoseOverTwoLineUps() throws IOException {
+    String title = "the-better-photo-from-below,-taken-in-May-with-the-new-lamp";
+    LinedUpMaps board = new LinedUpMaps(9).photo("OTHER", Side.COMPONENT).photo(title, Side.SOLDER);
+    board.pairs(BoardMapSamples.TOP.text(), "OTHER", 12, 0.5);
+    assertThat(whereItHurts(board.map()))
+        .contains("mirrored. No hazard areas have been marked on it.");
+    board.pairs("OTHER", title, 12, 0.5);
+    String printed = whereItHurts(board.map());
+    assertThat(printed.split("\\. 1 hazard area\\.", -1)).hasSize(4);
+    assertThat(printed).doesNotContain("No hazard areas");
+  }
+
   private static String whereItHurts(BoardMap map) throws IOException {
     HazardZone zone =
         new HazardZone(
