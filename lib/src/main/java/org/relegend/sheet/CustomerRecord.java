@@ -11,6 +11,7 @@ import org.relegend.bench.rule.Verdict;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
 import org.relegend.map.MapInfo;
+import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 
 /** What the owner gets: what was done, measured and adjusted, and what to watch. */
@@ -129,18 +130,25 @@ final class CustomerRecord {
                 new Ruled.Column("Point", 22),
                 new Ruled.Column("As it came", 18),
                 new Ruled.Column("After the repair", 18),
-                new Ruled.Column("The same point of the other channel", 26),
-                new Ruled.Column("", 22)));
+                new Ruled.Column("Same point, other channel", 22),
+                new Ruled.Column("", 26)));
     for (JobFacts.Compared node : nodes) {
-      boolean good = facts.unit().verdict(node.net()) == Verdict.GOOD;
       table.row(
           facts.unit().name(node.net()),
           JobFacts.value(node.before()),
           JobFacts.value(node.after()),
           JobFacts.volts(node.twin()),
-          good ? "as it should be" : facts.verdict(node.net()));
+          found(node.net()));
     }
     flow.down(8);
+  }
+
+  private String found(NetId net) {
+    if (facts.unit().verdict(net) != Verdict.GOOD) {
+      return facts.verdict(net);
+    }
+    boolean byTwin = facts.unit().healthy(net).equals(facts.unit().twin(net));
+    return byTwin ? "as it should be" : "as the drawing has it";
   }
 
   private void checks() {

@@ -176,17 +176,18 @@ final class ShopRecord {
     if (nodes.isEmpty()) {
       return;
     }
-    flow.heading("Nodes against their twins, largest difference first", 12);
+    flow.heading("Nodes against twin or map, largest difference first", 12);
     Ruled table =
         new Ruled(
             flow,
             List.of(
-                new Ruled.Column("Node", 20),
-                new Ruled.Column("As it came", 15),
-                new Ruled.Column("After repair", 15),
-                new Ruled.Column("Twin now", 15),
-                new Ruled.Column("Difference", 14),
-                new Ruled.Column("Limit", 12),
+                new Ruled.Column("Node", 18),
+                new Ruled.Column("As it came", 14),
+                new Ruled.Column("After repair", 14),
+                new Ruled.Column("Twin now", 13),
+                new Ruled.Column("Difference", 13),
+                new Ruled.Column("from", 19),
+                new Ruled.Column("Limit", 11),
                 new Ruled.Column("", 18)));
     for (JobFacts.Compared node : nodes) {
       table.row(
@@ -195,9 +196,13 @@ final class ShopRecord {
           JobFacts.value(node.after()),
           JobFacts.volts(node.twin()),
           JobFacts.volts(node.difference()),
+          facts.comparedWith(node.net()),
           Volts.text(facts.unit().limit(node.net())),
           facts.verdict(node.net()));
     }
+    table.remark(
+        "A node is compared with its twin. Where the twin itself isn't as the map says, it is"
+            + " compared with the map.");
     flow.down(8);
   }
 

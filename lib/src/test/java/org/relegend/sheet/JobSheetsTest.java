@@ -29,6 +29,7 @@ import org.relegend.bench.Setting;
 import org.relegend.bench.State;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
+import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
@@ -236,5 +237,19 @@ class JobSheetsTest {
     assertThatThrownBy(() -> JobSheets.Copy.of("owner"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("customer, shop");
+  }
+
+  /** B_DOUT's twin is at 13.85 V as it came and off the map, so that it is compared with the map. */
+  @Test
+  void difference_namesWhatItIsFrom() throws StoreException {
+    BoardMap map = MapFolder.openReadOnly(Sheets.DEMO).map();
+    Circuit circuit = Circuit.of(map);
+    Job found = job(map);
+    List<Reading> before = found.readings().stream().filter(r -> r.taken().equals(NOON)).toList();
+    JobFacts facts =
+        JobFacts.of(found.withReadings(Table.of(before)).withLog(Table.empty()), circuit);
+    assertThat(facts.comparedWith(new NetId("B_DOUT"))).startsWith("the map: ");
+    assertThat(facts.comparedWith(new NetId("A_DOUT"))).isEqualTo("the twin");
+    assertThat(shop).contains("compared with the map").contains("the twin");
   }
 }
