@@ -12,8 +12,6 @@ import java.util.regex.Pattern;
  * comma; where it may also part thousands ("1,250") that reading comes second.
  */
 public final class TypedAmounts {
-  private static final String HINT = "Type a number with its unit, like -0.62 V, 101 mV or 4.7k.";
-
   /** Two digits are enough for every unit here. */
   private static final Pattern EXPONENT = Pattern.compile("[eE]([+-]?[0-9]{1,2})");
 
@@ -36,12 +34,25 @@ public final class TypedAmounts {
     }
     List<Amount> all = amounts(plain, assumed);
     if (all.isEmpty()) {
-      return Readings.malformed(Texts.quoted(plain) + " is no reading. " + HINT);
+      return Readings.malformed(Texts.quoted(plain) + " is no reading. " + hint(assumed));
     }
     Quantity found = all.get(0).quantity();
     return assumed == Quantity.NUMBER || assumed == found
         ? Readings.read(all)
         : Readings.other(all, other(plain, found, assumed));
+  }
+
+  /** An example that fits what is read there: a prefix alone is only shown where it can't mislead. */
+  private static String hint(Quantity assumed) {
+    String like =
+        switch (assumed) {
+          case VOLTAGE -> "-0.62 V or 101 mV";
+          case RESISTANCE -> "4.7k or 220 ohm";
+          case CAPACITANCE -> "10u or 100 nF";
+          case CURRENT -> "20 mA";
+          default -> "-0.62 V, 101 mV or 4.7 kohm";
+        };
+    return "Type a number with its unit, like %s.".formatted(like);
   }
 
   private static String other(String text, Quantity found, Quantity assumed) {

@@ -67,6 +67,7 @@ public final class JobTables {
   private final String author;
   private final Instant now;
   private final NodeNames names;
+  private final VoltageBounds bounds;
   private final Problems problems = new Problems();
   private final List<String> warnings = new ArrayList<>();
   private final List<JobEdit> steps = new ArrayList<>();
@@ -83,6 +84,7 @@ public final class JobTables {
     this.author = author;
     this.now = now;
     this.names = new NodeNames(circuit);
+    this.bounds = VoltageBounds.of(circuit.map());
   }
 
   /**
@@ -157,7 +159,7 @@ public final class JobTables {
     Optional<Amount> amount =
         row.read(
             "value",
-            value -> TypedReading.parse(row.text("quantity"), value, row.text("unit")),
+            value -> amount(row, value),
             problems);
     Instrument usual = job.instrument().known() ? job.instrument() : Instrument.UNKNOWN;
     Optional<TypedSetting> typed =
@@ -182,6 +184,13 @@ public final class JobTables {
                 author,
                 now),
         problems);
+  }
+
+  private Amount amount(Row row, String value) {
+    String unit = row.text("unit");
+    Amount amount = TypedReading.parse(row.text("quantity"), value, unit);
+    bounds.check(amount, (value + " " + unit).strip(), TypedReading.isBare(value + " " + unit));
+    return amount;
   }
 
   /** With a meter: the one named, or the usual one where the node isn't touchy. */

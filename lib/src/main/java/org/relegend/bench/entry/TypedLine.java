@@ -31,7 +31,9 @@ public record TypedLine(Amount amount, Setting setting, Optional<TypedSetting.Li
     TypedSetting typed = TypedSetting.parse(end < 0 ? "" : text.substring(end + 1), usual.with());
     Setting setting = over(usual, typed.setting(), circuit);
     Quantity quantity = setting.lifted() ? assumed.outOfCircuit() : assumed.inCircuit();
-    Amount amount = TypedReading.parse(end < 0 ? text : text.substring(0, end), quantity);
+    String value = end < 0 ? text : text.substring(0, end);
+    Amount amount = TypedReading.parse(value, quantity);
+    VoltageBounds.of(circuit.map()).check(amount, value, TypedReading.isBare(value));
     return new TypedLine(amount, setting, typed.limit());
   }
 

@@ -53,6 +53,14 @@ public final class TypedReading {
         : new Amount(amount.quantity(), amount.value(), waveform);
   }
 
+  /** Whether a number was typed without a unit: "12", "4.7k". */
+  static boolean isBare(String text) {
+    return TypedAmounts.read(text.strip())
+        .first()
+        .map(amount -> amount.quantity() == Quantity.NUMBER)
+        .orElse(false);
+  }
+
   private static Waveform waveform(String quantity) {
     String word = quantity.toLowerCase(Locale.ROOT);
     return word.startsWith("ac")

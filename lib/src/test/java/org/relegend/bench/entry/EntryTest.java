@@ -112,6 +112,47 @@ class EntryTest {
         .isInstanceOf(IllegalArgumentException.class);
   }
 
+  /** Far above what the demo's map tells (230 V): ohms typed at a node, or a slip of the key. */
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({"4.7k, V", "4.7k, ''", "4k7, ''", "999999, V", "-999999, V", "3, kV"})
+  void voltagesBeyondTheMap_areNoReadings(String value, String unit) {
+    assertThatThrownBy(() -> readings(JobSamples.blank(), "A_OUT,voltage," + value + "," + unit + ","))
+        .isInstanceOf(TableException.class)
+        .hasMessageContaining("type ohm");
+    assertThatThrownBy(() -> typed(value + unit))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("type ohm");
+  }
+
+  @Test
+  void hintAtANode_isForVolts() {
+    assertThatThrownBy(() -> typed("abc"))
+        .hasMessageContaining("-0.62 V or 101 mV")
+        .message()
+        .doesNotContain("4.7k");
+    assertThat(typed("4.7k ohm; lifted").amount().value()).isEqualTo(4700);
+  }
+
+  /** Without a unit it is asked for sooner than it is refused with one. */
+  @Test
+  void voltageFarAboveAllThatTheMapTells_wantsItsUnit() {
+    VoltageBounds bounds = new VoltageBounds(150, 1000);
+    Amount plate = new Amount(Quantity.VOLTAGE, 300);
+    bounds.check(plate, "300 V", false);
+    assertThatThrownBy(() -> bounds.check(plate, "300", true))
+        .hasMessageContaining("with its unit");
+    bounds.check(new Amount(Quantity.RESISTANCE, 4.7e6), "4.7M", true);
+    assertThat(VoltageBounds.of(DemoUnit.circuit().map())).isEqualTo(new VoltageBounds(2300, 2300));
+  }
+
+  private static TypedLine typed(String text) {
+    return TypedLine.parse(
+        text,
+        new TypedLine.Assumed(Quantity.VOLTAGE, Quantity.RESISTANCE),
+        Setting.with(Instrument.DIGITAL_METER),
+        DemoUnit.circuit());
+  }
+
   private static JobTables.Plan readings(Job job, String... rows) throws TableException {
     return JobTables.readings(
         job,
