@@ -32,8 +32,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "hazards",
     description = {
-      "Tells what mains and high voltage reach, what isolates, what nobody outlined, and where",
-      "charge is stored. What isn't listed is not known to be without danger."
+      "Tells what mains and high voltage reach and where charge is stored.",
+      "Also what isolates, and what nobody outlined. What isn't listed is not known to be without danger."
     })
 final class HazardsCommand extends Answering {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
@@ -194,8 +194,9 @@ final class HazardsCommand extends Answering {
     return told.put("caution", Cautions.of(HazardZone.Kind.STORED_CHARGE).text());
   }
 
+  /** None where the voltage is lower from the start: 0 would read as nothing to wait for. */
   private static Json.Obj seconds(Json.Obj told, String name, OptionalDouble seconds) {
-    return seconds.isEmpty() ? told : told.put(name, seconds.getAsDouble());
+    return seconds.orElse(0) == 0 ? told : told.put(name, seconds.getAsDouble());
   }
 
   private static Json resistor(Discharge.Resistor resistor) {

@@ -2,6 +2,7 @@ package org.relegend.viewer.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.relegend.hazard.Caution;
@@ -21,14 +22,22 @@ import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
-/** Hazards for people to read: cautions first, so that no figure is seen before them. */
+/**
+ * Hazards for people to read: the caution that counts most before any figure, the others in full
+ * after the answer.
+ */
 record HazardsText(BoardMap map, Hazards hazards) {
   private static final int FIGURES = 3;
 
+  /** The caution that stands before the answer. */
+  private static final String FIRST = "map";
+
+  /** Columns of a line, where its words allow it. */
+  private static final int WIDTH = 100;
+
   void print(PrintWriter out) {
-    for (Caution caution : Cautions.all()) {
-      line(out, "%s. %s", caution.title(), caution.text());
-    }
+    caution(out, Cautions.of(FIRST));
+    line(out, "Unplug first, discharge, and measure before touching. All cautions stand at the end.");
     out.println();
     LimitSet limits = hazards.limits();
     line(
@@ -42,6 +51,14 @@ record HazardsText(BoardMap map, Hazards hazards) {
     barriers(out);
     unmarked(out);
     charges(out);
+    out.println();
+    Cautions.all().stream()
+        .filter(caution -> !caution.key().equals(FIRST))
+        .forEach(caution -> caution(out, caution));
+  }
+
+  private static void caution(PrintWriter out, Caution caution) {
+    line(out, "%s. %s", caution.title(), caution.text());
   }
 
   private void reached(PrintWriter out) {
@@ -194,12 +211,11 @@ record HazardsText(BoardMap map, Hazards hazards) {
     } else {
       line(
           out,
-          "    through %s (%s): %s after at least %s, 1 V after at least %s; measure before touching",
+          "    through %s (%s): %s; %s; measure before touching",
           parts(charge.bleeder().get().resistors()),
           amount(charge.bleeder().get().ohms(), Quantity.RESISTANCE),
-          amount(hazards.limits().dcVolts(), Quantity.VOLTAGE),
-          time(charge.secondsTo(hazards.limits().dcVolts())),
-          time(charge.secondsTo(Discharge.LOW_VOLTS)));
+          left(charge, full, hazards.limits().dcVolts()),
+          left(charge, full, Discharge.LOW_VOLTS));
     }
     if (charge.isNoteworthy(hazards.limits())) {
       Discharge.Resistor resistor = full.proposal();
@@ -212,12 +228,18 @@ record HazardsText(BoardMap map, Hazards hazards) {
     }
   }
 
-  private static String time(OptionalDouble seconds) {
-    return amount(seconds.orElse(0), Quantity.TIME);
+  /** How long a voltage stays above a lower one; never a time of 0, which reads as no danger. */
+  private static String left(StoredCharge charge, Discharge full, double lower) {
+    String to = amount(lower, Quantity.VOLTAGE);
+    return full.volts() <= lower
+        ? "never above %s by these figures".formatted(to)
+        : "%s after at least %s"
+            .formatted(to, amount(charge.secondsTo(lower).orElseThrow(), Quantity.TIME));
   }
 
+  /** Joules take the same prefixes as watts. */
   private static String energy(double joules) {
-    return String.format(java.util.Locale.ROOT, "%.3g J", joules);
+    return amount(joules, Quantity.POWER).replace('W', 'J');
   }
 
   private static String amount(double value, Quantity quantity) {
@@ -233,6 +255,6 @@ record HazardsText(BoardMap map, Hazards hazards) {
   }
 
   private static void line(PrintWriter out, String format, Object... arguments) {
-    out.println(Names.spelledOut(String.format(java.util.Locale.ROOT, format, arguments)));
+    Lines.print(out, Names.spelledOut(String.format(Locale.ROOT, format, arguments)), WIDTH);
   }
 }
