@@ -2,14 +2,17 @@ package org.relegend.viewer.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Set;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Names;
 import org.relegend.store.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program as a command line. */
 @Command(
@@ -53,6 +56,8 @@ public final class Commands implements Runnable {
   /** Wrong use, or input that can't be read: nothing was written. */
   public static final int REFUSED = 2;
 
+  private static final int HELP_WIDTH = 100;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   private final Opener opener;
@@ -75,12 +80,23 @@ public final class Commands implements Runnable {
             .setErr(err)
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setUsageHelpAutoWidth(false)
+            .setUsageHelpWidth(HELP_WIDTH)
             .setParameterExceptionHandler(Commands::wrongUse)
             .setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, command));
+    line.getSubcommands().values().forEach(Commands::flow);
     int code = line.execute(arguments.toArray(String[]::new));
     out.flush();
     err.flush();
     return code;
+  }
+
+  /**
+   * Descriptions run on from line to line and are broken where the help's width says. Their first
+   * sentence is what the list of commands shows.
+   */
+  private static void flow(CommandLine command) {
+    UsageMessageSpec usage = command.getCommandSpec().usageMessage();
+    usage.description(String.join(" ", usage.description()).split("(?<=\\.) +(?=\\p{Lu})", 2));
   }
 
   Opener opener() {
@@ -94,13 +110,34 @@ public final class Commands implements Runnable {
 
   private static int wrongUse(ParameterException wrong, String[] arguments) {
     CommandLine command = wrong.getCommandLine();
+    boolean noSuch =
+        command.getParent() == null
+            && wrong instanceof UnmatchedArgumentException unmatched
+            && !unmatched.isUnknownOption();
+    String message =
+        noSuch
+            ? noSuch(command, (UnmatchedArgumentException) wrong)
+            : String.valueOf(wrong.getMessage());
     print(
         command,
-        oneLine(String.valueOf(wrong.getMessage()))
+        oneLine(message)
             + "; see "
             + command.getCommandSpec().qualifiedName()
             + " --help");
     return REFUSED;
+  }
+
+  /** The command most like what was typed, or all of them. */
+  private static String noSuch(CommandLine command, UnmatchedArgumentException wrong) {
+    Set<String> names = command.getSubcommands().keySet();
+    String typed = Names.printable(wrong.getUnmatched().get(0));
+    List<String> like = wrong.getSuggestions().stream().filter(names::contains).limit(2).toList();
+    return "there is no command \"%s\": %s"
+        .formatted(
+            typed,
+            like.isEmpty()
+                ? "it is one of " + String.join(", ", names)
+                : "do you mean " + String.join(" or ", like) + "?");
   }
 
   private static int failed(Exception failure, CommandLine command) throws Exception {

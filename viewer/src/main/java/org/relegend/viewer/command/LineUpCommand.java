@@ -42,7 +42,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "lineup",
     description = {
-      "Finds what carries points of one picture to another of the same board, and its error.",
+      "Finds what carries points of one picture to another, and its error.",
+      "Both show the same board.",
       "Two photos of one side, or two scans of a page, are lined up by themselves; where that would",
       "be a guess it says so (exit code 1) and asks for pairs. A picture is one of the map, or the",
       "file of a photo; TO may also be a folder of photos: the one that lines up best is taken.",

@@ -31,7 +31,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "merge",
     description = {
-      "Brings together what two people made of one map: merge BASE MINE THEIRS --out FOLDER.",
+      "Brings together what two people made of one map.",
+      "Give merge BASE MINE THEIRS --out FOLDER.",
       "BASE is the map both began with, or the pack that was given away; a single - where there is",
       "none. What both changed",
       "differently is a clash: it is listed, kept in the map with both versions, and mine goes on",

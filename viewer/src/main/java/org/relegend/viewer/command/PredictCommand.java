@@ -28,8 +28,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "predict",
     description = {
-      "Tells where twins that aren't placed on a photo yet should lie, each with the radius of the",
-      "circle that should hold it 95 times in 100. Needs three placed pairs of twins at least; says",
+      "Tells where twins that aren't placed on a photo yet should lie.",
+      "Each comes with the radius of the circle that should hold it 95 times in 100. Needs three placed pairs of twins at least; says",
       "so (exit code 1) where the layouts don't repeat. What the photo shows around the placed twin",
       "is looked for near the place, if the photo's file is there."
     })

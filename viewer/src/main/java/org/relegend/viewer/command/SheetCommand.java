@@ -34,9 +34,10 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "sheet",
     description = {
-      "Prints to a PDF. Of a map bench sheets: the cautions, where it can hurt, the nodes with",
+      "Prints a map's bench sheets or a job's record to a PDF.",
+      "Bench sheets of a map: the cautions, where it can hurt, the nodes with",
       "their pins, and for each node its pictures with numbers and empty boxes for readings.",
-      "Of a job its record: for the shop with everything, or for the customer in plain words."
+      "Record of a job: for the shop with everything, or for the customer in plain words."
     })
 final class SheetCommand extends Answering {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "of a map or a job")

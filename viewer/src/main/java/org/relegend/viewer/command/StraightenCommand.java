@@ -29,8 +29,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "straighten",
     description = {
-      "Draws a photo anew as the board is seen square on, and adds it to the map, lined up with the",
-      "first: what is placed on one shows on both. Told by the corners of the board, or of any",
+      "Adds a photo drawn anew as the board is seen square on.",
+      "It is lined up with the first: what is placed on one shows on both. Told by the corners of the board, or of any",
       "rectangle on it, in any order, and by its width and height in millimetres."
     })
 final class StraightenCommand extends Answering {

@@ -35,8 +35,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "suspects",
     description = {
-      "Of a bench job: ranked suspects, each with its reasons, what the readings say, and the next",
-      "best reading. Reads only; nothing is written."
+      "Ranks a bench job's suspects, with reasons and the next best reading.",
+      "Also what the readings say. Reads only; nothing is written."
     })
 final class SuspectsCommand extends Answering {
   /** More than these nobody looks at, and shares below this are noise. */

@@ -28,8 +28,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "trust",
     description = {
-      "Tells who says what in a map, when and on which evidence, and what is said in two ways:",
-      "undecided clashes, pins at two nodes, things at two places, two twins, drawing against board.",
+      "Tells who says what in a map, when and on which evidence.",
+      "Also what is said in two ways: undecided clashes, pins at two nodes, things at two places, two twins, drawing against board.",
       "Options pick who, how good the evidence is at least, and from when on.",
       "Exit code 1 where two people's versions, nodes, places or twins disagree."
     })

@@ -28,8 +28,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "twins",
     description = {
-      "From a pair of twins to the whole channel: parts, sections and nets, how sure each pair is,",
-      "and where the channels differ. Twins that the map holds are used too. With no seed and no",
+      "Finds the twins of a whole channel from a pair of them.",
+      "Parts, sections and nets, how sure each pair is, and where the channels differ. Twins that the map holds are used too. With no seed and no",
       "twins in the map it looks for channels by itself.",
       "Exit code 1 where seeds contradict each other or the circuit."
     })

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,6 +37,31 @@ class CommandsTest {
       assertThat(help).contains(name);
       assertThat(shell.run(name, "--help").out()).startsWith("Usage: relegend " + name);
     }
+  }
+
+  /** The list gives each command one whole sentence, and descriptions are broken evenly. */
+  @Test
+  void help_hasWholeSentences() {
+    String help = shell.run("--help").out();
+    String list = help.substring(help.indexOf("Commands:"));
+    List<String> told = List.of(list.split("\\n(?=  [a-z])", -1));
+    assertThat(told).hasSizeGreaterThan(18);
+    assertThat(told.subList(1, told.size())).allMatch(line -> line.strip().endsWith("."));
+    assertThat(shell.run("lineup", "--help").out().lines())
+        .allMatch(line -> line.length() <= 100)
+        .noneMatch(line -> line.equals("error."));
+  }
+
+  @Test
+  void noSuchCommand_isToldWithTheNearestOrAll() {
+    assertThat(shell.run("hazard").err().strip())
+        .startsWith("relegend: there is no command \"hazard\": do you mean hazards")
+        .doesNotContain("\n");
+    Shell.Run run = shell.run("qqqq", "x");
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err().strip())
+        .contains("\"qqqq\"", "import", "sheet")
+        .doesNotContain("index", "\n");
   }
 
   @Test
