@@ -42,7 +42,9 @@ public final class TypedAmounts {
         : Readings.other(all, other(plain, found, assumed));
   }
 
-  /** An example that fits what is read there: a prefix alone is only shown where it can't mislead. */
+  /**
+   * An example that fits what is read there: a prefix alone is only shown where it can't mislead.
+   */
   private static String hint(Quantity assumed) {
     String like =
         switch (assumed) {

@@ -45,8 +45,8 @@ record JobFacts(Job job, Circuit circuit, Unit unit) {
    * @param before as it came; empty where nobody read it then
    * @param after since the last repair; empty where there was none, or nobody read it again
    * @param twin the same node of the other channel, as it is now
-   * @param difference how far the latest lies from what it should be, in volts; not always from the twin,
-   *     see {@link #comparedWith}
+   * @param difference how far the latest lies from what it should be, in volts; not always from the
+   *     twin, see {@link #comparedWith}
    */
   record Compared(
       NetId net,
@@ -162,7 +162,9 @@ record JobFacts(Job job, Circuit circuit, Unit unit) {
     };
   }
 
-  /** What the difference of a node is to: its twin, or the map's voltage where the twin is off it. */
+  /**
+   * What the difference of a node is to: its twin, or the map's voltage where the twin is off it.
+   */
   String comparedWith(NetId net) {
     if (unit.difference(net).isEmpty()) {
       return "";

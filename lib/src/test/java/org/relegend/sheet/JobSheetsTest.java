@@ -239,7 +239,9 @@ class JobSheetsTest {
         .hasMessageContaining("customer, shop");
   }
 
-  /** B_DOUT's twin is at 13.85 V as it came and off the map, so that it is compared with the map. */
+  /**
+   * B_DOUT's twin is at 13.85 V as it came and off the map, so that it is compared with the map.
+   */
   @Test
   void difference_namesWhatItIsFrom() throws StoreException {
     BoardMap map = MapFolder.openReadOnly(Sheets.DEMO).map();

@@ -156,11 +156,7 @@ public final class JobTables {
   }
 
   private Optional<Reading> reading(Row row, Unit unit, int number) {
-    Optional<Amount> amount =
-        row.read(
-            "value",
-            value -> amount(row, value),
-            problems);
+    Optional<Amount> amount = row.read("value", value -> amount(row, value), problems);
     Instrument usual = job.instrument().known() ? job.instrument() : Instrument.UNKNOWN;
     Optional<TypedSetting> typed =
         row.read("conditions", text -> TypedSetting.parse(text, usual), problems);

@@ -116,7 +116,8 @@ class EntryTest {
   @ParameterizedTest(name = "{0} {1}")
   @CsvSource({"4.7k, V", "4.7k, ''", "4k7, ''", "999999, V", "-999999, V", "3, kV"})
   void voltagesBeyondTheMap_areNoReadings(String value, String unit) {
-    assertThatThrownBy(() -> readings(JobSamples.blank(), "A_OUT,voltage," + value + "," + unit + ","))
+    assertThatThrownBy(
+            () -> readings(JobSamples.blank(), "A_OUT,voltage," + value + "," + unit + ","))
         .isInstanceOf(TableException.class)
         .hasMessageContaining("type ohm");
     assertThatThrownBy(() -> typed(value + unit))

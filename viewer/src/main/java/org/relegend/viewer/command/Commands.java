@@ -120,10 +120,7 @@ public final class Commands implements Runnable {
             : String.valueOf(wrong.getMessage());
     print(
         command,
-        oneLine(message)
-            + "; see "
-            + command.getCommandSpec().qualifiedName()
-            + " --help");
+        oneLine(message) + "; see " + command.getCommandSpec().qualifiedName() + " --help");
     return REFUSED;
   }
 

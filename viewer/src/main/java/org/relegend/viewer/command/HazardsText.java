@@ -37,7 +37,9 @@ record HazardsText(BoardMap map, Hazards hazards) {
 
   void print(PrintWriter out) {
     caution(out, Cautions.of(FIRST));
-    line(out, "Unplug first, discharge, and measure before touching. All cautions stand at the end.");
+    line(
+        out,
+        "Unplug first, discharge, and measure before touching. All cautions stand at the end.");
     out.println();
     LimitSet limits = hazards.limits();
     line(
