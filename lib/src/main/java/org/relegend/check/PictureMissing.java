@@ -1,6 +1,7 @@
 package org.relegend.check;
 
 import java.util.List;
+import org.relegend.map.Page;
 import org.relegend.map.Picture;
 
 /** Pictures whose file is not where the map says. */
@@ -19,6 +20,22 @@ final class PictureMissing implements Check {
   }
 
   private Finding finding(Picture picture) {
+    return picture instanceof Page ? leftOut(picture) : lost(picture);
+  }
+
+  /** Packs go without their pages, so that this is how a map comes from somebody else. */
+  private Finding leftOut(Picture picture) {
+    return new Finding(
+            code(),
+            Severity.INFORMATION,
+            List.of(),
+            "The page %s has no file here: %s".formatted(picture.caption(), picture.file()),
+            "If a pack left it out, add your own scan and line the two up; else put the file back."
+                + " What was placed on it is kept.")
+        .on(picture.id());
+  }
+
+  private Finding lost(Picture picture) {
     return new Finding(
             code(),
             Severity.ERROR,

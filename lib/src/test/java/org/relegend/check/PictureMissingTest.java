@@ -9,6 +9,8 @@ import static org.relegend.map.BoardMapSamples.blank;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.relegend.map.Page;
+import org.relegend.map.PictureId;
 
 class PictureMissingTest {
   private static final Check CHECK = new PictureMissing();
@@ -24,6 +26,20 @@ class PictureMissingTest {
     assertThat(findings.get(0).severity()).isEqualTo(Severity.ERROR);
     assertThat(findings.get(0).message()).contains("Component side", "photos/component.jpg");
     assertThat(findings.get(0).picture()).contains(TOP);
+  }
+
+  /** Packs go without their pages: that is no error of the map's. */
+  @Test
+  void pageWithoutItsFile_isInformation() {
+    Page page = new Page(new PictureId("page-1"), "One", "pages/a.pdf", 1, "a".repeat(64), 10, 10);
+    List<Finding> findings =
+        inspect(
+            CHECK,
+            blank().withPictures(blank().pictures().with(page)),
+            picture -> picture instanceof Page ? Optional.empty() : Optional.of("f".repeat(64)));
+    assertThat(findings).hasSize(1);
+    assertThat(findings.get(0).severity()).isEqualTo(Severity.INFORMATION);
+    assertThat(findings.get(0).remedy()).contains("pack", "line the two up");
   }
 
   @Test

@@ -102,14 +102,23 @@ final class UnpackCommand extends Answering {
           done.scans().stream()
               .anyMatch(t -> t.shown().map(Picture::id).equals(Optional.of(picture.id())));
       if (!linedUp) {
-        out.println(
-            "%s %s is not in it: add your own, then line the two up (lineup %s %s OWN --pairs F)."
-                .formatted(
-                    picture instanceof Page ? "page" : "photo",
-                    picture.caption(),
-                    folder,
-                    picture.id()));
+        out.println(Names.spelledOut(advice(picture)));
       }
     }
+  }
+
+  /** What works for a picture that isn't there: its own name can't be lined up with a bare PDF. */
+  private String advice(Picture picture) {
+    String add =
+        picture instanceof Page
+            ? "add your own scan (add %s FILE --page N)"
+            : "add your own photo (add %s FILE --photo NAME --side SIDE)";
+    return "%s %s is not in it: %s, then line the two up (lineup %s %s OWN --pairs F --accept)."
+        .formatted(
+            picture instanceof Page ? "page" : "photo",
+            picture.caption(),
+            add.formatted(folder),
+            folder,
+            picture.id());
   }
 }

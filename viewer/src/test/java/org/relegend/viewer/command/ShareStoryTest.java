@@ -173,6 +173,10 @@ class ShareStoryTest {
     run = shell.run("unpack", pack, temp.resolve("other"), "--scan", photo);
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("not lined up").contains("pairs").contains("lineup");
+    Path table = Files.writeString(temp.resolve("bad.csv"), "a,b\n1,2\n");
+    run = shell.run("unpack", pack, temp.resolve("none"), "--scan", table);
+    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.err().strip()).contains("bad.csv").doesNotContain("\n");
     run = shell.run("unpack", pack, temp.resolve("none"), "--scan", temp.resolve("gone.png"));
     assertThat(run.code()).isEqualTo(Commands.REFUSED);
     assertThat(run.err().strip()).contains("gone.png").doesNotContain("\n");
