@@ -113,7 +113,12 @@ public final class PdfPages implements AutoCloseable {
     if (!(width > 0 && height > 0)) {
       throw damaged(path, new IOException("page %d has no size".formatted(page)));
     }
-    return new Size(width, height);
+    return new Size(rounded(width), rounded(height));
+  }
+
+  /** To a thousandth of a point: what is beyond it comes of single precision and means nothing. */
+  private static double rounded(double points) {
+    return Math.max(0.001, Math.round(points * 1000) / 1000.0);
   }
 
   /**

@@ -54,6 +54,10 @@ public final class Merge {
    * @throws IllegalArgumentException where the three are not versions of one map
    */
   public static Merged of(BoardMap base, BoardMap mine, BoardMap theirs) {
+    return ofSized(PageSizes.asIn(mine, base), mine, PageSizes.asIn(mine, theirs));
+  }
+
+  private static Merged ofSized(BoardMap base, BoardMap mine, BoardMap theirs) {
     if (!base.id().equals(mine.id()) || !base.id().equals(theirs.id())) {
       throw new IllegalArgumentException(
           "these are not versions of one map: their ids are %s, %s and %s"
@@ -87,11 +91,12 @@ public final class Merge {
    * counts as removed then. The result has the id of mine.
    */
   public static Merged of(BoardMap mine, BoardMap theirs) {
-    if (mine.equals(theirs)) {
+    BoardMap sized = PageSizes.asIn(mine, theirs);
+    if (mine.equals(sized)) {
       return new Merged(mine, List.of());
     }
     BoardMap nothing = BoardMap.empty(mine.id(), mine.info());
-    return new Merge(new Versions(nothing, mine, theirs), false).merged();
+    return new Merge(new Versions(nothing, mine, sized), false).merged();
   }
 
   private Merged merged() {
