@@ -131,6 +131,18 @@ public final class JobFolder implements AutoCloseable {
           "there is a board map in this folder, and a job is never kept in one, since maps are"
               + " shared. Choose another folder.");
     }
+    for (Path above = folder.toAbsolutePath().normalize().getParent();
+        above != null;
+        above = above.getParent()) {
+      if (Files.exists(above.resolve(MapFolder.MAP_FILE))) {
+        throw new StoreException(
+            Kind.EXISTS,
+            folder,
+            "it lies in the folder of a board map, %s, and a job is never kept in one, since maps"
+                    .formatted(above)
+                + " are shared. Choose a folder beside it.");
+      }
+    }
     Path file = folder.resolve(JOB_FILE);
     NewFolder made = NewFolder.make(folder);
     try {

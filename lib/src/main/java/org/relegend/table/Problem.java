@@ -11,6 +11,11 @@ package org.relegend.table;
 public record Problem(String file, int line, String column, String message) {
   @Override
   public String toString() {
+    return where() + ": " + message;
+  }
+
+  /** File, line and column, as far as there are any. */
+  public String where() {
     StringBuilder text = new StringBuilder(file);
     if (line > 0) {
       text.append(", line ").append(line);
@@ -18,6 +23,6 @@ public record Problem(String file, int line, String column, String message) {
     if (!column.isEmpty()) {
       text.append(", column ").append(column);
     }
-    return text.append(": ").append(message).toString();
+    return text.toString();
   }
 }

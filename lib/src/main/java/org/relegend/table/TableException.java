@@ -35,6 +35,22 @@ public final class TableException extends Exception {
     return count;
   }
 
+  /** The first problem, and where the others are, in one line. */
+  public String inOneLine() {
+    if (count == 1) {
+      return problems.get(0).toString();
+    }
+    String where =
+        problems.stream().skip(1).map(Problem::where).distinct().collect(Collectors.joining("; "));
+    return "%s (and %d more problem%s, at %s%s; nothing was changed)"
+        .formatted(
+            problems.get(0),
+            count - 1,
+            count == 2 ? "" : "s",
+            where,
+            count > problems.size() ? " and further down" : "");
+  }
+
   private static String told(List<Problem> problems, int count) {
     String lines = problems.stream().map(Problem::toString).collect(Collectors.joining("\n"));
     int untold = count - problems.size();

@@ -12,7 +12,6 @@ import org.relegend.store.StoreException;
 import org.relegend.table.ImportOptions;
 import org.relegend.table.ImportPlan;
 import org.relegend.table.ImportSummary;
-import org.relegend.table.Problem;
 import org.relegend.table.Source;
 import org.relegend.table.TableException;
 import org.relegend.table.TableImport;
@@ -71,7 +70,7 @@ final class ImportCommand extends Answering {
       }
       return told(plan);
     } catch (TableException wrong) {
-      throw new CommandFailure(firstOf(wrong));
+      throw new CommandFailure(wrong.inOneLine());
     } catch (IllegalArgumentException unfit) {
       throw new CommandFailure(String.valueOf(unfit.getMessage()));
     }
@@ -82,13 +81,6 @@ final class ImportCommand extends Answering {
     if (file != null) {
       sources.put(sort, Source.of(file));
     }
-  }
-
-  private static String firstOf(TableException wrong) {
-    Problem first = wrong.problems().get(0);
-    return wrong.count() == 1
-        ? first.toString()
-        : "%s (and %d more problems; nothing was changed)".formatted(first, wrong.count() - 1);
   }
 
   private static Answer told(ImportPlan plan) {

@@ -29,7 +29,6 @@ import org.relegend.store.Json;
 import org.relegend.store.MapFormat;
 import org.relegend.store.StoreException;
 import org.relegend.store.WholeFile;
-import org.relegend.table.Problem;
 import org.relegend.table.Source;
 import org.relegend.table.TableException;
 import picocli.CommandLine.Command;
@@ -110,12 +109,7 @@ final class JobCommand extends Answering {
       requireFree(conditionsOut);
       return JobFolder.isJob(folder) ? extended() : made();
     } catch (TableException wrong) {
-      Problem first = wrong.problems().get(0);
-      throw new CommandFailure(
-          wrong.count() == 1
-              ? first.toString()
-              : "%s (and %d more problems; nothing was changed)"
-                  .formatted(first, wrong.count() - 1));
+      throw new CommandFailure(wrong.inOneLine());
     } catch (IllegalArgumentException unfit) {
       throw new CommandFailure(String.valueOf(unfit.getMessage()));
     }

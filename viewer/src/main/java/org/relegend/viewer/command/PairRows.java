@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.relegend.lineup.PointPair;
 import org.relegend.table.Columns;
-import org.relegend.table.Problem;
 import org.relegend.table.Problems;
 import org.relegend.table.Row;
 import org.relegend.table.Source;
@@ -34,8 +33,7 @@ final class PairRows {
       problems.throwIfAny();
       return pairs;
     } catch (TableException wrong) {
-      Problem first = wrong.problems().get(0);
-      throw new CommandFailure(first.toString());
+      throw new CommandFailure(wrong.inOneLine());
     }
   }
 }

@@ -185,6 +185,12 @@ class JobCommandsTest {
     Shell.Run inside = shell.run("job", MAP, "--map", MAP);
     assertThat(inside.code()).isEqualTo(2);
     assertThat(inside.err()).contains("board map").hasLineCount(1);
+    Path below = temp.resolve("m/jobs/j2");
+    shell.run("new", temp.resolve("m"), "--title", "T");
+    Shell.Run deep = shell.run("job", below, "--map", temp.resolve("m"));
+    assertThat(deep.code()).isEqualTo(2);
+    assertThat(deep.err()).contains("beside it").hasLineCount(1);
+    assertThat(Files.exists(below.getParent())).isFalse();
     assertThat(MAP.resolve("job.json")).doesNotExist();
   }
 
@@ -214,7 +220,7 @@ class JobCommandsTest {
     Path readings = table("r.csv", "at,value,unit", "A_C1,9.01,V", "A_ATT,5,bananas", "A_VB1,x,V");
     Shell.Run run = shell.run("job", job, "--readings", readings);
     assertThat(run.code()).isEqualTo(2);
-    assertThat(run.err()).contains("1 more problem").hasLineCount(1);
+    assertThat(run.err()).contains("1 more problem", "at r.csv, line 4, column value").hasLineCount(1);
     assertThat(Files.readAllBytes(job.resolve("job.json"))).isEqualTo(before);
   }
 
