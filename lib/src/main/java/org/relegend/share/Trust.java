@@ -117,7 +117,7 @@ public final class Trust {
                   counted(author.said())));
     }
     lines.add(
-        "best evidence of all: %s; stood for by more than one: %d"
+        "best evidence of all: %s; confirmed by a second person: %d"
             .formatted(counted(best), confirmed));
     lines.add(shares());
     return lines;

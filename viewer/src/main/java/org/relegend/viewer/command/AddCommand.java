@@ -8,6 +8,7 @@ import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.Page;
 import org.relegend.map.Picture;
 import org.relegend.map.Side;
 import org.relegend.map.Turn;
@@ -135,7 +136,13 @@ final class AddCommand extends Answering {
                 .put("height", picture.height()),
         out ->
             out.println(
-                "Added %s as %s (%.0f x %.0f)."
-                    .formatted(picture.id(), picture.file(), picture.width(), picture.height())));
+                "Added %s %s as %s (%.0f x %.0f %s)."
+                    .formatted(
+                        picture instanceof Page ? "schematic page" : "photo",
+                        picture.id(),
+                        picture.file(),
+                        picture.width(),
+                        picture.height(),
+                        picture.file().endsWith(".pdf") ? "points" : "pixels")));
   }
 }

@@ -59,7 +59,7 @@ final class MergeCommand extends Answering {
   private List<String> theirs = new ArrayList<>();
 
   /** A merged map, and what of its pictures' files was not at hand. */
-  private record Outcome(BoardMap map, List<Picture> missing) {}
+  private record Outcome(BoardMap map, List<Picture> missing, List<String> taken) {}
 
   @Override
   Answer answer() throws CommandFailure, StoreException, EditRefusedException {
@@ -78,13 +78,13 @@ final class MergeCommand extends Answering {
       throws CommandFailure, StoreException, EditRefusedException {
     if (mine.isEmpty() && theirs.isEmpty()) {
       try (MapFolder opened = openToRead(folder)) {
-        return new Outcome(opened.map(), List.of());
+        return new Outcome(opened.map(), List.of(), List.of());
       }
     }
     try (MapFolder opened = openToChange(folder)) {
       BoardMap decided = decided(opened.map());
       opened.save(decided);
-      return new Outcome(decided, List.of());
+      return new Outcome(decided, List.of(), List.of());
     }
   }
 
@@ -93,7 +93,12 @@ final class MergeCommand extends Answering {
     try (MapFolder ours = openToRead(folders.get(1));
         MapFolder others = openToRead(folders.get(2))) {
       BoardMap result = decided(merged(ours, others).map());
-      return new Outcome(result, MapCopy.write(result, target, List.of(ours, others)));
+      return new Outcome(
+          result,
+          MapCopy.write(result, target, List.of(ours, others)),
+          List.of(
+              "From theirs: " + Taken.told(ours.map(), result),
+              "From mine: " + Taken.told(others.map(), result)));
     }
   }
 
@@ -182,6 +187,7 @@ final class MergeCommand extends Answering {
 
   private static void print(PrintWriter out, Outcome outcome) {
     BoardMap map = outcome.map();
+    outcome.taken().forEach(out::println);
     int number = 1;
     for (Clash clash : map.clashes()) {
       out.println(number++ + ". " + ClashText.about(map, clash));

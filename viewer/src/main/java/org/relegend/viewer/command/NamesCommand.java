@@ -131,7 +131,7 @@ final class NamesCommand extends Answering {
     return placements;
   }
 
-  private static Answer told(BoardMap map, Page page, List<PageNames.Found> found, int placed) {
+  private Answer told(BoardMap map, Page page, List<PageNames.Found> found, int placed) {
     MapIndex index = new MapIndex(map);
     return Answer.ok(
         () ->
@@ -139,7 +139,41 @@ final class NamesCommand extends Answering {
                 .put("page", page.id().text())
                 .put("names", Json.array(found, name -> json(index, name)))
                 .put("placed", placed),
-        out -> print(out, index, found, placed));
+        out -> print(out, index, found, outcome(index, page, found, placed)));
+  }
+
+  /** How many were placed now, and why the others were not. */
+  private String outcome(MapIndex index, Page page, List<PageNames.Found> found, int placed) {
+    if (!accept) {
+      return "none placed; --accept places them";
+    }
+    int unknown = 0;
+    int unsure = 0;
+    int there = -placed;
+    Map<Part, Integer> times = new LinkedHashMap<>();
+    for (PageNames.Found name : found) {
+      List<Part> parts = index.partsNamed(name.designator());
+      unknown += parts.isEmpty() ? 1 : 0;
+      unsure += parts.size() > 1 ? 1 : 0;
+      if (parts.size() == 1) {
+        times.merge(parts.get(0), 1, Integer::sum);
+      }
+    }
+    for (int count : times.values()) {
+      unsure += count > 1 ? count : 0;
+      there += count > 1 ? 0 : 1;
+    }
+    List<String> told = new ArrayList<>(List.of(placed + " placed"));
+    addIfAny(told, there, "placed on %s already".formatted(page.id()));
+    addIfAny(told, unknown, "not in the map");
+    addIfAny(told, unsure, "not placed, for they stand there more than once");
+    return String.join(", ", told);
+  }
+
+  private static void addIfAny(List<String> told, int count, String what) {
+    if (count > 0) {
+      told.add(count + " " + what);
+    }
   }
 
   private static Json json(MapIndex index, PageNames.Found name) {
@@ -154,7 +188,7 @@ final class NamesCommand extends Answering {
   }
 
   private static void print(
-      PrintWriter out, MapIndex index, List<PageNames.Found> found, int placed) {
+      PrintWriter out, MapIndex index, List<PageNames.Found> found, String outcome) {
     TextTable table = new TextTable();
     for (PageNames.Found name : found) {
       table.row(
@@ -167,7 +201,7 @@ final class NamesCommand extends Answering {
     if (found.isEmpty()) {
       out.println("no designators in this page's text; a scan has none");
     } else {
-      out.println("%d names found, %d placed".formatted(found.size(), placed));
+      out.println("%d names found, %s".formatted(found.size(), outcome));
     }
   }
 }

@@ -31,6 +31,14 @@ record SubjectName(Circuit circuit) {
       throw new CommandFailure(
           "only the drawing has \"%s\"; the board has no such net".formatted(text));
     } catch (NodeNameException unknown) {
+      int dot = text.indexOf('.');
+      if (dot > 0
+          && parts(text.substring(0, dot)).stream()
+              .anyMatch(part -> part.section(text.substring(dot + 1)).isPresent())) {
+        throw new CommandFailure(
+            "\"%s\" is no pin, but a section: write %s"
+                .formatted(text, text.replaceFirst("\\.", "/")));
+      }
       throw new CommandFailure(String.valueOf(unknown.getMessage()));
     }
   }
