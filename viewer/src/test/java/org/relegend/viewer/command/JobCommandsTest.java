@@ -220,7 +220,9 @@ class JobCommandsTest {
     Path readings = table("r.csv", "at,value,unit", "A_C1,9.01,V", "A_ATT,5,bananas", "A_VB1,x,V");
     Shell.Run run = shell.run("job", job, "--readings", readings);
     assertThat(run.code()).isEqualTo(2);
-    assertThat(run.err()).contains("1 more problem", "at r.csv, line 4, column value").hasLineCount(1);
+    assertThat(run.err())
+        .contains("1 more problem", "at r.csv, line 4, column value")
+        .hasLineCount(1);
     assertThat(Files.readAllBytes(job.resolve("job.json"))).isEqualTo(before);
   }
 
