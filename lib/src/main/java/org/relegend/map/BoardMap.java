@@ -1,5 +1,6 @@
 package org.relegend.map;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -79,6 +80,19 @@ public record BoardMap(
     }
     NetId net = ((Subject.OfNet) subject).net();
     return net(net).map(Net::name).orElse(net.text());
+  }
+
+  /** A zone as people know it: what threatens, its number among those, and the picture's title. */
+  public String nameOf(HazardZone zone) {
+    List<ZoneId> alike =
+        zones.stream()
+            .filter(other -> other.picture().equals(zone.picture()))
+            .filter(other -> other.kind() == zone.kind() || other.id().equals(zone.id()))
+            .map(HazardZone::id)
+            .toList();
+    int number = zones.has(zone.id()) ? alike.indexOf(zone.id()) + 1 : alike.size() + 1;
+    String caption = picture(zone.picture()).map(Picture::caption).orElse(zone.picture().text());
+    return "%s zone %d on %s".formatted(zone.kind().word().replace('-', ' '), number, caption);
   }
 
   public BoardMap withInfo(MapInfo changed) {

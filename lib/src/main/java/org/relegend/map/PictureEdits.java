@@ -83,7 +83,7 @@ public final class PictureEdits {
   public record PutZone(HazardZone zone) implements Edit {
     @Override
     public String label(BoardMap map) {
-      return (map.zones().has(zone.id()) ? "Change zone " : "Draw zone ") + zone.id();
+      return (map.zones().has(zone.id()) ? "Change " : "Draw ") + map.nameOf(zone);
     }
 
     @Override
@@ -101,7 +101,7 @@ public final class PictureEdits {
   public record RemoveZone(ZoneId zone) implements Edit {
     @Override
     public String label(BoardMap map) {
-      return "Remove zone " + zone;
+      return "Remove " + map.zones().find(zone).map(map::nameOf).orElse("zone " + zone);
     }
 
     @Override

@@ -147,6 +147,7 @@ public final class BenchWork {
     }
     try {
       if (open.apply(edit)) {
+        hub.moveOn();
         turn(true);
         changed();
       }

@@ -8,11 +8,13 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.bench.JobPhoto;
 import org.relegend.bench.OwnPhotos;
 import org.relegend.lineup.Carried;
+import org.relegend.lineup.CarriedZone;
 import org.relegend.lineup.Carrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditHistory;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -118,6 +120,17 @@ public final class Document {
         : carrier().find(key);
   }
 
+  /** A zone as people know it; one that was carried over by the zone that was drawn. */
+  public String nameOf(HazardZone zone) {
+    HazardZone drawn =
+        carrier().zonesOn(zone.picture()).stream()
+            .filter(carried -> carried.zone().id().equals(zone.id()))
+            .map(CarriedZone::source)
+            .findFirst()
+            .orElse(zone);
+    return map().nameOf(drawn);
+  }
+
   /** The index of what is seen of the map; made anew after each edit, when first asked for. */
   public MapIndex index() {
     MapIndex known = index;
@@ -167,6 +180,7 @@ public final class Document {
         return false;
       }
       if (history.apply(edit)) {
+        hub.moveOn();
         changed(keeper -> keeper.made(edit, map()));
       }
       return true;

@@ -23,6 +23,7 @@ public final class Hand {
   public void setEvidence(Evidence evidence) {
     hub.check();
     this.evidence = evidence;
+    hub.moveOn();
     hub.fire(Change.EVIDENCE);
   }
 

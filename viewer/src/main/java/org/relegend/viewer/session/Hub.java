@@ -35,6 +35,14 @@ final class Hub {
     fire(Change.NOTICE);
   }
 
+  /** Something else was begun: what didn't happen before, and what was to be done, is over. */
+  void moveOn() {
+    if (last().filter(said -> said.kind().isRefusal() || said.kind().isPrompt()).isPresent()) {
+      last = null;
+      fire(Change.NOTICE);
+    }
+  }
+
   Optional<Notice> last() {
     return Optional.ofNullable(last);
   }

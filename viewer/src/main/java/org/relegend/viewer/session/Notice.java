@@ -10,6 +10,11 @@ import java.util.List;
 public record Notice(Kind kind, List<Object> arguments) {
   /** What is said. */
   public enum Kind {
+    PROMPT_PLACE,
+    PROMPT_PINS,
+    PROMPT_TRACE,
+    PROMPT_ZONE,
+    PROMPT_MEASURE,
     PLACED,
     PLACED_NEW,
     PLACED_VALUE,
@@ -42,6 +47,10 @@ public record Notice(Kind kind, List<Object> arguments) {
     LINE_TRACED,
     ZONE_CORNER,
     ZONE_DRAWN,
+    ZONE_CHANGED,
+    ZONE_REMOVED,
+    ZONE_CARRIED(true),
+    NO_ZONE(true),
     ZONE_TOO_SMALL,
     READ,
     CONDITION,
@@ -111,6 +120,11 @@ public record Notice(Kind kind, List<Object> arguments) {
 
     Kind(boolean refusal) {
       this.refusal = refusal;
+    }
+
+    /** Whether it says what to do next with the tool that was taken. */
+    boolean isPrompt() {
+      return this == CORNERS_FIRST || name().startsWith("PROMPT_");
     }
 
     /** Whether something asked for did not happen. */

@@ -84,7 +84,7 @@ public final class Outlining {
             id, outline.picture(), kind, outline.outline(), note, List.of(hand.attests()));
     if (document.apply(new PictureEdits.PutZone(zone))) {
       reset();
-      hub.say(Notice.Kind.ZONE_DRAWN, id);
+      hub.say(Notice.Kind.ZONE_DRAWN, document.map().nameOf(zone));
     }
   }
 
@@ -105,17 +105,39 @@ public final class Outlining {
         .zones()
         .find(zone)
         .filter(found -> found.kind() != kind || !found.note().equals(note))
-        .ifPresent(
-            found ->
-                document.apply(
-                    new PictureEdits.PutZone(
-                        new HazardZone(
-                            zone,
-                            found.picture(),
-                            kind,
-                            found.outline(),
-                            note,
-                            List.of(hand.attests())))));
+        .ifPresent(found -> put(found, kind, note));
+  }
+
+  private void put(HazardZone before, HazardZone.Kind kind, String note) {
+    HazardZone zone =
+        new HazardZone(
+            before.id(),
+            before.picture(),
+            kind,
+            before.outline(),
+            note,
+            List.of(hand.attests()));
+    if (document.apply(new PictureEdits.PutZone(zone))) {
+      hub.say(Notice.Kind.ZONE_CHANGED, document.map().nameOf(zone));
+    }
+  }
+
+  /** Takes a zone out of the map. */
+  void remove(ZoneId zone) {
+    String name = document.map().zones().find(zone).map(document.map()::nameOf).orElse("");
+    if (document.apply(new PictureEdits.RemoveZone(zone))) {
+      hub.say(Notice.Kind.ZONE_REMOVED, name);
+    }
+  }
+
+  /** Says why no zone of that picture can be changed: it was drawn elsewhere, or none is there. */
+  public void sayNoneDrawn(PictureId on) {
+    hub.check();
+    document.carrier().zonesOn(on).stream()
+        .findFirst()
+        .map(carried -> document.map().nameOf(carried.source()))
+        .ifPresentOrElse(
+            name -> hub.say(Notice.Kind.ZONE_CARRIED, name), () -> hub.say(Notice.Kind.NO_ZONE));
   }
 
   /** The first number that no zone of the kind has. */

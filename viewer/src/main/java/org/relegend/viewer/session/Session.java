@@ -10,7 +10,6 @@ import org.relegend.check.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditHistory;
 import org.relegend.map.HazardZone;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
@@ -202,6 +201,7 @@ public final class Session {
   public void answer(
       Question.WhichCondition question, State state, String fitted, String dateCode, String note) {
     hub.check();
+    hub.moveOn();
     questions.done();
     conditions.note(question.part(), state, fitted, dateCode, note);
   }
@@ -228,6 +228,7 @@ public final class Session {
   /** Takes a tool in hand; what the other had half done is dropped. */
   public void take(Tool taken) {
     hub.check();
+    hub.moveOn();
     comparing.end();
     dropHalfDone();
     tool = begins(taken) ? taken : Tool.LOOK;
@@ -239,9 +240,12 @@ public final class Session {
           .map(photo -> photo.id())
           .or(() -> desk.page().map(page -> page.id()))
           .flatMap(placing::nextUnplaced)
-          .ifPresent(next -> placing.type(next.text()));
+          .ifPresentOrElse(next -> placing.type(next.text()), () -> placing.type(""));
     }
     hub.fire(Change.TOOL);
+    if (tool == taken) {
+      taken.prompt().ifPresent(hub::say);
+    }
   }
 
   /** Lays two pages side by side, to line them up: another scan, or a better one. */
@@ -274,6 +278,7 @@ public final class Session {
   /** One step back: drops the question, else what is half done, else the tool, else the choice. */
   public void back() {
     hub.check();
+    hub.moveOn();
     if (questions.asked().isPresent()) {
       questions.done();
     } else if (tool == Tool.ZONE && outlining.back()
@@ -289,6 +294,8 @@ public final class Session {
 
   /** The technician clicked on a picture. */
   public void click(Click click) {
+    hub.check();
+    hub.moveOn();
     pointing.click(click);
   }
 
@@ -317,6 +324,7 @@ public final class Session {
   /** A pin named by the question which one is meant. */
   public void answer(PinRef pin) {
     hub.check();
+    hub.moveOn();
     questions.done();
     tracing.add(pin);
     showTraced();
@@ -325,6 +333,7 @@ public final class Session {
   /** The two nets are one; or the pins are moved; or neither. */
   public void answer(Question.PinsTaken question, NetClash.Choice choice) {
     hub.check();
+    hub.moveOn();
     questions.done();
     tracing.settle(question.clash(), choice);
     showTraced();
@@ -333,6 +342,7 @@ public final class Session {
   /** A line typed while tracing. */
   public void traceLine(String line) {
     hub.check();
+    hub.moveOn();
     tracing.typed(line);
     showTraced();
   }
@@ -340,6 +350,7 @@ public final class Session {
   /** What threatens inside the outline just closed. */
   public void answer(Question.WhichHazard question, HazardZone.Kind kind, String note) {
     hub.check();
+    hub.moveOn();
     questions.done();
     outlining.draw(question, kind, note);
   }
@@ -347,6 +358,7 @@ public final class Session {
   /** How far the two points are apart, in millimetres. */
   public void answer(Question.HowFar question, String millimetres) {
     hub.check();
+    hub.moveOn();
     questions.done();
     measuring.answer(question, millimetres);
   }
@@ -354,6 +366,7 @@ public final class Session {
   /** How wide and high the board is, in millimetres. */
   public void answer(Question.HowLarge question, String size) {
     hub.check();
+    hub.moveOn();
     questions.done();
     squaring.answer(question, size);
   }
@@ -361,12 +374,14 @@ public final class Session {
   /** Asks what a zone is to be instead. */
   public void changeZone(ZoneId zone) {
     hub.check();
+    hub.moveOn();
     outlining.askChange(zone);
   }
 
   /** What threatens in the zone, and its note. */
   public void answer(Question.ChangeZone question, HazardZone.Kind kind, String note) {
     hub.check();
+    hub.moveOn();
     questions.done();
     outlining.change(question.zone(), kind, note);
   }
@@ -374,14 +389,16 @@ public final class Session {
   /** Asks before a zone is removed. */
   public void removeZone(ZoneId zone) {
     hub.check();
+    hub.moveOn();
     questions.ask(new Question.RemoveZone(zone));
   }
 
   /** The zone is to go. */
   public void answer(Question.RemoveZone question) {
     hub.check();
+    hub.moveOn();
     questions.done();
-    document.apply(new PictureEdits.RemoveZone(question.zone()));
+    outlining.remove(question.zone());
   }
 
   /** The part or net is to go. */
@@ -411,6 +428,7 @@ public final class Session {
   /** As {@link #choose(Subject)}, but on this picture, if it is placed there. */
   public void choose(Subject subject, Optional<PictureId> on) {
     hub.check();
+    hub.moveOn();
     gate.through(
         exposure().of(subject),
         () -> {
@@ -449,6 +467,7 @@ public final class Session {
   /** Walks to a card of the strip; both pictures follow. */
   public void walkTo(int card) {
     hub.check();
+    hub.moveOn();
     List<Card> cards = selection.strip().cards();
     if (cards.isEmpty()) {
       return;
@@ -469,6 +488,8 @@ public final class Session {
 
   /** Jumps to the twin of what the eye is on, at the same spot and zoom; from there, back. */
   public void twin() {
+    hub.check();
+    hub.moveOn();
     twinJump.jump();
   }
 
@@ -479,6 +500,7 @@ public final class Session {
    */
   public void flip(Point centre) {
     hub.check();
+    hub.moveOn();
     comparing.end();
     new TurnOver(this, hub, looks).over(centre);
   }
@@ -486,6 +508,7 @@ public final class Session {
   /** Lays this unit's own photo of the same side on the desk, with the same spot in view; back. */
   public void flipToUnit(Point centre) {
     hub.check();
+    hub.moveOn();
     new TurnOver(this, hub, looks).toUnit(centre);
   }
 

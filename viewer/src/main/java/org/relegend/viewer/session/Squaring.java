@@ -43,13 +43,12 @@ public final class Squaring {
     this.questions = questions;
   }
 
-  /** Says what to do; false where nothing can be added to the map. */
+  /** Tells false where nothing can be added to the map. */
   boolean begin() {
     if (document.isReadOnly()) {
       hub.say(Notice.Kind.READ_ONLY);
       return false;
     }
-    hub.say(Notice.Kind.CORNERS_FIRST);
     return true;
   }
 

@@ -1,5 +1,7 @@
 package org.relegend.viewer.session;
 
+import java.util.Optional;
+
 /** What pointing on a picture does. */
 public enum Tool {
   /** Choose what is there. */
@@ -18,6 +20,19 @@ public enum Tool {
   MEASURE,
   /** Set a corner of the board, to draw the photo with the board square on. */
   STRAIGHTEN;
+
+  /** What to do next when it was just taken in hand. */
+  public Optional<Notice.Kind> prompt() {
+    return switch (this) {
+      case PLACE -> Optional.of(Notice.Kind.PROMPT_PLACE);
+      case PINS -> Optional.of(Notice.Kind.PROMPT_PINS);
+      case TRACE -> Optional.of(Notice.Kind.PROMPT_TRACE);
+      case ZONE -> Optional.of(Notice.Kind.PROMPT_ZONE);
+      case MEASURE -> Optional.of(Notice.Kind.PROMPT_MEASURE);
+      case STRAIGHTEN -> Optional.of(Notice.Kind.CORNERS_FIRST);
+      case LOOK, LINE_UP -> Optional.empty();
+    };
+  }
 
   /** Whether it puts something into the map where it points. */
   boolean marksPlaces() {

@@ -36,6 +36,10 @@ final class Adding {
   }
 
   private List<Path> choose() {
+    if (window.sitting().isEmpty()) {
+      window.banner().say(Texts.of("adding.nomap"), List.of(choice(Act.NEW), choice(Act.OPEN)));
+      return List.of();
+    }
     JFileChooser chooser = new JFileChooser(program.settings().lastFolder().toFile());
     chooser.setMultiSelectionEnabled(true);
     if (chooser.showOpenDialog(window) != JFileChooser.APPROVE_OPTION) {
@@ -49,6 +53,10 @@ final class Adding {
         .map(Path::getParent)
         .ifPresent(program.settings()::setLastFolder);
     return files;
+  }
+
+  private Banner.Choice choice(Act act) {
+    return new Banner.Choice(act.text(), () -> window.acts().run(act));
   }
 
   void addPages(Path file) {

@@ -15,6 +15,8 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.awt.geom.Path2D;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
@@ -61,10 +63,15 @@ final class CautionDialog extends JDialog {
     setLocationRelativeTo(owner);
   }
 
-  /** Shows the caution of these zones; tells whether it was read. */
-  static boolean show(Window owner, List<HazardZone> zones) {
+  /**
+   * Shows the caution of these zones; tells whether it was read.
+   *
+   * @param nameOf what people call a zone
+   */
+  static boolean show(
+      Window owner, List<HazardZone> zones, Function<HazardZone, String> nameOf) {
     CautionDialog dialog =
-        new CautionDialog(owner, "caution", Texts.of("caution.title"), words(zones), true);
+        new CautionDialog(owner, "caution", Texts.of("caution.title"), words(zones, nameOf), true);
     dialog.getAccessibleContext().setAccessibleDescription(headings(zones));
     dialog.setVisible(true);
     return dialog.read;
@@ -113,7 +120,8 @@ final class CautionDialog extends JDialog {
         .collect(Collectors.joining("\n\n"));
   }
 
-  private static JComponent words(List<HazardZone> zones) {
+  private static JComponent words(
+      List<HazardZone> zones, Function<HazardZone, String> nameOf) {
     JPanel words = new JPanel();
     words.setLayout(new BoxLayout(words, BoxLayout.Y_AXIS));
     words.setBorder(BorderFactory.createEmptyBorder(16, 24, 8, 24));
@@ -121,8 +129,9 @@ final class CautionDialog extends JDialog {
     heading.putClientProperty("FlatLaf.styleClass", "h3");
     zones.stream()
         .filter(zone -> !zone.note().isEmpty())
-        .forEach(
-            zone -> paragraph(words, escape(Texts.of("caution.zone", zone.id(), zone.note()))));
+        .map(zone -> Texts.of("caution.zone", capital(nameOf.apply(zone)), zone.note()))
+        .distinct()
+        .forEach(line -> paragraph(words, escape(line)));
     paragraph(words, Texts.of("caution.rules"));
     paragraph(words, Texts.of("caution.who"));
     paragraph(words, Texts.of("app.notice"));
@@ -135,6 +144,10 @@ final class CautionDialog extends JDialog {
     label.setAlignmentX(LEFT_ALIGNMENT);
     words.add(label);
     return label;
+  }
+
+  private static String capital(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.getDefault()) + name.substring(1);
   }
 
   private static String escape(String text) {

@@ -2,7 +2,8 @@ package org.relegend.viewer.ui;
 
 import java.awt.event.ActionEvent;
 import java.util.EnumSet;
-import java.util.List;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -11,7 +12,6 @@ import javax.swing.JComponent;
 import javax.swing.JOptionPane;
 import javax.swing.KeyStroke;
 import org.relegend.map.Evidence;
-import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -27,6 +27,8 @@ final class Deeds {
           Act.NEW,
           Act.OPEN,
           Act.DEMO,
+          Act.ADD_PAGE, // says that a map is needed first
+          Act.ADD_PHOTO,
           Act.QUIT,
           Act.NEW_WINDOW,
           Act.SYSTEM,
@@ -173,13 +175,13 @@ final class Deeds {
 
   /** The one hazard zone drawn on the picture, or which of them, if it has several. */
   private Optional<ZoneId> zone(String which, Act act) {
-    List<ZoneId> zones =
-        panel().stream()
-            .flatMap(open -> open.active().zones().stream())
-            .map(HazardZone::id)
-            .toList();
+    Map<String, ZoneId> zones = new LinkedHashMap<>();
+    panel().ifPresent(open -> open.zones().forEach((zone, name) -> zones.put(name, zone)));
     if (zones.size() < 2) {
-      return zones.stream().findFirst();
+      if (zones.isEmpty()) {
+        panel().ifPresent(WorkPanel::sayNoZone);
+      }
+      return zones.values().stream().findFirst();
     }
     Object chosen =
         JOptionPane.showInputDialog(
@@ -188,9 +190,9 @@ final class Deeds {
             act.text(),
             JOptionPane.PLAIN_MESSAGE,
             null,
-            zones.toArray(),
-            zones.get(0));
-    return Optional.ofNullable((ZoneId) chosen);
+            zones.keySet().toArray(),
+            zones.keySet().iterator().next());
+    return Optional.ofNullable(chosen).map(zones::get);
   }
 
   /** One pixel of the screen, on the picture where the marked places are. */
@@ -224,14 +226,7 @@ final class Deeds {
   }
 
   private void take(Act act, Tool tool) {
-    onSession(
-        act,
-        session -> {
-          session.take(tool);
-          if (tool.takesName() || tool == Tool.TRACE) {
-            panel().ifPresent(WorkPanel::typeName);
-          }
-        });
+    acts.on(act, () -> panel().ifPresent(open -> open.take(tool)));
   }
 
   private void bindGo() {

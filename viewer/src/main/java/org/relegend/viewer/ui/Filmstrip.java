@@ -37,6 +37,7 @@ final class Filmstrip extends JScrollPane {
   private final JPanel column = new JPanel();
   private final List<Frame> frames = new ArrayList<>();
   private List<Picture> laid = List.of();
+  private Runnable chosen = () -> {};
 
   Filmstrip(
       Session session,
@@ -59,6 +60,11 @@ final class Filmstrip extends JScrollPane {
     getViewport().addChangeListener(moved -> fillVisible());
     column.getAccessibleContext().setAccessibleName(name);
     settle();
+  }
+
+  /** Calls back after a picture was laid on the desk by a click. */
+  void onChosen(Runnable listener) {
+    chosen = listener;
   }
 
   /** Takes note that pictures came, went or are shown now; hidden where there is no choice. */
@@ -133,6 +139,7 @@ final class Filmstrip extends JScrollPane {
             @Override
             public void mousePressed(MouseEvent event) {
               lay.accept(picture.id());
+              chosen.run();
             }
           };
       addMouseListener(chooser);

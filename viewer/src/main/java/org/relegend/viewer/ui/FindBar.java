@@ -34,6 +34,7 @@ final class FindBar {
   private @Nullable BoardMap searched;
   private @Nullable Job running;
   private boolean goAtOnce;
+  private boolean expectsNode;
 
   /**
    * @param leave gives the keyboard to where one goes on after a find
@@ -54,6 +55,7 @@ final class FindBar {
           @Override
           public void focusLost(java.awt.event.FocusEvent event) {
             results.close();
+            expectNode(event.isTemporary() && expectsNode);
             if (session.tool() == Tool.LOOK && !event.isTemporary()) {
               field.offer("");
             }
@@ -62,10 +64,36 @@ final class FindBar {
     settle();
   }
 
+  /** A tool was taken in hand: what was typed for another gives way to what this one offers. */
+  void takeUp() {
+    Tool tool = session.tool();
+    results.close();
+    field.offer(
+        tool.takesName()
+            ? session.placing().typed()
+            : tool == Tool.TRACE ? session.tracing().name() : "");
+    settle();
+  }
+
+  /** After a reading: the next node's name, or Esc back to commands; what is chosen stays. */
+  void expectNode() {
+    expectNode(true);
+  }
+
+  private void expectNode(boolean expected) {
+    expectsNode = expected;
+    settle();
+  }
+
+  boolean expectsNode() {
+    return expectsNode;
+  }
+
   /** Takes up the tool in hand, and the name that it offers. */
   void settle() {
     Tool tool = session.tool();
-    field.setHint(Texts.of(hintKey(tool)));
+    field.setHint(
+        Texts.of(expectsNode && tool == Tool.LOOK ? "find.next.hint" : hintKey(tool)));
     if (tool.takesName()) {
       if (!field.getText().equals(session.placing().typed())) {
         field.offer(session.placing().typed());
@@ -212,10 +240,10 @@ final class FindBar {
       leaveTracing();
     } else if (chosen.isPresent()) {
       chosen.get().go().run();
-      if (session.tool().takesName()) {
-        leave.run();
-      }
     } else if (session.tool().takesName()) {
+      results.close();
+      field.selectAll();
+    } else if (field.getText().isBlank()) {
       leave.run();
     } else {
       goAtOnce = true;
@@ -238,6 +266,8 @@ final class FindBar {
       results.close();
     } else if (!field.getText().isEmpty() && !session.tool().takesName()) {
       field.offer("");
+    } else if (expectsNode) {
+      leave.run();
     } else {
       session.back();
       leave.run();

@@ -2,12 +2,23 @@ package org.relegend.viewer.ui;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 
 /** The one field on top: finds, names what is placed, takes the typed line of a trace. */
 final class FindField extends TypedField {
+  private static final Set<KeyStroke> WALKING =
+      Stream.of(Act.NEXT_CARD, Act.PREVIOUS_CARD, Act.FIRST_CARD, Act.LAST_CARD)
+          .map(Act::key)
+          .flatMap(Optional::stream)
+          .collect(Collectors.toUnmodifiableSet());
+
   private boolean telling = true;
 
   FindField() {
@@ -41,6 +52,14 @@ final class FindField extends TypedField {
       telling = true;
     }
     selectAll();
+  }
+
+  /** While it is empty, what would move in the text walks along the strip, as elsewhere. */
+  @Override
+  protected boolean processKeyBinding(
+      KeyStroke stroke, KeyEvent event, int condition, boolean pressed) {
+    boolean walks = getText().isEmpty() && WALKING.contains(stroke);
+    return !walks && super.processKeyBinding(stroke, event, condition, pressed);
   }
 
   /** Binds a key that is pressed in the field. */

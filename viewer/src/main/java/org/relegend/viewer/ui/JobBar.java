@@ -34,11 +34,12 @@ final class JobBar extends JPanel {
   private final JLabel how = new JLabel();
   private final JCheckBox lifted = new JCheckBox(Texts.of("reading.lifted"));
   private final JTextArea warned = new JTextArea();
+  private Runnable taken = () -> {};
 
   JobBar(Session session) {
     super(new BorderLayout(12, 0));
     this.session = session;
-    field = new ReadingField(text -> session.bench().type(text));
+    field = new ReadingField(session.bench()::type, () -> taken.run());
     setName("job-bar");
     setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 12));
     JPanel left = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 0));
@@ -71,6 +72,11 @@ final class JobBar extends JPanel {
   /** The keyboard goes to where a reading is typed. */
   void takeFocus() {
     field.requestFocusInWindow();
+  }
+
+  /** Calls back after a reading was taken. */
+  void onTaken(Runnable listener) {
+    taken = listener;
   }
 
   boolean hasFocusInside() {

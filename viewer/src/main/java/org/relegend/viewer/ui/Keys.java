@@ -24,6 +24,9 @@ final class Keys {
           "ESCAPE",
           "F6");
 
+  private static final int NOT_PLAIN =
+      InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK | InputEvent.META_DOWN_MASK;
+
   private Keys() {}
 
   /**
@@ -48,6 +51,14 @@ final class Keys {
     }
     words.add(name(key.getKeyCode()));
     return String.join("+", words);
+  }
+
+  /** The stroke of Alt and a key that is a letter or digit, with Shift or not; else empty. */
+  static String textWithAlt(KeyStroke key) {
+    boolean plain = (key.getModifiers() & NOT_PLAIN) == 0;
+    boolean typed = key.getKeyCode() < 128 && Character.isLetterOrDigit(key.getKeyCode());
+    String shift = key.getModifiers() == 0 ? "" : "shift ";
+    return plain && typed ? "alt " + shift + KeyEvent.getKeyText(key.getKeyCode()) : "";
   }
 
   private static String name(int code) {

@@ -51,6 +51,7 @@ final class NodeStrip extends JPanel {
           ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
           ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
   private final List<CardView> cards = new ArrayList<>();
+  private Tool laidFor = Tool.LOOK;
 
   /**
    * @param question takes the place of the heading while something is asked
@@ -100,8 +101,22 @@ final class NodeStrip extends JPanel {
     ((CardLayout) head.getLayout()).show(head, asked ? ASKED : NAMED);
   }
 
-  private static JComponent nothing() {
-    JLabel text = new JLabel(Texts.of("strip.empty.text"));
+  /** What to click now, by the tool in hand, lies there while nothing is chosen. */
+  void followTool() {
+    if (cards.isEmpty() && session.tool() != laidFor) {
+      lay();
+    }
+  }
+
+  private JComponent nothing() {
+    laidFor = session.tool();
+    JLabel text =
+        new JLabel(
+            laidFor
+                .prompt()
+                .map(prompt -> Texts.of("notice." + Texts.word(prompt)))
+                .orElseGet(() -> Texts.of("strip.empty.text")));
+    text.setName("strip-empty");
     text.setBorder(BorderFactory.createEmptyBorder(30, 4, 30, 4));
     return text;
   }

@@ -241,6 +241,11 @@ final class PicturePane extends JPanel {
     showState();
   }
 
+  /** The picture that lies there. */
+  Optional<PictureId> laid() {
+    return Optional.ofNullable(picture).map(Picture::id);
+  }
+
   boolean isShown(PictureId id) {
     return picture != null && picture.id().equals(id);
   }

@@ -24,6 +24,7 @@ import org.relegend.map.HazardZone;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
+import org.relegend.map.ZoneId;
 import org.relegend.table.NetClash;
 import org.relegend.viewer.session.Question;
 import org.relegend.viewer.session.Session;
@@ -33,6 +34,7 @@ final class QuestionBar extends JPanel {
   private final Session session;
   private final List<String> boundKeys = new ArrayList<>();
   private @Nullable Component returnTo;
+  private @Nullable Component first;
 
   QuestionBar(Session session) {
     super(new FlowLayout(FlowLayout.LEADING, 8, 0));
@@ -47,6 +49,7 @@ final class QuestionBar extends JPanel {
       returnTo = owner;
     }
     removeAll();
+    first = null;
     boundKeys.forEach(key -> getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).remove(stroke(key)));
     boundKeys.clear();
     Optional<Question> asked = session.question();
@@ -58,6 +61,20 @@ final class QuestionBar extends JPanel {
     repaint();
   }
 
+  /** While something is asked, the keyboard goes to its first answer, unless it is there. */
+  void takeFocus() {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    if (first != null && (owner == null || !isAncestorOf(owner))) {
+      first.requestFocusInWindow();
+    }
+  }
+
+  /** What has the keyboard when the question comes up. */
+  private void begin(Component answer) {
+    first = answer;
+    answer.requestFocusInWindow();
+  }
+
   private void ask(Question question) {
     if (question instanceof Question.PinsTaken taken) {
       ask(taken);
@@ -67,7 +84,7 @@ final class QuestionBar extends JPanel {
       say(Texts.of("question.hazard"));
       askKind("", HazardZone.Kind.MAINS, (kind, note) -> session.answer(hazard, kind, note));
     } else if (question instanceof Question.ChangeZone zone) {
-      say(Texts.of("question.changezone", zone.zone()));
+      say(Texts.of("question.changezone", name(zone.zone())));
       askKind(zone.note(), zone.kind(), (kind, note) -> session.answer(zone, kind, note));
     } else if (question instanceof Question.WhichCondition part) {
       ask(part);
@@ -81,8 +98,8 @@ final class QuestionBar extends JPanel {
     } else if (question instanceof Question.RemoveEntry remove) {
       ask(remove);
     } else if (question instanceof Question.RemoveZone remove) {
-      say(Texts.of("question.removezone", remove.zone()));
-      offer("question.removezone.no", "K", session::back).requestFocusInWindow();
+      say(Texts.of("question.removezone", name(remove.zone())));
+      begin(offer("question.removezone.no", "K", session::back));
       offer("question.removezone.yes", "R", () -> session.answer(remove));
     }
   }
@@ -102,7 +119,7 @@ final class QuestionBar extends JPanel {
     field.getAccessibleContext().setAccessibleName(asked);
     field.addActionListener(entered -> answer.accept(field.getText()));
     add(field);
-    field.requestFocusInWindow();
+    begin(field);
   }
 
   private void ask(Question.PinsTaken taken) {
@@ -116,15 +133,19 @@ final class QuestionBar extends JPanel {
         clash.pins().isEmpty()
             ? Texts.of("question.meet", name(clash.wanted()), on)
             : Texts.of("question.taken", pins, on));
-    offerText(
+    begin(
+        offerText(
             Texts.of("question.taken.join", name(clash.wanted()), on),
             "J",
-            () -> session.answer(taken, NetClash.Choice.JOIN))
-        .requestFocusInWindow();
+            () -> session.answer(taken, NetClash.Choice.JOIN)));
     if (!clash.pins().isEmpty()) {
       offer("question.taken.move", "M", () -> session.answer(taken, NetClash.Choice.MOVE));
     }
     offer("question.taken.leave", "V", () -> session.answer(taken, NetClash.Choice.LEAVE));
+  }
+
+  private String name(ZoneId zone) {
+    return session.map().zones().find(zone).map(session.map()::nameOf).orElse(zone.text());
   }
 
   private String name(NetId net) {
@@ -133,14 +154,14 @@ final class QuestionBar extends JPanel {
 
   private void ask(Question.WhichPin which) {
     say(Texts.of("question.whichpin", session.map().nameOf(which.part())));
-    JButton first = null;
+    JButton begun = null;
     for (PinRef pin : which.pins()) {
       String key = pin.pin().length() == 1 ? pin.pin().toUpperCase(Locale.ROOT) : "";
       JButton button = offerText(pin.pin(), key, () -> session.answer(pin));
-      first = first == null ? button : first;
+      begun = begun == null ? button : begun;
     }
-    if (first != null) {
-      first.requestFocusInWindow();
+    if (begun != null) {
+      begin(begun);
     }
   }
 
@@ -150,7 +171,7 @@ final class QuestionBar extends JPanel {
     JTextField dateCode = new TypedField(6);
     JTextField fitted = new TypedField(8);
     JTextField note = new TypedField(14);
-    JButton first = null;
+    JButton begun = null;
     int key = 0;
     for (State state : State.values()) {
       if (state != State.UNKNOWN) {
@@ -166,14 +187,14 @@ final class QuestionBar extends JPanel {
                         fitted.getText().strip(),
                         dateCode.getText().strip(),
                         note.getText().strip()));
-        first = first == null ? button : first;
+        begun = begun == null ? button : begun;
       }
     }
     filled("question.condition.date", dateCode);
     filled("question.condition.fitted", fitted);
     filled("question.condition.note", note);
-    if (first != null) {
-      first.requestFocusInWindow();
+    if (begun != null) {
+      begin(begun);
     }
   }
 
@@ -201,7 +222,7 @@ final class QuestionBar extends JPanel {
               Integer.toString(key),
               () -> answer.accept(kind, note.getText().strip()));
       if (kind == now) {
-        button.requestFocusInWindow();
+        begin(button);
       }
     }
     JLabel label = new JLabel(Texts.of("question.hazard.note"));

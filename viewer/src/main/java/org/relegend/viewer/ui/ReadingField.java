@@ -16,8 +16,9 @@ final class ReadingField extends TypedField {
 
   /**
    * @param taken takes what was typed; false where it can't be read, and then it stays
+   * @param then is run after it was taken
    */
-  ReadingField(Predicate<String> taken) {
+  ReadingField(Predicate<String> taken, Runnable then) {
     super(12);
     setName("reading");
     putClientProperty("FlatLaf.styleClass", "h3");
@@ -32,6 +33,7 @@ final class ReadingField extends TypedField {
               public void actionPerformed(ActionEvent event) {
                 if (taken.test(getText())) {
                   setText("");
+                  then.run();
                 } else {
                   selectAll();
                 }

@@ -11,6 +11,7 @@ import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.BoxLayout;
@@ -74,7 +75,13 @@ final class ShortcutSheet extends JDialog {
         put(columns, lengths, titleOf(group), rows);
       }
     }
-    put(columns, lengths, Texts.of("keys.mouse"), mouse());
+    put(
+        columns, lengths, Texts.of("keys.typing"), told("typing", "command", "again", "out"));
+    put(
+        columns,
+        lengths,
+        Texts.of("keys.mouse"),
+        told("mouse", "wheel", "drag", "band", "more", "pan", "middle"));
     return columns;
   }
 
@@ -102,12 +109,11 @@ final class ShortcutSheet extends JDialog {
     return rows;
   }
 
-  private static List<Row> mouse() {
-    List<Row> rows = new ArrayList<>();
-    for (String what : List.of("wheel", "drag", "band", "more", "pan", "middle")) {
-      rows.add(new Row(Texts.of("keys.mouse." + what + ".key"), Texts.of("keys.mouse." + what)));
-    }
-    return rows;
+  private static List<Row> told(String group, String... rows) {
+    String start = "keys." + group + ".";
+    return Stream.of(rows)
+        .map(row -> new Row(Texts.of(start + row + ".key"), Texts.of(start + row)))
+        .toList();
   }
 
   private static JComponent block(String title, List<Row> rows) {

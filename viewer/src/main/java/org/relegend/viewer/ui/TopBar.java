@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
@@ -32,14 +33,19 @@ final class TopBar extends JPanel {
 
   private final Session session;
   private final Acts acts;
+  private final Consumer<Tool> take;
   private final ButtonGroup group = new ButtonGroup();
   private final Map<Tool, AbstractButton> tools = new EnumMap<>(Tool.class);
   private final JButton evidence = new JButton();
 
-  TopBar(Session session, Acts acts, FindField field) {
+  /**
+   * @param take takes a tool in hand
+   */
+  TopBar(Session session, Acts acts, FindField field, Consumer<Tool> take) {
     super(new BorderLayout(0, 4));
     this.session = session;
     this.acts = acts;
+    this.take = take;
     setBorder(BorderFactory.createEmptyBorder(8, 10, 4, 10));
     JPanel line = new JPanel(new BorderLayout(12, 0));
     line.add(toolButtons(), BorderLayout.WEST);
@@ -64,7 +70,7 @@ final class TopBar extends JPanel {
       button.setToolTipText(withKey(act));
       button.setFocusable(false);
       button.setName("tool-" + Texts.word(tool));
-      button.addActionListener(pressed -> session.take(tool));
+      button.addActionListener(pressed -> take.accept(tool));
       group.add(button);
       row.add(button);
       tools.put(tool, button);

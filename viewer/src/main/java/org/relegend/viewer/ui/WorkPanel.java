@@ -3,10 +3,10 @@ package org.relegend.viewer.ui;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
-import java.awt.EventQueue;
-import java.awt.event.MouseEvent;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -15,6 +15,7 @@ import javax.swing.SwingUtilities;
 import org.relegend.check.Finding;
 import org.relegend.check.Severity;
 import org.relegend.map.HazardZone;
+import org.relegend.map.ZoneId;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Tool;
@@ -56,6 +57,7 @@ final class WorkPanel extends JPanel {
   private final JobLists lists;
   private final TwinWork twins;
   private final SideBySide beside;
+  private final Typing typing;
   private PicturePane active;
   private boolean laidOut;
   private boolean pairing;
@@ -71,7 +73,7 @@ final class WorkPanel extends JPanel {
     this.session = session;
     this.shelf = shelf;
     Scene scene = new Scene(session, shelf);
-    top = new TopBar(session, acts, field);
+    top = new TopBar(session, acts, field, this::take);
     page =
         new PicturePane(
             session,
@@ -108,10 +110,13 @@ final class WorkPanel extends JPanel {
     twins = new TwinWork(session, new TwinWorking(session, shelf, slow, status), this);
     find = new FindBar(session, jobs, field, this::goToStrip);
     beside = new SideBySide(session, page, photo, pictures);
+    typing = new Typing(session, field, find, question, strip, jobBar);
+    typing.after(page);
+    typing.after(photo);
+    typing.commandsIn(acts);
     add(top, BorderLayout.NORTH);
     add(middle(), BorderLayout.CENTER);
     add(status, BorderLayout.SOUTH);
-    evidenceKeys(acts);
     session.listen(this::follow);
     session.listen(twins::follow);
     twins.begin();
@@ -158,15 +163,6 @@ final class WorkPanel extends JPanel {
     }
   }
 
-  /** While a name is typed, plain digits belong to it: Alt and a digit choose the evidence. */
-  private void evidenceKeys(Acts acts) {
-    for (Act act : Act.values()) {
-      if (act.group() == Act.Group.EVIDENCE) {
-        act.key().ifPresent(key -> field.onKey("alt " + Keys.text(key), () -> acts.run(act)));
-      }
-    }
-  }
-
   private void follow(Change change) {
     switch (change) {
       case MAP -> {
@@ -194,12 +190,14 @@ final class WorkPanel extends JPanel {
         jobBar.settle();
         remark();
         beside.settle();
+        typing.walked();
       }
       case CURSOR -> {
         strip.showCursor();
         jobBar.settle();
         remark();
         beside.settle();
+        typing.walked();
       }
       case GHOSTS -> {
         remark();
@@ -214,10 +212,10 @@ final class WorkPanel extends JPanel {
       case TOOL -> {
         top.settle();
         find.settle();
+        strip.followTool();
         remark();
         followPairs();
         straightening.follow();
-        keepTyping();
       }
       case EVIDENCE -> top.settle();
       case QUESTION -> ask();
@@ -280,11 +278,10 @@ final class WorkPanel extends JPanel {
     photo.remark();
   }
 
-  /** After a click that placed a name, the keyboard is back where the next name is typed. */
-  private void keepTyping() {
-    if (session.tool().takesName() && EventQueue.getCurrentEvent() instanceof MouseEvent) {
-      field.requestFocusInWindow();
-    }
+  /** Takes a tool in hand; one that names or traces has the keyboard in its box. */
+  void take(Tool tool) {
+    session.take(tool);
+    typing.taken(active);
   }
 
   private void caution() {
@@ -292,11 +289,13 @@ final class WorkPanel extends JPanel {
     if (zones.isEmpty()) {
       return;
     }
-    if (CautionDialog.show(SwingUtilities.getWindowAncestor(this), zones.get())) {
+    if (CautionDialog.show(
+        SwingUtilities.getWindowAncestor(this), zones.get(), session.document()::nameOf)) {
       session.gate().acknowledge();
     } else {
       session.gate().turnBack();
     }
+    typing.settle();
   }
 
   /** Leads to what a finding is about. */
@@ -349,11 +348,7 @@ final class WorkPanel extends JPanel {
   /** With a job, the keyboard is where a reading can be typed at once; commands work there too. */
   void goToStrip() {
     showBelow(STRIP);
-    if (session.bench().isOpen()) {
-      jobBar.takeFocus();
-    } else {
-      strip.requestFocusInWindow();
-    }
+    typing.leave();
   }
 
   void read() {
@@ -421,6 +416,18 @@ final class WorkPanel extends JPanel {
   /** The picture that had the keyboard last. */
   PicturePane active() {
     return active;
+  }
+
+  /** The hazard zones drawn on the picture that had the keyboard last, and their names. */
+  Map<ZoneId, String> zones() {
+    Map<ZoneId, String> names = new LinkedHashMap<>();
+    active.zones().forEach(zone -> names.put(zone.id(), session.map().nameOf(zone)));
+    return names;
+  }
+
+  /** Says why no hazard zone of that picture can be changed. */
+  void sayNoZone() {
+    active.laid().ifPresent(session.outlining()::sayNoneDrawn);
   }
 
   PicturePane page() {

@@ -1,6 +1,7 @@
 package org.relegend.viewer.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.map.BoardMapSamples.PAGE;
 import static org.relegend.map.BoardMapSamples.TOP;
 import static org.relegend.map.BoardMapSamples.says;
 import static org.relegend.viewer.session.Bench.SOLDER;
@@ -89,6 +90,23 @@ class CarriedTest {
     assertThat(bench.session.gate().caution().orElseThrow())
         .anyMatch(zone -> zone.picture().equals(SOLDER));
     assertThat(bench.session.selection().subject()).isEmpty();
+  }
+
+  @Test
+  void carriedHazardZone_isNamedByTheOneDrawn_andItIsSaidWhereThatIs() {
+    Bench bench =
+        new Bench(
+            linedUp(Bench.with(Bench.placedChannels(), Bench.mains(TOP, 900, 700, 1100, 900))));
+    bench.click(SOLDER, 3000, 800);
+    assertThat(bench.session.gate().caution().orElseThrow())
+        .extracting(bench.session.document()::nameOf)
+        .containsOnly("mains zone 1 on Component side");
+    bench.session.outlining().sayNoneDrawn(SOLDER);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_CARRIED);
+    assertThat(bench.session.notice().orElseThrow().arguments())
+        .containsExactly("mains zone 1 on Component side");
+    bench.session.outlining().sayNoneDrawn(PAGE);
+    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_ZONE);
   }
 
   @Test

@@ -2,10 +2,14 @@ package org.relegend.viewer.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.relegend.map.BoardMapSamples.TOP;
+import static org.relegend.map.BoardMapSamples.says;
 
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.relegend.map.BoardMap;
+import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
@@ -71,7 +75,7 @@ class OutliningTest {
     assertThat(session.map().zones().find(new ZoneId("mains-1")).orElseThrow().outline())
         .contains(new Point(500, 500))
         .doesNotContain(new Point(400, 400));
-    assertThat(session.document().undoLabel()).contains("Change zone mains-1");
+    assertThat(session.document().undoLabel()).contains("Change mains zone 1 on Component side");
   }
 
   @Test
@@ -93,6 +97,49 @@ class OutliningTest {
     session.undo();
     assertThat(session.map().zones().find(zone).orElseThrow().kind())
         .isEqualTo(HazardZone.Kind.HOT);
+  }
+
+  @Test
+  void whatIsReadOfAZone_namesItsPresentKind_numberAndPicture() {
+    corners();
+    session.outlining().close();
+    session.answer(
+        (Question.WhichHazard) session.question().orElseThrow(),
+        HazardZone.Kind.STORED_CHARGE,
+        "");
+    assertThat(session.notice().orElseThrow().arguments())
+        .containsExactly("stored charge zone 1 on Component side");
+    ZoneId zone = new ZoneId("stored-charge-1");
+    session.changeZone(zone);
+    session.answer(
+        (Question.ChangeZone) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
+    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_CHANGED);
+    assertThat(session.notice().orElseThrow().arguments())
+        .containsExactly("mains zone 1 on Component side");
+    session.removeZone(zone);
+    session.answer((Question.RemoveZone) session.question().orElseThrow());
+    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_REMOVED);
+    assertThat(session.notice().orElseThrow().arguments())
+        .containsExactly("mains zone 1 on Component side");
+    assertThat(session.document().undoLabel()).contains("Remove mains zone 1 on Component side");
+  }
+
+  @Test
+  void ofTwoZonesOfAKind_eachHasItsNumber() {
+    BoardMap map = Bench.with(Bench.placedChannels(), Bench.mains(TOP, 0, 0, 50, 50));
+    HazardZone other =
+        new HazardZone(
+            new ZoneId("hot-1"),
+            TOP,
+            HazardZone.Kind.MAINS,
+            Bench.mains(TOP, 200, 0, 250, 50).outline(),
+            "",
+            List.of(says(Evidence.SEEN)));
+    map = map.withZones(map.zones().with(other));
+    List<String> names = map.zones().stream().map(map::nameOf).toList();
+    assertThat(names)
+        .containsExactlyInAnyOrder(
+            "mains zone 1 on Component side", "mains zone 2 on Component side");
   }
 
   @Test

@@ -159,7 +159,7 @@ class BenchStoryIT {
       assertThat(ohms.setting().lifted()).isTrue();
       assertThat(ohms.value()).isEqualTo(46.8e3);
 
-      tech.key("D");
+      tech.key("alt D");
       List<String> differences = rows(tech, "differences");
       assertThat(differences).anyMatch(row -> row.contains("A_ATT"));
       assertThat(differences).noneMatch(row -> row.contains("A_C1"));
@@ -220,6 +220,7 @@ class BenchStoryIT {
       read(tech, "B_ATT", "-4.7m");
       read(tech, "A_DOUT", "1.3m");
       read(tech, "B_DOUT", "-2.3m");
+      tech.key("ESCAPE"); // out of the find field, to the keys of commands
       tech.key("D");
       assertThat(rows(tech, "differences")).isEmpty();
       tech.key("ESCAPE");
