@@ -111,12 +111,7 @@ public final class Outlining {
   private void put(HazardZone before, HazardZone.Kind kind, String note) {
     HazardZone zone =
         new HazardZone(
-            before.id(),
-            before.picture(),
-            kind,
-            before.outline(),
-            note,
-            List.of(hand.attests()));
+            before.id(), before.picture(), kind, before.outline(), note, List.of(hand.attests()));
     if (document.apply(new PictureEdits.PutZone(zone))) {
       hub.say(Notice.Kind.ZONE_CHANGED, document.map().nameOf(zone));
     }

@@ -68,8 +68,7 @@ final class CautionDialog extends JDialog {
    *
    * @param nameOf what people call a zone
    */
-  static boolean show(
-      Window owner, List<HazardZone> zones, Function<HazardZone, String> nameOf) {
+  static boolean show(Window owner, List<HazardZone> zones, Function<HazardZone, String> nameOf) {
     CautionDialog dialog =
         new CautionDialog(owner, "caution", Texts.of("caution.title"), words(zones, nameOf), true);
     dialog.getAccessibleContext().setAccessibleDescription(headings(zones));
@@ -120,8 +119,7 @@ final class CautionDialog extends JDialog {
         .collect(Collectors.joining("\n\n"));
   }
 
-  private static JComponent words(
-      List<HazardZone> zones, Function<HazardZone, String> nameOf) {
+  private static JComponent words(List<HazardZone> zones, Function<HazardZone, String> nameOf) {
     JPanel words = new JPanel();
     words.setLayout(new BoxLayout(words, BoxLayout.Y_AXIS));
     words.setBorder(BorderFactory.createEmptyBorder(16, 24, 8, 24));

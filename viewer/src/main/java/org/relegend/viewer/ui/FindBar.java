@@ -92,8 +92,7 @@ final class FindBar {
   /** Takes up the tool in hand, and the name that it offers. */
   void settle() {
     Tool tool = session.tool();
-    field.setHint(
-        Texts.of(expectsNode && tool == Tool.LOOK ? "find.next.hint" : hintKey(tool)));
+    field.setHint(Texts.of(expectsNode && tool == Tool.LOOK ? "find.next.hint" : hintKey(tool)));
     if (tool.takesName()) {
       if (!field.getText().equals(session.placing().typed())) {
         field.offer(session.placing().typed());

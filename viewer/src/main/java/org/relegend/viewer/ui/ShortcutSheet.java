@@ -75,8 +75,7 @@ final class ShortcutSheet extends JDialog {
         put(columns, lengths, titleOf(group), rows);
       }
     }
-    put(
-        columns, lengths, Texts.of("keys.typing"), told("typing", "command", "again", "out"));
+    put(columns, lengths, Texts.of("keys.typing"), told("typing", "command", "again", "out"));
     put(
         columns,
         lengths,

@@ -67,7 +67,9 @@ final class Typing {
     }
   }
 
-  /** A tool was taken in hand: what was typed for another is gone; where it wants text, it's there. */
+  /**
+   * A tool was taken in hand: what was typed for another is gone; where it wants text, it's there.
+   */
   void taken(PicturePane active) {
     find.takeUp();
     if (session.tool().takesName() || session.tool() == Tool.TRACE) {

@@ -104,9 +104,7 @@ class OutliningTest {
     corners();
     session.outlining().close();
     session.answer(
-        (Question.WhichHazard) session.question().orElseThrow(),
-        HazardZone.Kind.STORED_CHARGE,
-        "");
+        (Question.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.STORED_CHARGE, "");
     assertThat(session.notice().orElseThrow().arguments())
         .containsExactly("stored charge zone 1 on Component side");
     ZoneId zone = new ZoneId("stored-charge-1");
