@@ -9,6 +9,7 @@ import org.relegend.lineup.Extent;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.LineUp;
+import org.relegend.lineup.Model;
 import org.relegend.lineup.PairError;
 import org.relegend.lineup.PairPlaces;
 import org.relegend.map.Evidence;
@@ -20,6 +21,7 @@ import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
 import org.relegend.map.PicturePairs.Spot;
+import org.relegend.map.Placement;
 import org.relegend.map.Point;
 
 /**
@@ -27,6 +29,9 @@ import org.relegend.map.Point;
  * order. Each whole pair is an edit, so that it is kept and can be undone.
  */
 public final class Pairing {
+  /** So many pairs of photos always fit, also where one is wrong. */
+  public static final int ALWAYS_FIT = Model.HOMOGRAPHY.fewest();
+
   /** How a pair lies to the others. */
   public enum Standing {
     /** Too few pairs to tell. */
@@ -40,6 +45,9 @@ public final class Pairing {
 
   /** One half of a pair that waits for the other. */
   public record Half(PictureId picture, Point at) {}
+
+  /** Share of a picture that places must take up to tell where the board is. */
+  private static final double LEAST_SHARE = 0.2;
 
   private final Document document;
   private final Desk desk;
@@ -140,7 +148,11 @@ public final class Pairing {
 
   /** How a pair lies to the others, counted from 0. */
   public Standing standing(int pair) {
-    return fit().map(fit -> fit.errors().get(pair)).map(Pairing::standing).orElse(Standing.UNKNOWN);
+    return fit()
+        .filter(fit -> fit.pairs().size() > fit.model().fewest())
+        .map(fit -> fit.errors().get(pair))
+        .map(Pairing::standing)
+        .orElse(Standing.UNKNOWN);
   }
 
   private static Standing standing(PairError error) {
@@ -189,7 +201,7 @@ public final class Pairing {
     return left()
         .map(
             picture -> {
-              Extent extent = Extent.of(picture.width(), picture.height());
+              Extent extent = board(picture);
               int count = spots().size();
               return count < 4
                   ? PairPlaces.first(extent).get(count)
@@ -197,6 +209,19 @@ public final class Pairing {
                       .map(lineUp -> PairPlaces.next(lineUp, extent))
                       .orElseGet(extent::centre);
             });
+  }
+
+  /** What is placed on it tells where the board is; else it is taken to fill the picture. */
+  private Extent board(Picture picture) {
+    Extent whole = Extent.of(picture.width(), picture.height());
+    List<Point> placed =
+        document.seen().placements().stream()
+            .filter(placement -> placement.picture().equals(picture.id()))
+            .map(Placement::at)
+            .toList();
+    return placed.isEmpty() || Extent.around(placed).area() < LEAST_SHARE * whole.area()
+        ? whole
+        : Extent.around(placed);
   }
 
   private boolean isLeft(PictureId picture) {

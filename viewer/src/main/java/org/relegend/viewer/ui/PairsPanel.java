@@ -100,6 +100,9 @@ final class PairsPanel extends JPanel {
   private String error() {
     Pairing pairing = session.pairing();
     Optional<Fit> fit = pairing.fit();
+    if (fit.isPresent() && fit.get().pairs().size() <= Pairing.ALWAYS_FIT) {
+      return Texts.of("pairs.always", fit.get().pairs().size(), middle());
+    }
     if (fit.isPresent()) {
       return Texts.of(
           "pairs.error",
@@ -164,13 +167,14 @@ final class PairsPanel extends JPanel {
     return session
         .pairing()
         .fit()
-        .map(fit -> fit.errors().get(pair))
-        .map(PairsPanel::off)
+        .map(fit -> off(fit.errors().get(pair), fit.pairs().size()))
         .orElse("");
   }
 
-  private static String off(PairError error) {
-    double off = error.used() ? error.leaveOneOut() : error.residual();
+  /** What the others say of a pair means little where they are hardly more than always fit. */
+  private static String off(PairError error, int pairs) {
+    boolean others = error.used() && (pairs > Pairing.ALWAYS_FIT + 1 || error.doubtful());
+    double off = others ? error.leaveOneOut() : error.residual();
     return Double.isFinite(off) ? tenths(off) : "?";
   }
 
