@@ -96,6 +96,11 @@ public final class Measuring {
     return Optional.ofNullable(length).map(Length::text).orElse("");
   }
 
+  /** From now on the photo's scale, so many pixels to the millimetre. */
+  void give(PictureId picture, double pixelsPerMillimetre) {
+    given.put(picture, Scale.between(new Point(0, 0), new Point(pixelsPerMillimetre, 0), 1));
+  }
+
   /** The two points are so far apart: from now on the photo's scale. */
   void answer(Question.HowFar question, String millimetres) {
     try {

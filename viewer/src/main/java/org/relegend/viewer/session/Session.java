@@ -71,7 +71,7 @@ public final class Session {
     unitPhotos = new UnitPhotos(document, bench, hub);
     pairing = new Pairing(document, desk, hand, unitPhotos, hub);
     measuring = new Measuring(document, hub, questions);
-    squaring = new Squaring(document, desk, hand, hub, questions);
+    squaring = new Squaring(document, desk, hand, hub, questions, measuring);
     corrections = new Corrections(document, selection, hand, hub);
     entries = new Entries(document, selection, bench, questions, hub);
     looks = new Looks(desk);

@@ -28,6 +28,7 @@ public final class Squaring {
   private final Hand hand;
   private final Hub hub;
   private final Questions questions;
+  private final Measuring measuring;
   private final List<Point> corners = new ArrayList<>();
   private @Nullable PictureId picture;
   private @Nullable Wanted wanted;
@@ -35,7 +36,9 @@ public final class Squaring {
   /** A photo that is to be drawn anew. */
   public record Wanted(Photo photo, SquareOn view, Attestation says) {}
 
-  Squaring(Document document, Desk desk, Hand hand, Hub hub, Questions questions) {
+  Squaring(
+      Document document, Desk desk, Hand hand, Hub hub, Questions questions, Measuring measuring) {
+    this.measuring = measuring;
     this.document = document;
     this.desk = desk;
     this.hand = hand;
@@ -129,10 +132,11 @@ public final class Squaring {
   }
 
   /** It was drawn: puts it into the map and shows it. */
-  public void drawn(EditGroup edit, PictureId made) {
+  public void drawn(EditGroup edit, PictureId made, SquareOn view) {
     hub.check();
     if (document.apply(edit)) {
       desk.show(made);
+      measuring.give(made, view.pixelsPerMillimetre());
       hub.say(Notice.Kind.STRAIGHTENED, made);
     }
   }

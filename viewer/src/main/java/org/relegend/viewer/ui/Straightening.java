@@ -42,7 +42,7 @@ final class Straightening {
                     watch::at),
             made -> {
               if (status.isDisplayable()) { // else the map is closed
-                session.squaring().drawn(made.edit(), made.picture());
+                session.squaring().drawn(made.edit(), made.picture(), made.view());
               }
             },
             problem -> session.squaring().failed(String.valueOf(problem.getMessage()))));

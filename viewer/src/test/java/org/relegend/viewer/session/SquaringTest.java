@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.relegend.map.BoardMapSamples.PAGE;
 import static org.relegend.map.BoardMapSamples.TOP;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.relegend.lineup.SquareOn;
+import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
 import org.relegend.map.Point;
 
@@ -72,6 +75,20 @@ class SquaringTest {
     assertThat(bench.session.tool()).isEqualTo(Tool.STRAIGHTEN);
     bench.session.back();
     assertThat(bench.session.tool()).isEqualTo(Tool.LOOK);
+  }
+
+  /** The size that was given for the board tells lengths on the straightened photo too. */
+  @Test
+  void theNewPhoto_isMeasuredByTheSizeGiven() {
+    bench.session.answer(afterFourClicks(), "150 x 100");
+    SquareOn view = squaring.wanted().orElseThrow().view();
+    EditGroup nothing = new EditGroup("Straighten", List.of());
+    squaring.drawn(nothing, TOP, view);
+    bench.session.take(Tool.MEASURE);
+    bench.click(TOP, 100, 100);
+    bench.click(TOP, 100, 350);
+    assertThat(bench.session.measuring().on(TOP).orElseThrow().text()).startsWith("25");
+    assertThat(bench.said()).isEqualTo(Notice.Kind.MEASURED_BY_DISTANCE);
   }
 
   @Test
