@@ -152,6 +152,17 @@ public final class HazardOverlay implements Overlay {
     sprites.label(g, text, Mark.Emphasis.PLAIN, x + SIGN / 2 + 4, y);
   }
 
+  /** Where the sign and the words in the middle of each zone stand, in component pixels. */
+  public List<Rectangle2D> plates(Graphics2D g, ViewState painted) {
+    return zones.stream().map(zone -> plate(g, painted, zone)).toList();
+  }
+
+  private Rectangle2D plate(Graphics2D g, ViewState painted, HazardZone zone) {
+    ScreenPoint at = painted.toScreen(middle(zone));
+    double words = sprites.plateSize(g, this.words.apply(zone.kind()), Mark.Emphasis.PLAIN).getX();
+    return new Rectangle2D.Double(at.x() - SIGN / 2, at.y() - SIGN / 2, SIGN + 4 + words, SIGN);
+  }
+
   /** The mean of the corners where that lies inside; else the first corner. */
   private static Point middle(HazardZone zone) {
     double x = zone.outline().stream().mapToDouble(Point::x).average().orElseThrow();

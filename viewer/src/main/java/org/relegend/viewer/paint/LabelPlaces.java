@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.relegend.viewer.view.Orientation;
+import org.relegend.viewer.view.ScreenPoint;
 import org.relegend.viewer.view.ViewState;
 
 /**
@@ -59,6 +60,21 @@ final class LabelPlaces {
   /** As {@link #offset} for a plain mark; nothing where there is no room. */
   Optional<Point2D> offsetOfPlain(Graphics2D g, ViewState painted, Mark mark) {
     return Optional.ofNullable(found(g, painted).offsets().get(mark));
+  }
+
+  /** Where the labels of emphasised marks stand; none where they are too many to find room for. */
+  List<Rectangle2D> plates(Graphics2D g, ViewState painted) {
+    if (marks.size() > MOST) {
+      return List.of();
+    }
+    return marks.stream()
+        .filter(mark -> !mark.label().isEmpty())
+        .map(
+            mark -> {
+              ScreenPoint at = painted.toScreen(mark.at());
+              return plate(g, mark, new Point2D.Double(at.x(), at.y()), offset(g, painted, mark));
+            })
+        .toList();
   }
 
   private Found found(Graphics2D g, ViewState painted) {

@@ -7,6 +7,7 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -130,6 +131,11 @@ public final class MarkOverlay implements Overlay {
     labelled.in(reached).stream()
         .filter(mark -> !mark.label().isEmpty())
         .forEach(mark -> label(g, painted, mark, places.offset(g, painted, mark)));
+  }
+
+  /** Where the labels of emphasised marks stand, in component pixels. */
+  public List<Rectangle2D> plates(Graphics2D g, ViewState painted) {
+    return places.plates(g, painted);
   }
 
   private boolean hasRoom(ViewState painted, double pixels) {

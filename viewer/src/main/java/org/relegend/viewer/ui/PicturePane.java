@@ -25,6 +25,7 @@ import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
+import org.relegend.viewer.paint.HazardOverlay;
 import org.relegend.viewer.paint.LabelOverlay;
 import org.relegend.viewer.paint.LayerOverlay;
 import org.relegend.viewer.paint.MarkOverlay;
@@ -211,8 +212,9 @@ final class PicturePane extends JPanel {
     Picture laid = picture;
     if (laid != null) {
       marks = scene.marksOn(laid.id());
-      labels = scene.labelsOn(laid.id());
-      canvas.setHazards(scene.zonesOn(laid.id()));
+      HazardOverlay hazards = new HazardOverlay(scene.zonesOn(laid.id()));
+      labels = scene.labelsOn(laid.id()).keepingOff(marks::plates, hazards::plates);
+      canvas.setHazards(hazards);
       preview(List.of());
     }
     showState();
