@@ -1,6 +1,7 @@
 package org.relegend.viewer.ui;
 
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
@@ -34,6 +35,9 @@ final class Form {
    */
   record Verdict(String text, boolean fault, boolean doubt) {}
 
+  /** Of a choice, in component pixels; its list shows the words whole. */
+  private static final int WIDEST = 560;
+
   private final String name;
   private final JPanel panel = new JPanel(new GridBagLayout());
   private final Map<String, JComponent> fields = new LinkedHashMap<>();
@@ -58,6 +62,8 @@ final class Form {
   Form choice(String field, List<String> words, String chosen) {
     JComboBox<String> box = new JComboBox<>(words.toArray(String[]::new));
     box.setSelectedItem(chosen);
+    Dimension wide = box.getPreferredSize();
+    box.setPreferredSize(new Dimension(Math.min(WIDEST, wide.width), wide.height));
     return put(field, box);
   }
 
@@ -107,10 +113,18 @@ final class Form {
     return this;
   }
 
+  /** The first line to be typed in, if there is one. */
+  private JComponent firstLine() {
+    return fields.values().stream()
+        .filter(JTextField.class::isInstance)
+        .findFirst()
+        .orElseGet(() -> fields.values().iterator().next());
+  }
+
   /** What was filled in, by field; nothing where it was dropped. */
   Optional<Map<String, String>> ask(Component over) {
     Object[] options = {Texts.of("dialog.ok"), Texts.of("dialog.cancel")};
-    JComponent begin = fields.getOrDefault(first, fields.values().iterator().next());
+    JComponent begin = fields.getOrDefault(first, firstLine());
     watch();
     JOptionPane pane =
         new JOptionPane(

@@ -263,8 +263,8 @@ final class JobDeeds {
     }
     List<String> texts = open.stream().map(CheckStep::text).toList();
     new Form("checklist")
-        .line("note", "")
         .choice("step", texts, texts.get(0))
+        .line("note", "")
         .ask(over)
         .ifPresent(
             told ->

@@ -1,6 +1,7 @@
 package org.relegend.viewer.ui;
 
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
@@ -31,13 +32,15 @@ import org.relegend.viewer.session.Session;
 
 /** A question that waits for an answer, with a button and a key for each. */
 final class QuestionBar extends JPanel {
+  private static final int ROW_GAP = 4;
+
   private final Session session;
   private final List<String> boundKeys = new ArrayList<>();
   private @Nullable Component returnTo;
   private @Nullable Component first;
 
   QuestionBar(Session session) {
-    super(new FlowLayout(FlowLayout.LEADING, 8, 0));
+    super(new FlowLayout(FlowLayout.LEADING, 8, ROW_GAP));
     this.session = session;
     setName("question");
   }
@@ -73,6 +76,27 @@ final class QuestionBar extends JPanel {
   private void begin(Component answer) {
     first = answer;
     answer.requestFocusInWindow();
+  }
+
+  /** As high as its rows are in the width there is: what doesn't fit in one goes on below. */
+  @Override
+  public Dimension getPreferredSize() {
+    FlowLayout flow = (FlowLayout) getLayout();
+    int room = getParent() == null ? 0 : getParent().getWidth();
+    int width = flow.getHgap();
+    int height = 0;
+    int row = 0;
+    for (Component component : getComponents()) {
+      Dimension size = component.getPreferredSize();
+      if (room > 0 && width > flow.getHgap() && width + size.width + flow.getHgap() > room) {
+        height += row + ROW_GAP;
+        width = flow.getHgap();
+        row = 0;
+      }
+      width += size.width + flow.getHgap();
+      row = Math.max(row, size.height);
+    }
+    return new Dimension(room > 0 ? room : width, height + row + 2 * ROW_GAP);
   }
 
   private void ask(Question question) {

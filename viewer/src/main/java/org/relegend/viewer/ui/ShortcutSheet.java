@@ -7,6 +7,7 @@ import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
+import java.awt.Rectangle;
 import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +21,7 @@ import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 
 /** All keys on one sheet, made from the list of acts. */
@@ -44,7 +46,10 @@ final class ShortcutSheet extends JDialog {
     close.addActionListener(pressed -> dispose());
     JPanel foot = new JPanel(new FlowLayout(FlowLayout.TRAILING, 16, 10));
     foot.add(close);
-    add(sheet, BorderLayout.CENTER);
+    JScrollPane scroll = new JScrollPane(sheet);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.getVerticalScrollBar().setUnitIncrement(20);
+    add(scroll, BorderLayout.CENTER);
     add(foot, BorderLayout.SOUTH);
     getRootPane().setDefaultButton(close);
     getRootPane()
@@ -54,6 +59,8 @@ final class ShortcutSheet extends JDialog {
             JComponent.WHEN_IN_FOCUSED_WINDOW);
     setDefaultCloseOperation(DISPOSE_ON_CLOSE);
     pack();
+    Rectangle room = getGraphicsConfiguration().getBounds();
+    setSize(Math.min(getWidth(), room.width - 40), Math.min(getHeight(), room.height - 80));
     setLocationRelativeTo(owner);
   }
 
