@@ -33,17 +33,23 @@ final class Filmstrip extends JScrollPane {
   private final Session session;
   private final Scene scene;
   private final Supplier<List<Picture>> pictures;
+  private final Supplier<Optional<? extends Picture>> shown;
   private final Consumer<PictureId> lay;
   private final JPanel column = new JPanel();
   private final List<Frame> frames = new ArrayList<>();
   private List<Picture> laid = List.of();
   private Runnable chosen = () -> {};
 
+  /**
+   * @param pictures all that can be laid there
+   * @param shown the one that lies there
+   */
   Filmstrip(
       Session session,
       Scene scene,
       String name,
       Supplier<List<Picture>> pictures,
+      Supplier<Optional<? extends Picture>> shown,
       Consumer<PictureId> lay) {
     super(
         ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
@@ -51,6 +57,7 @@ final class Filmstrip extends JScrollPane {
     this.session = session;
     this.scene = scene;
     this.pictures = pictures;
+    this.shown = shown;
     this.lay = lay;
     column.setLayout(new BoxLayout(column, BoxLayout.Y_AXIS));
     column.setBorder(BorderFactory.createEmptyBorder(4, 4, 4, 4));
@@ -77,14 +84,20 @@ final class Filmstrip extends JScrollPane {
       now.forEach(this::add);
       setVisible(now.size() > 1);
       column.revalidate();
+      column.repaint();
     }
-    frames.forEach(frame -> frame.setShown(session.desk().shows(frame.picture.id())));
+    Optional<PictureId> onDesk = shown.get().map(picture -> picture.id());
+    frames.forEach(frame -> frame.setShown(onDesk.equals(Optional.of(frame.picture.id()))));
     SwingUtilities.invokeLater(this::fillVisible);
   }
 
-  /** Paints the hazard zones as they are now. */
+  /** Paints the hazard zones as they are now; pictures may have come or gone with an edit. */
   void remark() {
-    frames.forEach(Frame::remark);
+    if (pictures.get().equals(laid)) {
+      frames.forEach(Frame::remark);
+    } else {
+      settle();
+    }
   }
 
   private void add(Picture picture) {
@@ -96,13 +109,12 @@ final class Filmstrip extends JScrollPane {
 
   /** Lays the picture that is so many further on the desk, round the ends. */
   void step(int by) {
-    Optional<PictureId> shown =
-        laid.stream().map(Picture::id).filter(session.desk()::shows).findFirst();
-    if (laid.isEmpty() || shown.isEmpty()) {
-      return;
-    }
     List<PictureId> ids = laid.stream().map(Picture::id).toList();
-    lay.accept(ids.get(Math.floorMod(ids.indexOf(shown.get()) + by, ids.size())));
+    shown
+        .get()
+        .map(picture -> ids.indexOf(picture.id()))
+        .filter(at -> at >= 0)
+        .ifPresent(at -> lay.accept(ids.get(Math.floorMod(at + by, ids.size()))));
   }
 
   private void fillVisible() {

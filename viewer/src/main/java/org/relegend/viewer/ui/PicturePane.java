@@ -78,7 +78,7 @@ final class PicturePane extends JPanel {
     this.session = session;
     this.scene = scene;
     this.shown = shown;
-    filmstrip = new Filmstrip(session, scene, Texts.of(kind + ".list"), all, lay);
+    filmstrip = new Filmstrip(session, scene, Texts.of(kind + ".list"), all, shown, lay);
     add(head(), BorderLayout.NORTH);
     add(filmstrip, filmstripAt);
     middle.add(canvas, PICTURE);

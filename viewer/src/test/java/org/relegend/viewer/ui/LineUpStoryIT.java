@@ -2,6 +2,7 @@ package org.relegend.viewer.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Container;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -261,6 +262,10 @@ class LineUpStoryIT {
       tech.shoot("straightened");
       tech.key("ctrl Z");
       tech.await("it gone", () -> tech.session().map().picture(made).isEmpty());
+      Container strip = (Container) tech.panel().photo().filmstrip().getViewport().getView();
+      tech.await("two small pictures", () -> strip.getComponentCount() == 4);
+      tech.key("ctrl Y");
+      tech.await("three of them, each with a strut", () -> strip.getComponentCount() == 6);
     }
   }
 
