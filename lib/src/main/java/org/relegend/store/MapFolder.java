@@ -49,6 +49,8 @@ public final class MapFolder implements AutoCloseable {
   /** Whether map.json is one that can't be read. */
   private boolean damaged;
 
+  private volatile boolean closed;
+
   private BoardMap map;
 
   private MapFolder(
@@ -239,6 +241,10 @@ public final class MapFolder implements AutoCloseable {
   }
 
   private Journal writable(Path target) throws StoreException {
+    if (closed) {
+      throw new StoreException(
+          Kind.READ_ONLY, target, "the map was closed, and nothing was saved. Open it again.");
+    }
     Journal open = journal;
     if (open == null) {
       throw new StoreException(
@@ -340,6 +346,9 @@ public final class MapFolder implements AutoCloseable {
   public void close() throws StoreException {
     if (lock == null || journal == null) {
       return;
+    }
+    synchronized (saving) {
+      closed = true;
     }
     try {
       journal.close();

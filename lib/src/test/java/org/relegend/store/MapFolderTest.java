@@ -39,6 +39,14 @@ class MapFolderTest {
   }
 
   @Test
+  void save_afterClosing_isRefused_sinceOthersMayHaveTheMapNow() throws Exception {
+    MapFolder made = MapFolder.create(temp, FIRST);
+    made.close();
+    assertFails(Kind.READ_ONLY, "closed", () -> made.save(SECOND));
+    assertThat(read(temp)).isEqualTo(FIRST);
+  }
+
+  @Test
   void create_whereAMapIs_isRefusedAndLeavesIt() throws Exception {
     MapFolder.create(temp, FIRST).close();
     assertFails(Kind.EXISTS, "another folder", () -> MapFolder.create(temp, SECOND));

@@ -54,6 +54,11 @@ final class Keeping implements Document.Keeper {
     timer.setRepeats(false);
   }
 
+  /** Whether edits were made that are not in the map's file. */
+  boolean hasUnsaved() {
+    return !newest.equals(folder.map());
+  }
+
   State state() {
     return state;
   }

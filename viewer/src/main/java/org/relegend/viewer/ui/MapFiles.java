@@ -271,6 +271,32 @@ final class MapFiles {
                 new Banner.Choice(Texts.of("banner.changed.reload"), this::takeFromDisk)));
   }
 
+  /**
+   * Asks whether to leave a map that could not be saved; true where one stays, or saves it
+   * elsewhere first.
+   */
+  boolean staysUnsaved(Keeping.State state) {
+    String why =
+        state instanceof Keeping.State.Failed failed ? failed.reason() : Texts.of("leave.changed");
+    Object[] choices = {
+      Texts.of("leave.stay"), Texts.of("banner.changed.save"), Texts.of("leave.lose")
+    };
+    int chosen =
+        JOptionPane.showOptionDialog(
+            window,
+            words(Texts.of("leave.unsaved", why)),
+            Texts.of("leave.title"),
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.WARNING_MESSAGE,
+            null,
+            choices,
+            choices[0]);
+    if (chosen == 1) {
+      saveElsewhere();
+    }
+    return chosen != 2;
+  }
+
   /** The map as it is here goes into another folder; the one on disk stays as it is there. */
   private void saveElsewhere() {
     window
@@ -383,8 +409,13 @@ final class MapFiles {
   }
 
   void say(String message) {
-    JLabel text = new JLabel("<html><body style='width:420px'>" + escape(message));
-    JOptionPane.showMessageDialog(window, text, Texts.of("error.title"), JOptionPane.ERROR_MESSAGE);
+    JOptionPane.showMessageDialog(
+        window, words(message), Texts.of("error.title"), JOptionPane.ERROR_MESSAGE);
+  }
+
+  /** In lines of a width that can be read. */
+  private static JLabel words(String message) {
+    return new JLabel("<html><body style='width:420px'>" + escape(message));
   }
 
   private static String escape(String text) {

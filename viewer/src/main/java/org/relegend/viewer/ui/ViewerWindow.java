@@ -123,16 +123,25 @@ final class ViewerWindow extends JFrame {
     if (open == null) {
       then.run();
     } else {
-      open.checking().stop();
-      open.remembering().stop();
-      open.keeping()
-          .flush(
-              () ->
-                  open.job()
-                      .ifPresentOrElse(
-                          job -> job.release(() -> files.release(open, then)),
-                          () -> files.release(open, then)));
+      // what would be edited from now on might come too late for the save
+      open.session().document().setReadOnly(true);
+      open.keeping().flush(() -> leaveSaved(open, then));
     }
+  }
+
+  private void leaveSaved(Sitting open, Runnable then) {
+    Keeping.State reached = open.keeping().state();
+    boolean unsaved =
+        reached instanceof Keeping.State.Failed || reached instanceof Keeping.State.ChangedOnDisk;
+    if (unsaved && open.keeping().hasUnsaved() && files.staysUnsaved(reached)) {
+      open.session().document().setReadOnly(open.folder().readOnly());
+      return;
+    }
+    open.checking().stop();
+    open.remembering().stop();
+    open.job()
+        .ifPresentOrElse(
+            job -> job.release(() -> files.release(open, then)), () -> files.release(open, then));
   }
 
   /** At the first opening of a map with mains, by whoever sits here. */

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.map.BoardMap;
+import org.relegend.map.ChangeInfo;
 import org.relegend.map.MapInfo;
 import org.relegend.scan.PictureSamples;
 import org.relegend.store.MapFolder;
@@ -182,5 +184,33 @@ class BadFilesIT {
     TransferHandler handler = tech.window().getTransferHandler();
     JLabel any = new JLabel();
     Technician.onEdt(() -> handler.importData(new TransferHandler.TransferSupport(any, dropped)));
+  }
+
+  /** The folder goes while edits wait: nobody leaves them behind unasked. */
+  @Test
+  void aMapThatCantBeSaved_isNotLeftUnasked() throws Exception {
+    try (Technician tech = start()) {
+      List<Path> all;
+      try (Stream<Path> walk = Files.walk(map)) {
+        all = walk.sorted(Comparator.reverseOrder()).toList();
+      }
+      for (Path file : all) {
+        Files.delete(file);
+      }
+      BoardMap before = tech.session().map();
+      Technician.onEdt(
+          () -> tech.session().document().apply(new ChangeInfo(MapInfo.titled("Another title"))));
+      assertThat(tech.session().map()).isNotEqualTo(before);
+      tech.key("ctrl W");
+      tech.awaitMessage();
+      assertThat(tech.message()).contains("not saved").contains("map");
+      tech.key("ENTER");
+      tech.await("the message gone", () -> tech.message().isEmpty());
+      assertThat(tech.session().map().info().title()).isEqualTo("Another title");
+      assertThat(tech.session().document().isReadOnly()).isFalse();
+      Files.createDirectories(map);
+      tech.key("ctrl S");
+      tech.await("it is saved again", () -> Files.exists(map.resolve(MapFolder.MAP_FILE)));
+    }
   }
 }

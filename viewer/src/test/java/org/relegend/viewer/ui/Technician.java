@@ -399,11 +399,28 @@ final class Technician implements AutoCloseable {
   @Override
   public void close() {
     SwingUtilities.invokeLater(() -> program.windows().forEach(ViewerWindow::close));
-    await("the windows to close", () -> program.windows().isEmpty());
+    await(
+        "the windows to close",
+        () -> {
+          leaveUnsaved();
+          return program.windows().isEmpty();
+        });
     try {
       program.join();
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Where it is asked whether to leave without the last edits, they are left. */
+  private static void leaveUnsaved() {
+    for (Window window : Window.getWindows()) {
+      if (window instanceof JDialog dialog
+          && dialog.isShowing()
+          && Texts.of("leave.title").equals(dialog.getTitle())) {
+        first(dialog.getContentPane(), JOptionPane.class)
+            .ifPresent(pane -> pane.setValue(Texts.of("leave.lose")));
+      }
     }
   }
 }
