@@ -3,11 +3,13 @@ package org.relegend.viewer.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapIndex;
+import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
 import org.relegend.store.Json;
@@ -28,6 +30,8 @@ import picocli.CommandLine.Parameters;
       "Where none is declared it tells what follows from those that are."
     })
 final class TwinCommand extends Answering {
+  private static final int PINS_TOLD = 3;
+
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -107,6 +111,31 @@ final class TwinCommand extends Answering {
 
   private static String place(MapIndex index, Subject subject) {
     String placed = Placements.text(index.placementsOf(subject));
-    return placed.isEmpty() ? "not placed yet" : placed;
+    return placed.isEmpty() ? placesOfPins(index, subject) : placed;
+  }
+
+  /** A net without a label of its own lies where its pins do. */
+  private static String placesOfPins(MapIndex index, Subject subject) {
+    List<PinRef> placed =
+        subject instanceof Subject.OfNet net
+            ? index.map().net(net.net()).stream()
+                .flatMap(found -> found.pins().stream())
+                .filter(pin -> !index.placementsOf(Subject.of(pin)).isEmpty())
+                .toList()
+            : List.of();
+    if (placed.isEmpty()) {
+      return "not placed yet";
+    }
+    String first =
+        placed.stream()
+            .limit(PINS_TOLD)
+            .map(Subject::of)
+            .map(
+                pin ->
+                    index.map().nameOf(pin) + " " + Placements.text(index.placementsOf(pin)))
+            .collect(Collectors.joining("; "));
+    return placed.size() <= PINS_TOLD
+        ? "by its pins: " + first
+        : "by its pins: %s; and %d more".formatted(first, placed.size() - PINS_TOLD);
   }
 }

@@ -16,6 +16,7 @@ enum Act {
   ADD_PHOTO(Group.FILE, "ctrl shift F"),
   NEW_JOB(Group.FILE, "ctrl J"),
   PRINT(Group.FILE, "ctrl P"),
+  PACK(Group.FILE, ""),
   SAVE(Group.FILE, "ctrl S"),
   CLOSE(Group.FILE, "ctrl W"),
   QUIT(Group.FILE, "ctrl Q"),

@@ -9,6 +9,8 @@ import java.util.function.Consumer;
 import javax.swing.JFileChooser;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
+import org.relegend.map.Page;
+import org.relegend.map.Picture;
 import org.relegend.map.PictureEdits;
 import org.relegend.scan.Intake;
 import org.relegend.scan.PhotoFile;
@@ -202,6 +204,8 @@ final class Adding {
   private void added(Sitting sitting, Path file, EditGroup edit) {
     if (!isOpen(sitting)) {
       sayLeft(file);
+    } else if (before(sitting, edit).isPresent()) {
+      sayThere(sitting, file, edit, before(sitting, edit).get());
     } else if (sitting.session().document().apply(edit)) {
       edit.steps().stream()
           .filter(PictureEdits.PutPicture.class::isInstance)
@@ -210,6 +214,42 @@ final class Adding {
           .ifPresent(sitting.session().desk()::show);
     }
     next();
+  }
+
+  /** The picture of the map that is the same, byte for byte, and the same page of it. */
+  private static Optional<Picture> before(Sitting sitting, EditGroup edit) {
+    List<Picture> added = pictures(edit);
+    return sitting.session().map().pictures().stream()
+        .filter(
+            known -> !added.isEmpty() && added.stream().allMatch(one -> isSame(known, one)))
+        .findFirst();
+  }
+
+  private static boolean isSame(Picture known, Picture added) {
+    return known.sha256().equals(added.sha256())
+        && (!(known instanceof Page page)
+            || added instanceof Page other && page.number() == other.number());
+  }
+
+  private static List<Picture> pictures(EditGroup edit) {
+    return edit.steps().stream()
+        .filter(PictureEdits.PutPicture.class::isInstance)
+        .map(step -> ((PictureEdits.PutPicture) step).picture())
+        .toList();
+  }
+
+  /** It is shown, and the copy that was made of it is gone again. */
+  private void sayThere(Sitting sitting, Path file, EditGroup edit, Picture known) {
+    for (Picture copy : pictures(edit)) {
+      boolean used =
+          sitting.session().map().pictures().stream()
+              .anyMatch(picture -> picture.file().equals(copy.file()));
+      if (!used) {
+        sitting.folder().fileOf(copy).toFile().delete();
+      }
+    }
+    sitting.session().desk().show(known.id());
+    window.files().say(Texts.of("file.there", nameOf(file), known.caption()));
   }
 
   /** What comes after the map was closed is no longer put into it. */

@@ -72,6 +72,7 @@ final class Deeds {
     acts.on(Act.NEW_WINDOW, () -> program.openWindow(Optional.empty()));
     acts.on(Act.ADD_PAGE, window.adding()::choosePages);
     acts.on(Act.ADD_PHOTO, window.adding()::choosePhotos);
+    acts.on(Act.PACK, new PackGiving(window, program)::ask);
     acts.on(Act.SAVE, () -> window.sitting().ifPresent(sitting -> sitting.keeping().save()));
     acts.on(Act.CLOSE, () -> window.leave(window::showStart));
     acts.on(Act.QUIT, () -> program.windows().forEach(ViewerWindow::close));

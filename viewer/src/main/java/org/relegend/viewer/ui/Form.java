@@ -41,7 +41,7 @@ final class Form {
   private final String name;
   private final JPanel panel = new JPanel(new GridBagLayout());
   private final Map<String, JComponent> fields = new LinkedHashMap<>();
-  private final JTextArea said = new JTextArea(2, 34);
+  private final JTextArea said = new JTextArea(3, 34);
   private @Nullable Function<Map<String, String>, Verdict> look;
   private Map<String, String> doubted = Map.of();
   private String first = "";

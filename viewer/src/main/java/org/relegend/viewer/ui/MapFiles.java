@@ -19,6 +19,7 @@ import org.relegend.map.MapInfo;
 import org.relegend.map.Picture;
 import org.relegend.scan.PictureException;
 import org.relegend.share.ShareException;
+import org.relegend.share.Unpack;
 import org.relegend.store.JobFolder;
 import org.relegend.store.JobMap;
 import org.relegend.store.MapFolder;
@@ -109,6 +110,11 @@ final class MapFiles {
     chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
     if (chooser.showOpenDialog(window) == JFileChooser.APPROVE_OPTION) {
       Path chosen = chooser.getSelectedFile().toPath();
+      if (Unpack.isPack(chosen)) {
+        remember(chosen);
+        window.packs().take(chosen);
+        return;
+      }
       Path parent = chosen.toAbsolutePath().getParent();
       Path folder = chosen.endsWith(MapFolder.MAP_FILE) && parent != null ? parent : chosen;
       remember(folder);

@@ -88,4 +88,15 @@ class DemoMapCommandsTest {
     assertThat(run.code()).isZero();
     assertThat(Schemas.valid("names", run.out()).get("names")).isEmpty();
   }
+
+  @Test
+  void twinOfANetWithoutLabel_liesWhereItsPinsDo() {
+    Shell.Run run = new Shell().run("twin", MAP.toString(), "A_MIR");
+    assertThat(run.out()).contains("B_MIR", "by its pins: ").doesNotContain("not placed yet");
+  }
+
+  @Test
+  void twinOfAPin_followsFromTheCircuit() {
+    assertThat(new Shell().run("twin", MAP.toString(), "R112.2").out()).contains("twin R212.2");
+  }
 }

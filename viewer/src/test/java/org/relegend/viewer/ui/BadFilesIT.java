@@ -90,7 +90,7 @@ class BadFilesIT {
   }
 
   @Test
-  void folderThatIsNoMap_isToldOf_andThenTheStartShows() throws Exception {
+  void folderThatIsNoMap_isToldOf_andTheMapStaysOpen() throws Exception {
     Path other = Files.createDirectory(folder.resolve("other"));
     try (Technician tech = start()) {
       drop(tech, other);
@@ -98,6 +98,7 @@ class BadFilesIT {
       assertThat(tech.message()).contains(other.toString());
       tech.key("ENTER");
       tech.await("the message gone", () -> tech.message().isEmpty());
+      assertThat(tech.window().sitting()).isPresent();
     }
     try (MapFolder kept = MapFolder.openReadOnly(map)) {
       assertThat(kept.map().placements()).isNotEmpty();

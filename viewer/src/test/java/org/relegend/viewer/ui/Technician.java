@@ -329,7 +329,7 @@ final class Technician implements AutoCloseable {
         .orElseThrow(() -> new AssertionError("no " + type.getSimpleName() + " named " + name));
   }
 
-  private static <T extends Component> Optional<T> search(
+  static <T extends Component> Optional<T> search(
       Container in, Class<T> type, String name) {
     for (Component child : in.getComponents()) {
       if (type.isInstance(child) && name.equals(child.getName())) {

@@ -1,0 +1,99 @@
+package org.relegend.viewer.ui;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.swing.JOptionPane;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import org.relegend.scan.Progress;
+import org.relegend.share.Pack;
+import org.relegend.share.PackOptions;
+import org.relegend.share.PackReport;
+
+/** Packs the open map to give away, and tells what went in and what stayed out. */
+final class PackGiving {
+  private static final String OUT = Texts.of("givepack.out");
+  private static final String IN = Texts.of("givepack.in");
+
+  private final ViewerWindow window;
+  private final Program program;
+
+  PackGiving(ViewerWindow window, Program program) {
+    this.window = window;
+    this.program = program;
+  }
+
+  /** Asks what goes in; nobody's name, no free text and no page does unasked. */
+  void ask() {
+    Optional<Sitting> open = window.sitting();
+    if (open.isEmpty()) {
+      return;
+    }
+    Path map = open.get().folder().path().toAbsolutePath();
+    Path proposed = map.resolveSibling(map.getFileName() + Pack.ENDING);
+    new Form("givepack")
+        .line("file", proposed.toString())
+        .choice("photos", List.of(IN, OUT), IN)
+        .choice("pages", List.of(OUT, IN), OUT)
+        .choice("notes", List.of(OUT, IN), OUT)
+        .choice("names", List.of(OUT, IN), OUT)
+        .line("never", "")
+        .ask(window)
+        .ifPresent(
+            told ->
+                window
+                    .files()
+                    .path(told.getOrDefault("file", ""))
+                    .ifPresent(file -> window.saved(() -> pack(open.get(), file, options(told)))));
+  }
+
+  private static PackOptions options(Map<String, String> told) {
+    return new PackOptions(
+        goesIn(told, "photos") ? Optional.empty() : Optional.of(Set.of()),
+        goesIn(told, "pages"),
+        goesIn(told, "notes"),
+        goesIn(told, "names"),
+        Map.of(),
+        Stream.of(told.getOrDefault("never", "").split(";"))
+            .map(String::strip)
+            .filter(text -> !text.isEmpty())
+            .toList());
+  }
+
+  private static boolean goesIn(Map<String, String> told, String field) {
+    return IN.equals(told.get(field));
+  }
+
+  private void pack(Sitting open, Path file, PackOptions options) {
+    program
+        .jobs()
+        .run(
+            Texts.of("givepack.working", file),
+            watch -> Pack.write(open.folder(), file, options, Progress.UNWATCHED),
+            report -> tell(file, report),
+            window.files()::fail);
+  }
+
+  private void tell(Path file, PackReport report) {
+    JTextArea text =
+        new JTextArea(
+            Texts.of(
+                "givepack.report",
+                file,
+                String.join("\n    ", report.wentIn()),
+                String.join("\n    ", report.stayedOut())),
+            18,
+            64);
+    text.setName("givepack.report");
+    text.setEditable(false);
+    text.setLineWrap(true);
+    text.setWrapStyleWord(true);
+    text.setCaretPosition(0);
+    JOptionPane.showMessageDialog(
+        window, new JScrollPane(text), Texts.of("givepack.title"), JOptionPane.PLAIN_MESSAGE);
+  }
+}
