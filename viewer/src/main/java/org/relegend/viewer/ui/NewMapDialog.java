@@ -13,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 
 /** Asks for the title of a new map and the folder it is made in. */
 final class NewMapDialog {
@@ -62,6 +63,8 @@ final class NewMapDialog {
     where.add(choose, BorderLayout.EAST);
     put(form, where, 1, 1);
     Object[] options = {Texts.of("new.create"), Texts.of("dialog.cancel")};
+    title.addActionListener(entered -> take(options[0]));
+    folder.addActionListener(entered -> take(options[0]));
     int answer =
         JOptionPane.showOptionDialog(
             over,
@@ -76,6 +79,13 @@ final class NewMapDialog {
     return answer == 0 && complete
         ? Optional.of(new Asked(title.getText().strip(), Path.of(folder.getText().strip())))
         : Optional.empty();
+  }
+
+  /** Enter in a line takes the form. */
+  private void take(Object option) {
+    if (SwingUtilities.getAncestorOfClass(JOptionPane.class, title) instanceof JOptionPane pane) {
+      pane.setValue(option);
+    }
   }
 
   private void choose(Component over) {
