@@ -130,9 +130,7 @@ final class TwinCommand extends Answering {
         placed.stream()
             .limit(PINS_TOLD)
             .map(Subject::of)
-            .map(
-                pin ->
-                    index.map().nameOf(pin) + " " + Placements.text(index.placementsOf(pin)))
+            .map(pin -> index.map().nameOf(pin) + " " + Placements.text(index.placementsOf(pin)))
             .collect(Collectors.joining("; "));
     return placed.size() <= PINS_TOLD
         ? "by its pins: " + first

@@ -220,8 +220,7 @@ final class Adding {
   private static Optional<Picture> before(Sitting sitting, EditGroup edit) {
     List<Picture> added = pictures(edit);
     return sitting.session().map().pictures().stream()
-        .filter(
-            known -> !added.isEmpty() && added.stream().allMatch(one -> isSame(known, one)))
+        .filter(known -> !added.isEmpty() && added.stream().allMatch(one -> isSame(known, one)))
         .findFirst();
   }
 

@@ -18,7 +18,9 @@ import org.relegend.scan.PictureSamples;
 import org.relegend.share.Unpack;
 import org.relegend.viewer.session.Session;
 
-/** What can't be opened or made leaves the open map open; packing; a photo that is there already. */
+/**
+ * What can't be opened or made leaves the open map open; packing; a photo that is there already.
+ */
 class FileMenuIT {
   @TempDir private Path folder;
 
@@ -63,7 +65,8 @@ class FileMenuIT {
     tech.awaitMessage();
     assertThat(tech.message()).contains("there is a map in this folder already");
     tech.key("ENTER");
-    tech.await("the form again", () -> title(tech).filter(t -> t.getText().equals("map")).isPresent());
+    tech.await(
+        "the form again", () -> title(tech).filter(t -> t.getText().equals("map")).isPresent());
     tech.key("ESCAPE");
     tech.await("the form gone", () -> tech.front().isEmpty());
   }

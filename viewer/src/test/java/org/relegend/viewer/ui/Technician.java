@@ -329,8 +329,7 @@ final class Technician implements AutoCloseable {
         .orElseThrow(() -> new AssertionError("no " + type.getSimpleName() + " named " + name));
   }
 
-  static <T extends Component> Optional<T> search(
-      Container in, Class<T> type, String name) {
+  static <T extends Component> Optional<T> search(Container in, Class<T> type, String name) {
     for (Component child : in.getComponents()) {
       if (type.isInstance(child) && name.equals(child.getName())) {
         return Optional.of(type.cast(child));
