@@ -23,8 +23,9 @@ record Pointing(Session session, Hub hub, Looks looks) {
       return;
     }
     Optional<Placement> hit = Hits.at(session.document().seen(), click);
-    Set<HazardZone> zones =
-        new LinkedHashSet<>(Hits.zonesAt(session.document().seen(), click.picture(), click.at()));
+    Set<HazardZone> around =
+        Set.copyOf(Hits.zonesAt(session.document().seen(), click.picture(), click.at()));
+    Set<HazardZone> zones = new LinkedHashSet<>(around);
     hit.ifPresent(place -> zones.addAll(session.exposure().of(place.subject())));
     if (session.tool().marksPlaces() && session.document().isOwn(click.picture())) {
       hub.say(Notice.Kind.UNIT_PHOTO);
@@ -43,17 +44,13 @@ record Pointing(Session session, Hub hub, Looks looks) {
       case TRACE -> session.gate().through(zones, () -> session.trace(hit));
       case ZONE -> session.outlining().click(click);
       case MEASURE ->
-          session
-              .gate()
-              .through(session.pairing().zonesAt(click), () -> session.measuring().click(click));
+          session.gate().through(around, () -> session.measuring().click(click));
       case LINE_UP ->
           session
               .gate()
               .through(session.pairing().zonesAt(click), () -> session.pairing().click(click));
       case STRAIGHTEN ->
-          session
-              .gate()
-              .through(session.pairing().zonesAt(click), () -> session.squaring().click(click));
+          session.gate().through(around, () -> session.squaring().click(click));
     }
   }
 

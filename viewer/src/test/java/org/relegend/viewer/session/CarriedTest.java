@@ -92,6 +92,20 @@ class CarriedTest {
     assertThat(bench.session.selection().subject()).isEmpty();
   }
 
+  /** Only while photos are lined up does a carried zone mean nothing yet. */
+  @Test
+  void carriedHazardZone_standsBeforeMeasuringAndStraightening() {
+    BoardMap map =
+        linedUp(Bench.with(Bench.placedChannels(), Bench.mains(TOP, 900, 700, 1100, 900)));
+    for (Tool tool : List.of(Tool.MEASURE, Tool.STRAIGHTEN)) {
+      Bench bench = new Bench(map);
+      bench.session.desk().show(SOLDER);
+      bench.session.take(tool);
+      bench.click(SOLDER, 3020, 850);
+      assertThat(bench.session.gate().caution()).as(tool.toString()).isPresent();
+    }
+  }
+
   @Test
   void carriedHazardZone_isNamedByTheOneDrawn_andItIsSaidWhereThatIs() {
     Bench bench =
