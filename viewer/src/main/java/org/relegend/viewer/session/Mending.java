@@ -2,10 +2,13 @@ package org.relegend.viewer.session;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.relegend.check.Finding;
 import org.relegend.circuit.Circuit;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.Unmarked;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
@@ -36,9 +39,11 @@ public final class Mending {
     }
     Circuit circuit = Circuit.of(map);
     Attestation inferred = new Attestation(Evidence.INFERRED, now.author(), now.at());
-    return Hazards.of(circuit, LimitSet.INSTRUMENTS).proposals(circuit).stream()
+    Hazards hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
+    Set<HazardZone.Kind> kinds = kinds(finding, hazards);
+    return hazards.proposals(circuit).stream()
         .filter(zone -> finding.picture().filter(zone.picture()::equals).isPresent())
-        .filter(zone -> finding.code().equals("unmarked-charge") == isCharge(zone.kind()))
+        .filter(zone -> kinds.contains(zone.kind()))
         .findFirst()
         .map(
             zone ->
@@ -52,7 +57,12 @@ public final class Mending {
                         List.of(inferred))));
   }
 
-  private static boolean isCharge(HazardZone.Kind kind) {
-    return kind == HazardZone.Kind.STORED_CHARGE;
+  /** What threatens at the places that the finding names. */
+  private static Set<HazardZone.Kind> kinds(Finding finding, Hazards hazards) {
+    return hazards.unmarked().stream()
+        .filter(danger -> finding.picture().filter(danger.picture()::equals).isPresent())
+        .filter(danger -> finding.subjects().contains(danger.subject()))
+        .map(Unmarked::kind)
+        .collect(Collectors.toSet());
   }
 }
