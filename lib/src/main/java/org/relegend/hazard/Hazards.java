@@ -127,6 +127,19 @@ public record Hazards(
     return !mains.nodes().isEmpty();
   }
 
+  /**
+   * Whether the cautions are to be read before anyone works on it: mains or high voltage reach
+   * something, or a declared voltage charges a capacitor by as much as counts. That it is false
+   * says nothing of the instrument.
+   */
+  public boolean callForCautions() {
+    return !reached.isEmpty() || charges.stream().anyMatch(this::isKnownToCount);
+  }
+
+  private boolean isKnownToCount(StoredCharge charge) {
+    return charge.basis() == StoredCharge.Basis.DECLARED && charge.isNoteworthy(limits);
+  }
+
   /** A zone that could be drawn: the hull of what lies outside on one picture, with a margin. */
   public record Proposal(PictureId picture, HazardZone.Kind kind, List<Point> outline) {
     public Proposal {

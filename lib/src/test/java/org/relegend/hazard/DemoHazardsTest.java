@@ -223,4 +223,30 @@ class DemoHazardsTest {
             List.of(BoardMapSamples.says(Evidence.SEEN)));
     assertThat(of(half.withLineUps(Table.of(List.of(pairs)))).unmarked()).isEmpty();
   }
+
+  /** An inlet, a high voltage or a charge is enough, each without a zone or a word on mains. */
+  @Test
+  void cautions_areCalledForByAnInlet_highVoltageAndStoredChargeAlike() {
+    BoardMap bare = DEMO.withZones(Table.of(List.of()));
+    for (var net : DEMO.nets()) {
+      bare = bare.withNets(bare.nets().with(net.withPotential(Potential.UNKNOWN)));
+    }
+    assertThat(of(bare).callForCautions()).isTrue();
+    BoardMap noInlet = BoardMapSamples.divider();
+    assertThat(of(noInlet).callForCautions()).isFalse();
+    assertThat(of(HazardMaps.with(noInlet, "VP", Potential.Nature.DC, 300)).callForCautions())
+        .isTrue();
+    BoardMap capacitor =
+        BoardMapSamples.with(
+            BoardMapSamples.with(
+                BoardMapSamples.blank(),
+                BoardMapSamples.part("C1", "cap-pol", "4700u 63V", "+", "-")),
+            BoardMapSamples.net("RAW", "C1.+"),
+            BoardMapSamples.net("GND", "C1.-"));
+    assertThat(of(capacitor).callForCautions()).isFalse();
+    capacitor = HazardMaps.with(capacitor, "GND", Potential.Nature.REFERENCE, 0);
+    capacitor = HazardMaps.with(capacitor, "RAW", Potential.Nature.DC, 50);
+    assertThat(of(capacitor).reached()).isEmpty();
+    assertThat(of(capacitor).callForCautions()).isTrue();
+  }
 }

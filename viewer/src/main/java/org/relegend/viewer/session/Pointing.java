@@ -43,14 +43,12 @@ record Pointing(Session session, Hub hub, Looks looks) {
               .through(zones, () -> session.pinning().click(click).ifPresent(session::showDone));
       case TRACE -> session.gate().through(zones, () -> session.trace(hit));
       case ZONE -> session.outlining().click(click);
-      case MEASURE ->
-          session.gate().through(around, () -> session.measuring().click(click));
+      case MEASURE -> session.gate().through(around, () -> session.measuring().click(click));
       case LINE_UP ->
           session
               .gate()
               .through(session.pairing().zonesAt(click), () -> session.pairing().click(click));
-      case STRAIGHTEN ->
-          session.gate().through(around, () -> session.squaring().click(click));
+      case STRAIGHTEN -> session.gate().through(around, () -> session.squaring().click(click));
     }
   }
 

@@ -13,8 +13,6 @@ import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
-import org.relegend.map.HazardZone;
-import org.relegend.map.Potential;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import org.relegend.viewer.session.Change;
@@ -144,14 +142,24 @@ final class ViewerWindow extends JFrame {
             job -> job.release(() -> files.release(open, then)), () -> files.release(open, then));
   }
 
-  /** At the first opening of a map with mains, by whoever sits here. */
-  private void cautionFirst(BoardMap map) {
-    boolean mains =
-        map.nets().stream().anyMatch(net -> net.potential().nature() == Potential.Nature.MAINS)
-            || map.zones().stream().anyMatch(zone -> zone.kind() == HazardZone.Kind.MAINS);
-    if (mains && !program.settings().hasReadCautions(map.id()) && CautionDialog.showFirst(this)) {
-      program.settings().readCautions(map.id());
+  /** Those that the map's dangers call for, once for each map; then what is next. */
+  private void cautionFirst(Sitting open, Runnable next) {
+    BoardMap map = open.session().map();
+    if (program.settings().hasReadCautions(map.id())) {
+      next.run();
+      return;
     }
+    FirstCaution.run(
+        program.jobs(),
+        map,
+        called -> {
+          if (sitting().map(Sitting::session).filter(open.session()::equals).isPresent()) {
+            if (called && CautionDialog.showFirst(this)) {
+              program.settings().readCautions(map.id());
+            }
+            next.run();
+          }
+        });
   }
 
   /** Lays an opened map into the window, without a job. */
@@ -196,10 +204,7 @@ final class ViewerWindow extends JFrame {
     settle(session);
     SwingUtilities.invokeLater(panel::typeName);
     SwingUtilities.invokeLater(
-        () -> {
-          cautionFirst(session.map());
-          remembering.goBack(opened.before());
-        });
+        () -> cautionFirst(sat, () -> remembering.goBack(opened.before())));
   }
 
   private static void lay(JobKeeping kept, Sitting sat) {

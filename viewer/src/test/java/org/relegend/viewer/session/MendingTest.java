@@ -18,7 +18,8 @@ import org.relegend.map.NetId;
 import org.relegend.map.Potential;
 
 class MendingTest {
-  private static BoardMap carrying(BoardMap map, String net, Potential.Nature nature, double volts) {
+  private static BoardMap carrying(
+      BoardMap map, String net, Potential.Nature nature, double volts) {
     Net found = map.net(new NetId(net)).orElseThrow();
     return map.withNets(map.nets().with(found.withPotential(new Potential(nature, volts))));
   }
