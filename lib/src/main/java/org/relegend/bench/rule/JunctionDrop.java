@@ -2,23 +2,56 @@ package org.relegend.bench.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.relegend.bench.Reading;
+import org.relegend.bench.Setting;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Quantity;
 
 /**
- * The drop across a silicon junction: half a volt and a little more while it conducts. Far more is
+ * The drop across a junction: of silicon half a volt and a little more while it conducts. Far more is
  * an open junction, nothing at all a short one (or one that is off, as its twin tells). Read at two
  * nodes under power, or at the part itself with a meter's diode test.
  */
 final class JunctionDrop implements Rule {
-  /** Least and most drop of a silicon junction that conducts. */
-  static final double LEAST = 0.4;
-
+  /** Far above what any junction has, also one of little drop at its full current. */
   static final double MOST = 0.9;
+
+  /**
+   * Least and most drop in a meter's diode test, in volts; and the least of one that conducts in
+   * circuit. Figures for Schottky and germanium are common practice.
+   */
+  private enum Material {
+    SILICON("silicon", 0.4, MOST),
+    SCHOTTKY("a Schottky diode", 0.15, 0.45),
+    GERMANIUM("germanium", 0.2, 0.4);
+
+    private final String word;
+    private final double least;
+    private final double most;
+
+    Material(String word, double least, double most) {
+      this.word = word;
+      this.least = least;
+      this.most = most;
+    }
+
+    /** As the part's kind or value tells; silicon where neither does. */
+    static Material of(Unit unit, PartId id) {
+      String told =
+          unit.map()
+              .part(id)
+              .map(part -> (part.kind() + " " + part.value()).toLowerCase(Locale.ROOT))
+              .orElse("");
+      if (told.contains("schottky")) {
+        return SCHOTTKY;
+      }
+      return told.contains("germanium") ? GERMANIUM : SILICON;
+    }
+  }
 
   /** Less than this between the two sides is no drop at all. */
   private static final double NOTHING = 0.05;
@@ -34,7 +67,8 @@ final class JunctionDrop implements Rule {
   @Override
   public String source() {
     return "US Army TM 11-6125-256-34 and transistor fault-finding texts: 0.5 to 0.7 V; base and"
-        + " emitter alike is a short, far above 0.7 V an open junction";
+        + " emitter alike is a short, far above 0.7 V an open junction; Schottky 0.15 to 0.45 V and germanium"
+        + " 0.2 to 0.4 V in the diode test by common practice";
   }
 
   @Override
@@ -83,7 +117,10 @@ final class JunctionDrop implements Rule {
         Optional<Volts> a = element.healthy(roles[0]);
         Optional<Volts> b = element.healthy(roles[1]);
         boolean conducts =
-            a.isPresent() && b.isPresent() && sign * (a.get().value() - b.get().value()) >= LEAST;
+            a.isPresent()
+                && b.isPresent()
+                && sign * (a.get().value() - b.get().value())
+                    >= Material.of(unit, element.part()).least;
         if (conducts && Math.abs(drop) < NOTHING) {
           return Optional.of(shorted(element, roles, drop));
         }
@@ -141,14 +178,16 @@ final class JunctionDrop implements Rule {
 
   private Optional<Finding> diodeTest(Unit unit, Reading reading) {
     Optional<PartId> part = partOf(reading.at());
-    if (part.isEmpty() || reading.quantity() != Quantity.VOLTAGE) {
+    if (part.isEmpty() || !isDiodeTest(reading)) {
       return Optional.empty();
     }
     boolean junction =
         unit.isFamily(part.get(), "transistor")
             || unit.kind(part.get()).map(kind -> kind.name().equals("diode")).orElse(false);
     double drop = Math.abs(reading.value());
-    if (!junction || drop >= LEAST && drop <= most(unit, part.get())) {
+    Material material = Material.of(unit, part.get());
+    double most = material == Material.SILICON ? most(unit, part.get()) : material.most;
+    if (!junction || drop >= material.least && drop <= most) {
       return Optional.empty();
     }
     String name = unit.map().nameOf(reading.at());
@@ -157,11 +196,11 @@ final class JunctionDrop implements Rule {
             code(),
             Severity.ERROR,
             List.of(reading.at()),
-            drop < LEAST
-                ? "%s drops %s in the diode test, less than silicon does: shorted, or something beside it conducts."
-                    .formatted(name, Volts.text(drop))
-                : "%s drops %s in the diode test, more than silicon does: open."
-                    .formatted(name, Volts.text(drop)),
+            drop < material.least
+                ? "%s drops %s in the diode test, less than %s does: shorted, or something beside it conducts."
+                    .formatted(name, Volts.text(drop), material.word)
+                : "%s drops %s in the diode test, more than %s does: open."
+                    .formatted(name, Volts.text(drop), material.word),
             "Lift one leg and test again: in circuit other parts conduct too.",
             source(),
             List.of(
@@ -169,6 +208,17 @@ final class JunctionDrop implements Rule {
                     part.get(),
                     reading.setting().lifted() ? Blame.STRONG : Blame.MEDIUM,
                     "drops %s in the diode test".formatted(Volts.text(drop))))));
+  }
+
+  /** A meter tests a junction with the unit off or the part out of it; else it is a live voltage. */
+  private static boolean isDiodeTest(Reading reading) {
+    boolean said =
+        reading.setting().lifted()
+            || reading.setting().power() == Setting.Power.OFF
+            || reading.setting().words().toLowerCase(Locale.ROOT).contains("diode test");
+    return reading.quantity() == Quantity.VOLTAGE
+        && said
+        && reading.setting().power() != Setting.Power.ON;
   }
 
   private static Optional<PartId> partOf(Subject at) {

@@ -149,7 +149,37 @@ class RulesTest {
         .contains("open");
   }
 
+  private static List<Finding> tested(String kind, double volts, Setting.Power power) {
+    return findings(
+        new Boards()
+            .parts("D1 " + kind + " - A=A_X K=A_Y")
+            .job(job -> dropAt(job, volts, Setting.with(Instrument.DIGITAL_METER).with(power)))
+            .unit(),
+        "junction-drop");
+  }
+
+  @Test
+  void junction_isQuiet_onAVoltageReadAtThePartUnderPower() {
+    assertThat(tested("diode", 12.4, Setting.Power.ON)).isEmpty();
+    assertThat(tested("diode", 12.4, Setting.Power.UNSTATED)).isEmpty();
+    assertThat(tested("diode", 2.4, Setting.Power.OFF)).hasSize(1);
+  }
+
+  // Schottky about 0.15 to 0.45 V, germanium about 0.2 to 0.4 V in a diode test (common practice).
+  @Test
+  void junction_knowsSchottkyAndGermanium_byTheirKind() {
+    assertThat(tested("schottky", 0.22, Setting.Power.OFF)).isEmpty();
+    assertThat(tested("germanium-diode", 0.28, Setting.Power.OFF)).isEmpty();
+    assertThat(tested("diode", 0.28, Setting.Power.OFF)).hasSize(1);
+    assertThat(tested("schottky", 0.05, Setting.Power.OFF)).hasSize(1);
+    assertThat(tested("germanium-diode", 0.6, Setting.Power.OFF)).hasSize(1);
+  }
+
   private static Job dropAt(Job job, double volts) {
+    return dropAt(job, volts, Setting.with(Instrument.DIGITAL_METER).with(Setting.Power.OFF));
+  }
+
+  private static Job dropAt(Job job, double volts, Setting setting) {
     return job.withReadings(
         job.readings()
             .with(
@@ -157,7 +187,7 @@ class RulesTest {
                     job.nextReading(),
                     Subject.of(new PartId("D1")),
                     new Amount(Quantity.VOLTAGE, volts),
-                    Setting.with(Instrument.DIGITAL_METER).with(Setting.Power.OFF),
+                    setting,
                     "",
                     JobSamples.NOON)));
   }
