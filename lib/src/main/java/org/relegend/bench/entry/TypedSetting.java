@@ -30,6 +30,9 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
     }
   }
 
+  /** No meter for volts takes less (common practice: 1 kilohm per volt and up). */
+  private static final double LEAST_OHMS = 1000;
+
   private static final Pattern POWER = Pattern.compile("(?:power(?:ed)?\\s*(on|off)?|(unpowered))");
   private static final Pattern AGAINST =
       Pattern.compile("(?i)(?:node\\s+)?(?:against|to|ref(?:erence)?)\\s+(\\S+)");
@@ -67,6 +70,30 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
       throw new IllegalArgumentException(noLimit(text), unread);
     }
     throw new IllegalArgumentException(noLimit(text));
+  }
+
+  /**
+   * Reads the input resistance of a meter, "10M", in ohms.
+   *
+   * @throws IllegalArgumentException with one sentence where it is none, or none that a meter has
+   */
+  public static double inputOhms(String text) {
+    String plain = text.strip().replaceFirst("(?i)\\s*ohms?\\s*$", "").replace("Mohm", "M");
+    return requireInput(TypedReading.parse(plain, Quantity.RESISTANCE).value(), text);
+  }
+
+  /**
+   * The ohms that were read from this text, if a meter can have them; 0 stands for unknown.
+   *
+   * @throws IllegalArgumentException with one sentence where no meter has so little
+   */
+  public static double requireInput(double ohms, String text) {
+    if (ohms != 0 && ohms < LEAST_OHMS) {
+      throw new IllegalArgumentException(
+          "\"%s\" is too little for the input of a meter: M stands for millions of ohms, m for thousandths, so write 10M"
+              .formatted(Names.printable(text.strip())));
+    }
+    return ohms;
   }
 
   private static String noLimit(String text) {
@@ -169,8 +196,7 @@ public record TypedSetting(Setting setting, Optional<Limit> limit) {
       Matcher found = METER.matcher(piece);
       if (found.matches()) {
         String told = found.group(1) == null ? found.group(2) : found.group(1);
-        String ohms = told.replaceFirst("(?i)\\s*ohms?\\s*$", "").replace("Mohm", "M");
-        instrument = new Instrument("", amount(ohms, Quantity.RESISTANCE), 0);
+        instrument = new Instrument("", inputOhms(told), 0);
       }
       return found.matches();
     }

@@ -103,6 +103,15 @@ class EntryTest {
     assertThat(with.farads()).isCloseTo(farads, within(1e-18));
   }
 
+  /** A small m for a large one: corrected voltages would be absurd. */
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"meter 10m", "10m meter", "meter 10 mohm", "meter 470"})
+  void aMeterOfMilliohms_isRefused_andMIsExplained(String text) {
+    assertThatThrownBy(() -> TypedSetting.parse(text, Instrument.UNKNOWN))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("M stands for millions");
+  }
+
   @Test
   void offAndLifted() {
     Setting setting = TypedSetting.parse("power off; lifted", Instrument.UNKNOWN).setting();

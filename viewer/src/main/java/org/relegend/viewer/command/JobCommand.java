@@ -18,12 +18,11 @@ import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.MapLink;
 import org.relegend.bench.entry.JobTables;
-import org.relegend.bench.entry.TypedReading;
+import org.relegend.bench.entry.TypedSetting;
 import org.relegend.bench.entry.WrittenTables;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
-import org.relegend.marking.Quantity;
 import org.relegend.store.JobFolder;
 import org.relegend.store.Json;
 import org.relegend.store.MapFormat;
@@ -226,7 +225,7 @@ final class JobCommand extends Answering {
         job = new JobEdit.ChangeIntake(changed).applyTo(job);
       }
       if (!meter.isEmpty()) {
-        double ohms = TypedReading.parse(meter, Quantity.RESISTANCE).value();
+        double ohms = TypedSetting.inputOhms(meter);
         job = new JobEdit.ChangeInstrument(new Instrument("", ohms, 0)).applyTo(job);
       }
     }

@@ -19,6 +19,7 @@ import org.relegend.bench.LogEntry;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Setting;
 import org.relegend.bench.entry.TypedLine;
+import org.relegend.bench.entry.TypedSetting;
 import org.relegend.map.Designator;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
@@ -132,7 +133,9 @@ final class JobDeeds {
     return new Setting(
         against.isEmpty() ? "" : TypedLine.net(against, session.bench().circuit()),
         new Instrument(
-            told.getOrDefault("name", ""), ohms.value(), farads(told.getOrDefault("farads", ""))),
+            told.getOrDefault("name", ""),
+            TypedSetting.requireInput(ohms.value(), typed),
+            farads(told.getOrDefault("farads", ""))),
         Setting.Power.of(told.getOrDefault("power", "on")),
         before.lifted(),
         told.getOrDefault("words", ""));

@@ -278,6 +278,7 @@ class JobCommandsTest {
             shell.run("job", temp.resolve("job")),
             shell.run("job", temp.resolve("job"), "--map", temp.resolve("nothing")),
             shell.run("job", temp.resolve("job"), "--map", MAP, "--meter", "lots"),
+            shell.run("job", temp.resolve("job"), "--map", MAP, "--meter", "10m"),
             shell.run("job", temp.resolve("job"), "--map", MAP, "--readings", "none.csv"))) {
       assertThat(run.code()).isEqualTo(2);
       assertThat(run.out()).isEmpty();
