@@ -32,8 +32,9 @@ final class CustomerRecord {
     told("Serial number", intake.serial());
     told("For", intake.customer());
     if (!intake.equals(Intake.EMPTY)) {
-      told("Taken in", JobFacts.day(intake.at()));
+      told("Taken in", facts.day(intake.at()));
     }
+    told("Days and times", facts.clock());
     told("With it came", intake.accessories());
     flow.down(4);
     section("What you told us", intake.complaint());
@@ -157,7 +158,7 @@ final class CustomerRecord {
         mark ->
             section(
                 "Insulation and protective earth",
-                "Measured on %s. %s".formatted(JobFacts.day(mark.at()), mark.note())));
+                "Measured on %s. %s".formatted(facts.day(mark.at()), mark.note())));
   }
 
   private void caution() {

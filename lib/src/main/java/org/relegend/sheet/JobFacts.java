@@ -1,7 +1,7 @@
 package org.relegend.sheet;
 
 import java.time.Instant;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,11 +32,8 @@ import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
 /** What the records say of one job, in words. */
-record JobFacts(Job job, Circuit circuit, Unit unit) {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ISO_LOCAL_DATE.withZone(ZoneOffset.UTC);
-  private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm").withZone(ZoneOffset.UTC);
+record JobFacts(Job job, Circuit circuit, Unit unit, ZoneId zone) {
+  private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
   private static final int FIGURES = 4;
 
   /**
@@ -55,20 +52,29 @@ record JobFacts(Job job, Circuit circuit, Unit unit) {
       Optional<Volts> twin,
       OptionalDouble difference) {}
 
-  static JobFacts of(Job job, Circuit circuit) {
-    return new JobFacts(job, circuit, Unit.of(job, circuit));
+  static JobFacts of(Job job, Circuit circuit, ZoneId zone) {
+    return new JobFacts(job, circuit, Unit.of(job, circuit), zone);
   }
 
   BoardMap map() {
     return circuit.map();
   }
 
-  static String day(Instant at) {
-    return DAY.format(at);
+  String day(Instant at) {
+    return DateTimeFormatter.ISO_LOCAL_DATE.format(at.atZone(zone));
   }
 
-  static String minute(Instant at) {
-    return MINUTE.format(at);
+  String minute(Instant at) {
+    return MINUTE.format(at.atZone(zone));
+  }
+
+  /** Whose clock days and times are told by: "UTC", "UTC+01:00", "Europe/Berlin". */
+  String clock() {
+    if (!zone.getRules().isFixedOffset()) {
+      return zone.getId();
+    }
+    String offset = zone.getRules().getOffset(Instant.EPOCH).getId();
+    return offset.equals("Z") ? "UTC" : "UTC" + offset;
   }
 
   List<LogEntry> log(LogEntry.Kind kind) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -51,17 +52,20 @@ public final class JobSheets {
   private final Job job;
   private final Circuit circuit;
   private final Function<Picture, Path> files;
+  private final ZoneId zone;
 
   /**
    * Records of one job.
    *
    * @param circuit of the map it lies over
    * @param files where the file of a picture is, one of the map or one of the job's photos
+   * @param zone by whose clock days and times are printed
    */
-  public JobSheets(Job job, Circuit circuit, Function<Picture, Path> files) {
+  public JobSheets(Job job, Circuit circuit, Function<Picture, Path> files, ZoneId zone) {
     this.job = job;
     this.circuit = circuit;
     this.files = files;
+    this.zone = zone;
   }
 
   /**
@@ -70,7 +74,7 @@ public final class JobSheets {
    * @param printed the date that is printed, so that the same call gives the same bytes
    */
   public Printed print(Copy copy, Paper paper, Instant printed) {
-    JobFacts facts = JobFacts.of(job, circuit);
+    JobFacts facts = JobFacts.of(job, circuit, zone);
     String digest = MapFormat.digest(circuit.map());
     try (Press press = new Press(paper)) {
       Flow flow = new Flow(press);
@@ -88,7 +92,7 @@ public final class JobSheets {
               title + " - repair record",
               List.of(title, copy == Copy.CUSTOMER ? "Repair record" : "Shop copy - private"),
               copy == Copy.CUSTOMER
-                  ? "job %s · printed %s".formatted(job.id(), Provenance.date(printed))
+                  ? "job %s · printed %s".formatted(job.id(), facts.day(printed))
                   : "job %s · %s"
                       .formatted(job.id(), Provenance.line(circuit.map(), digest, printed)),
               printed);

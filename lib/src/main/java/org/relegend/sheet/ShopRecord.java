@@ -44,6 +44,7 @@ final class ShopRecord {
     flow.heading("Job " + facts.job().id(), 20);
     Hazards hazards = Hazards.of(facts.circuit(), LimitSet.INSTRUMENTS);
     MapSheets.cautions(flow, hazards.knowsMains());
+    told("Days and times", facts.clock());
     intake();
     origin(printed);
     checklist();
@@ -73,7 +74,7 @@ final class ShopRecord {
     told("History", intake.history());
     told(
         "Taken in",
-        JobFacts.day(intake.at())
+        facts.day(intake.at())
             + (intake.receivedBy().isEmpty() ? "" : " by " + intake.receivedBy()));
     flow.down(6);
   }
@@ -112,7 +113,7 @@ final class ShopRecord {
           facts
               .job()
               .mark(step)
-              .map(mark -> (JobFacts.minute(mark.at()) + " " + mark.author()).strip())
+              .map(mark -> (facts.minute(mark.at()) + " " + mark.author()).strip())
               .orElse("open"),
           facts.job().mark(step).map(mark -> mark.note()).orElse(""));
     }
@@ -224,7 +225,7 @@ final class ShopRecord {
     for (Reading reading : facts.job().readings()) {
       table.row(
           reading.id().toString(),
-          JobFacts.minute(reading.taken()),
+          facts.minute(reading.taken()),
           facts.map().nameOf(reading.at()),
           JobFacts.text(reading.amount()),
           facts.setting(reading),
@@ -319,7 +320,7 @@ final class ShopRecord {
                 new Ruled.Column("By", 10)));
     for (LogEntry entry : facts.job().log()) {
       table.row(
-          JobFacts.minute(entry.at()),
+          facts.minute(entry.at()),
           entry.kind().word(),
           facts.names(entry.about()),
           entry.text(),

@@ -7,6 +7,8 @@ import static org.relegend.map.BoardMapSamples.NOON;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -136,7 +138,7 @@ class JobSheetsTest {
 
   private static Printed print(JobSheets.Copy copy) throws StoreException {
     MapFolder folder = MapFolder.openReadOnly(Sheets.DEMO);
-    return new JobSheets(job(folder.map()), Circuit.of(folder.map()), folder::fileOf)
+    return new JobSheets(job(folder.map()), Circuit.of(folder.map()), folder::fileOf, ZoneOffset.UTC)
         .print(copy, Paper.A4, NOON);
   }
 
@@ -198,11 +200,27 @@ class JobSheetsTest {
             .withConditions(Table.empty())
             .withHypotheses(Table.empty());
     Printed printed =
-        new JobSheets(open, Circuit.of(folder.map()), folder::fileOf)
+        new JobSheets(open, Circuit.of(folder.map()), folder::fileOf, ZoneOffset.UTC)
             .print(JobSheets.Copy.SHOP, Paper.A4, NOON);
     try (Sheets sheets = new Sheets(printed.pdf())) {
       assertThat(sheets.text()).contains("Suspects, by a simple model Part Share Reasons C102 ");
     }
+  }
+
+  /** A reading late in the evening is of that day, whatever the day in Greenwich. */
+  @Test
+  void daysAndTimes_areThoseOfTheShop_andSayWhoseTheyAre() throws StoreException {
+    MapFolder folder = MapFolder.openReadOnly(Sheets.DEMO);
+    Circuit circuit = Circuit.of(folder.map());
+    Instant late = Instant.parse("2026-03-01T02:30:00Z");
+    JobFacts west = JobFacts.of(job(folder.map()), circuit, ZoneOffset.ofHours(-5));
+    assertThat(west.day(late)).isEqualTo("2026-02-28");
+    assertThat(west.minute(late)).isEqualTo("2026-02-28 21:30");
+    assertThat(west.clock()).isEqualTo("UTC-05:00");
+    assertThat(JobFacts.of(job(folder.map()), circuit, ZoneId.of("Europe/Berlin")).clock())
+        .isEqualTo("Europe/Berlin");
+    assertThat(shop).contains("Days and times: UTC");
+    assertThat(customer).contains("Days and times: UTC");
   }
 
   @Test
@@ -224,7 +242,7 @@ class JobSheetsTest {
     Job empty = Job.empty("none", new MapLink(map.id(), "0".repeat(64), "", ""));
     for (JobSheets.Copy copy : JobSheets.Copy.values()) {
       JobSheets sheets =
-          new JobSheets(empty, Circuit.of(map), picture -> Sheets.DEMO.resolve(picture.file()));
+          new JobSheets(empty, Circuit.of(map), picture -> Sheets.DEMO.resolve(picture.file()), ZoneOffset.UTC);
       try (Sheets read = new Sheets(sheets.print(copy, Paper.LETTER, NOON).pdf())) {
         assertThat(read.text()).contains("job none");
       }

@@ -3,6 +3,7 @@ package org.relegend.viewer.command;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -160,7 +161,8 @@ final class SheetCommand extends Answering {
             picture ->
                 map.pictures().has(picture.id())
                     ? under.fileOf(picture)
-                    : opened.path().resolve(picture.file()))
+                    : opened.path().resolve(picture.file()),
+            ZoneId.systemDefault())
         .print(copy.orElse(JobSheets.Copy.SHOP), paper, printed());
   }
 

@@ -2,6 +2,7 @@ package org.relegend.viewer.ui;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -141,10 +142,11 @@ final class Printing {
               .orElseGet(() -> new MapSheets(circuit, files))
               .print(paper, node.map(List::of).orElse(List.of()), day, watch::at);
       case CUSTOMER ->
-          new JobSheets(job.orElseThrow(), circuit, files)
+          new JobSheets(job.orElseThrow(), circuit, files, ZoneId.systemDefault())
               .print(JobSheets.Copy.CUSTOMER, paper, day);
       case SHOP ->
-          new JobSheets(job.orElseThrow(), circuit, files).print(JobSheets.Copy.SHOP, paper, day);
+          new JobSheets(job.orElseThrow(), circuit, files, ZoneId.systemDefault())
+              .print(JobSheets.Copy.SHOP, paper, day);
     };
   }
 }
