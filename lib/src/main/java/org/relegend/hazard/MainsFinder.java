@@ -151,12 +151,24 @@ final class MainsFinder {
     return new MainsReach.Bridge(step.in(), step.out(), amps(step), walked);
   }
 
-  /** A capacitor made for bridging is small whatever its value; one of unknown value isn't. */
+  /**
+   * A capacitor made for bridging is small whatever its value; one of unknown value isn't. The
+   * currents of those side by side add up.
+   */
   private boolean isLarge(Step step) {
-    boolean made =
-        circuit.kindOf(step.in().part()).filter(kind -> kind.name().equals("cap-y")).isPresent();
-    OptionalDouble amps = amps(step);
-    return !made && (amps.isEmpty() || amps.getAsDouble() > TOUCH_AMPS);
+    return !isMade(step) && (amps(step).isEmpty() || ampsBeside(step) > TOUCH_AMPS);
+  }
+
+  private boolean isMade(Step step) {
+    return circuit.kindOf(step.in().part()).filter(k -> k.name().equals("cap-y")).isPresent();
+  }
+
+  /** Of all capacitors between the same two nodes, those made for bridging included. */
+  private double ampsBeside(Step step) {
+    return capacitors.values().stream()
+        .filter(other -> other.from().equals(step.from()) && other.to().equals(step.to()))
+        .mapToDouble(other -> amps(other).orElse(0))
+        .sum();
   }
 
   /** I = 2 pi f C V. */

@@ -29,6 +29,17 @@ class BridgedBarrierTest {
     assertThat(only(CHECK, bridged("")).message()).endsWith("its value isn't known");
   }
 
+  /** By hand: 2 pi x 60 Hz x 4.7 nF x 230 V = 0.41 mA each, 0.82 mA together; limit 0.5 mA. */
+  @Test
+  void fires_asAnError_forTwoSmallOnesSideBySide() {
+    BoardMap one = bridged("4n7");
+    assertThat(only(CHECK, one).severity()).isEqualTo(Severity.WARNING);
+    BoardMap two = HazardMaps.joined(one, "C10", "cap", "4n7", "MAINS_L_SW", "0V");
+    assertThat(CheckCase.inspect(CHECK, two))
+        .hasSize(2)
+        .anyMatch(finding -> finding.severity() == Severity.ERROR);
+  }
+
   @Test
   void isQuiet_forACapacitorBetweenTheLines() {
     assertQuiet(CHECK, HazardMaps.demo());
