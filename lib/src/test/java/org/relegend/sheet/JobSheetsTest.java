@@ -138,7 +138,8 @@ class JobSheetsTest {
 
   private static Printed print(JobSheets.Copy copy) throws StoreException {
     MapFolder folder = MapFolder.openReadOnly(Sheets.DEMO);
-    return new JobSheets(job(folder.map()), Circuit.of(folder.map()), folder::fileOf, ZoneOffset.UTC)
+    return new JobSheets(
+            job(folder.map()), Circuit.of(folder.map()), folder::fileOf, ZoneOffset.UTC)
         .print(copy, Paper.A4, NOON);
   }
 
@@ -242,7 +243,11 @@ class JobSheetsTest {
     Job empty = Job.empty("none", new MapLink(map.id(), "0".repeat(64), "", ""));
     for (JobSheets.Copy copy : JobSheets.Copy.values()) {
       JobSheets sheets =
-          new JobSheets(empty, Circuit.of(map), picture -> Sheets.DEMO.resolve(picture.file()), ZoneOffset.UTC);
+          new JobSheets(
+              empty,
+              Circuit.of(map),
+              picture -> Sheets.DEMO.resolve(picture.file()),
+              ZoneOffset.UTC);
       try (Sheets read = new Sheets(sheets.print(copy, Paper.LETTER, NOON).pdf())) {
         assertThat(read.text()).contains("job none");
       }
@@ -267,7 +272,8 @@ class JobSheetsTest {
     Job found = job(map);
     List<Reading> before = found.readings().stream().filter(r -> r.taken().equals(NOON)).toList();
     JobFacts facts =
-        JobFacts.of(found.withReadings(Table.of(before)).withLog(Table.empty()), circuit);
+        JobFacts.of(
+            found.withReadings(Table.of(before)).withLog(Table.empty()), circuit, ZoneOffset.UTC);
     assertThat(facts.comparedWith(new NetId("B_DOUT"))).startsWith("the map: ");
     assertThat(facts.comparedWith(new NetId("A_DOUT"))).isEqualTo("the twin");
     assertThat(shop).contains("compared with the map").contains("the twin");

@@ -12,9 +12,9 @@ import org.relegend.map.Subject;
 import org.relegend.marking.Quantity;
 
 /**
- * The drop across a junction: of silicon half a volt and a little more while it conducts. Far more is
- * an open junction, nothing at all a short one (or one that is off, as its twin tells). Read at two
- * nodes under power, or at the part itself with a meter's diode test.
+ * The drop across a junction: of silicon half a volt and a little more while it conducts. Far more
+ * is an open junction, nothing at all a short one (or one that is off, as its twin tells). Read at
+ * two nodes under power, or at the part itself with a meter's diode test.
  */
 final class JunctionDrop implements Rule {
   /** Far above what any junction has, also one of little drop at its full current. */
@@ -210,7 +210,9 @@ final class JunctionDrop implements Rule {
                     "drops %s in the diode test".formatted(Volts.text(drop))))));
   }
 
-  /** A meter tests a junction with the unit off or the part out of it; else it is a live voltage. */
+  /**
+   * A meter tests a junction with the unit off or the part out of it; else it is a live voltage.
+   */
   private static boolean isDiodeTest(Reading reading) {
     boolean said =
         reading.setting().lifted()

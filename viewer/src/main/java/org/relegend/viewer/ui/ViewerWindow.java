@@ -203,8 +203,7 @@ final class ViewerWindow extends JFrame {
     files.tell(opened);
     settle(session);
     SwingUtilities.invokeLater(panel::typeName);
-    SwingUtilities.invokeLater(
-        () -> cautionFirst(sat, () -> remembering.goBack(opened.before())));
+    SwingUtilities.invokeLater(() -> cautionFirst(sat, () -> remembering.goBack(opened.before())));
   }
 
   private static void lay(JobKeeping kept, Sitting sat) {
