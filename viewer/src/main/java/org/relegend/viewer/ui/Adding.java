@@ -267,6 +267,13 @@ final class Adding {
     next();
   }
 
+  /** What is still to be asked about was meant for the map that is left. */
+  void forget() {
+    while (waiting.size() > 1) {
+      waiting.removeLast(); // the first is being worked on, and takes itself away
+    }
+  }
+
   private void queue(Runnable ask) {
     waiting.add(ask);
     if (waiting.size() == 1) {

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -149,7 +150,11 @@ final class MapFiles {
   private static void copyTree(Path from, Path to) throws IOException {
     List<Path> all;
     try (Stream<Path> walk = Files.walk(from)) {
-      all = walk.filter(Files::isRegularFile).toList();
+      // the map's file last: where it is, the copy is whole
+      all =
+          walk.filter(Files::isRegularFile)
+              .sorted(Comparator.comparing(file -> file.endsWith(MapFolder.MAP_FILE)))
+              .toList();
     }
     for (Path file : all) {
       Path copy = to.resolve(from.relativize(file).toString());

@@ -292,7 +292,9 @@ final class PicturePane extends JPanel {
     List<String> words = new ArrayList<>();
     if (laid instanceof Photo) {
       int zones = scene.zonesOn(laid.id()).size();
-      words.add(zones == 0 ? Texts.of("zones.none") : Texts.of("zones.some", zones));
+      boolean apart = session.document().carrier().on(laid.id()).isEmpty();
+      String none = apart && scene.isOfUnit(laid.id()) ? "zones.apart" : "zones.none";
+      words.add(zones == 0 ? Texts.of(none) : Texts.of("zones.some", zones));
     }
     canvas
         .view()

@@ -157,15 +157,15 @@ final class QuestionBar extends JPanel {
         clash.pins().isEmpty()
             ? Texts.of("question.meet", name(clash.wanted()), on)
             : Texts.of("question.taken", pins, on));
-    begin(
-        offerText(
-            Texts.of("question.taken.join", name(clash.wanted()), on),
-            "J",
-            () -> session.answer(taken, NetClash.Choice.JOIN)));
+    offerText(
+        Texts.of("question.taken.join", name(clash.wanted()), on),
+        "J",
+        () -> session.answer(taken, NetClash.Choice.JOIN));
     if (!clash.pins().isEmpty()) {
       offer("question.taken.move", "M", () -> session.answer(taken, NetClash.Choice.MOVE));
     }
-    offer("question.taken.leave", "V", () -> session.answer(taken, NetClash.Choice.LEAVE));
+    // Enter changes nothing: two nets made one by a slip are hard to take apart again
+    begin(offer("question.taken.leave", "V", () -> session.answer(taken, NetClash.Choice.LEAVE)));
   }
 
   private String name(ZoneId zone) {

@@ -135,6 +135,7 @@ final class ViewerWindow extends JFrame {
       open.session().document().setReadOnly(open.folder().readOnly());
       return;
     }
+    adding.forget();
     open.checking().stop();
     open.remembering().stop();
     open.job()
