@@ -54,7 +54,8 @@ final class Form {
   }
 
   Form line(String field, String value) {
-    JTextField text = new JTextField(value, 34);
+    JTextField text = new TypedField(34);
+    text.setText(value);
     text.selectAll();
     return put(field, text);
   }
