@@ -59,18 +59,13 @@ public final class GreyPage {
         image.getRGB(0, y, row.length, 1, row, 0, row.length);
         for (int x = 0; x < row.length; x++) {
           brightness[y * row.length + x] =
-              (byte) weighed(row[x] >> 16 & 255, row[x] >> 8 & 255, row[x] & 255);
+              (byte) PhotoBrightness.weighed(row[x] >> 16 & 255, row[x] >> 8 & 255, row[x] & 255);
         }
       }
       return new GreyPage(image.getWidth(), image.getHeight(), brightness);
     } catch (IOException problem) {
       throw PhotoFile.damaged(file, problem);
     }
-  }
-
-  /** As ITU-R BT.601 weighs red, green and blue. */
-  private static int weighed(int red, int green, int blue) {
-    return (299 * red + 587 * green + 114 * blue) / 1000;
   }
 
   private static GreyPage read(PhotoFile photo, int mostPixels) throws PictureException {
@@ -108,7 +103,8 @@ public final class GreyPage {
         sums[x / block] +=
             bands == 1
                 ? samples[at] & 255
-                : weighed(samples[at] & 255, samples[at + 1] & 255, samples[at + 2] & 255);
+                : PhotoBrightness.weighed(
+                    samples[at] & 255, samples[at + 1] & 255, samples[at + 2] & 255);
       }
       if (y % block == block - 1) {
         for (int i = 0; i < across; i++) {

@@ -42,9 +42,11 @@ public record PhotoBrightness(int width, int height, byte[] pixels) {
   }
 
   private static byte weighed(byte[] samples, int at) {
-    int red = samples[at] & 255;
-    int green = samples[at + 1] & 255;
-    int blue = samples[at + 2] & 255;
-    return (byte) ((299 * red + 587 * green + 114 * blue) / 1000);
+    return (byte) weighed(samples[at] & 255, samples[at + 1] & 255, samples[at + 2] & 255);
+  }
+
+  /** As ITU-R BT.601 weighs red, green and blue, 0 to 255. */
+  static int weighed(int red, int green, int blue) {
+    return (299 * red + 587 * green + 114 * blue) / 1000;
   }
 }

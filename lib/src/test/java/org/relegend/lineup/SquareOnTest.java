@@ -14,22 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.relegend.map.Point;
 
 class SquareOnTest {
-  /**
-   * The view of a plane published with the graf pictures of Mikolajczyk and Schmid, as printed in
-   * the OpenCV 3.0 documentation (tutorial on local features, H1to3p.xml); here of a board of 80 mm
-   * by 64 mm, ten units to the millimetre.
-   */
-  private static final Transform PUBLISHED =
-      Transform.of(
-          0.76285898,
-          -0.29922929,
-          225.67123,
-          0.33443473,
-          1.0143901,
-          -76.999973,
-          3.4663091e-4,
-          -1.4364524e-5,
-          1);
+  /** Here of a board of 80 mm by 64 mm, ten units to the millimetre. */
+  private static final Transform PUBLISHED = TransformTest.WALL;
 
   private static List<Point> corners(Transform view) {
     return new ArrayList<>(
