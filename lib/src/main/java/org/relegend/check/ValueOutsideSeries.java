@@ -66,7 +66,9 @@ final class ValueOutsideSeries implements Check {
   private static boolean isInside(ValueReading reading) {
     double value = reading.amount().value();
     boolean isPart = value > 1e-15 && value < 1e15;
+    // a can's value is the sum of its sections
     return !isPart
+        || !reading.sections().isEmpty()
         || series(reading)
             .map(series -> series.contains(value) || PreferredSeries.E24.contains(value))
             .orElseGet(() -> PreferredSeries.coarsestWith(value).isPresent());

@@ -32,6 +32,10 @@ public final class ComponentValues {
     if (text.isEmpty()) {
       return Readings.noValue("No value is written.");
     }
+    Optional<ValueReading> can = sections(text, expected);
+    if (can.isPresent()) {
+      return answered(text, List.of(can.get()), expected);
+    }
     List<BandColour> colours = BandColour.list(text);
     if (colours.isEmpty()) {
       return ValueParts.of(text, expected).readings();
@@ -42,6 +46,12 @@ public final class ComponentValues {
     }
     List<ValueReading> readings = bands.readings().stream().map(BandReading::value).toList();
     return answered(text, readings, expected);
+  }
+
+  /** Several sections in one can; a capacitor's alone, since "2x10k" is no can. */
+  private static Optional<ValueReading> sections(String text, Optional<Quantity> expected) {
+    boolean capacitor = expected.isPresent() && expected.get() == Quantity.CAPACITANCE;
+    return capacitor ? CapacitorSections.reading(text) : Optional.empty();
   }
 
   /** The readings, told apart by whether they are of the expected quantity. */

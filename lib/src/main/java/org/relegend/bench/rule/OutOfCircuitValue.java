@@ -41,6 +41,8 @@ final class OutOfCircuitValue implements Rule {
           reading.quantity() == Quantity.RESISTANCE || reading.quantity() == Quantity.CAPACITANCE;
       if (value && reading.at() instanceof Subject.OfPart of) {
         unit.marking(of.part(), reading.quantity())
+            // of a can with several sections nobody told which was measured
+            .filter(marking -> marking.sections().isEmpty())
             .flatMap(marking -> compare(unit, of.part(), reading, marking))
             .ifPresent(found::add);
       }
