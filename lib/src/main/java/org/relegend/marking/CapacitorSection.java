@@ -8,7 +8,8 @@ import java.util.Optional;
  * One section of a capacitor that has several in one can.
  *
  * @param capacitance in farads, above zero
- * @param rating its voltage, where the marking tells one; a rating told once counts for all sections
+ * @param rating its voltage, where the marking tells one; a rating told once counts for all
+ *     sections
  */
 public record CapacitorSection(Amount capacitance, Optional<Amount> rating) {
   public CapacitorSection {

@@ -5,8 +5,8 @@ import static java.util.Objects.requireNonNull;
 import java.util.List;
 
 /**
- * What a marking tells beside value, tolerance and ratings: the law of a potentiometer, the speed of
- * a fuse, the style of a military part.
+ * What a marking tells beside value, tolerance and ratings: the law of a potentiometer, the speed
+ * of a fuse, the style of a military part.
  *
  * @param what what it is about, as "law" or "fuse characteristic"
  * @param code as written on the part: "A", "T", "RN60"

@@ -40,9 +40,23 @@ class CapacitorSectionsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "40u 450V", "8", "16-16 450V", "8+8+", "+8 450", "8++8", "10/40pF", "3/2/1A", "1/2/3",
-        "40u 450V + 20u + 10u 25V", "0+8 450", "8+k 450", "2x10k", "1+1+1+1+1+1+1+1+1+1",
-        "8+8\u200F", "8+8 450V 105"
+        "",
+        "40u 450V",
+        "8",
+        "16-16 450V",
+        "8+8+",
+        "+8 450",
+        "8++8",
+        "10/40pF",
+        "3/2/1A",
+        "1/2/3",
+        "40u 450V + 20u + 10u 25V",
+        "0+8 450",
+        "8+k 450",
+        "2x10k",
+        "1+1+1+1+1+1+1+1+1+1",
+        "8+8\u200F",
+        "8+8 450V 105"
       })
   void textWithoutSections_givesNone(String text) {
     assertThat(CapacitorSections.of(text)).isEmpty();
@@ -69,8 +83,7 @@ class CapacitorSectionsTest {
     assertThatThrownBy(() -> new CapacitorSection(farads, Optional.of(ohms)))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(
-            () ->
-                new CapacitorSection(new Amount(Quantity.CAPACITANCE, 0), Optional.empty()))
+            () -> new CapacitorSection(new Amount(Quantity.CAPACITANCE, 0), Optional.empty()))
         .isInstanceOf(IllegalArgumentException.class);
   }
 }
