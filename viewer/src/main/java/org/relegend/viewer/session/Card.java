@@ -45,7 +45,7 @@ public record Card(
   }
 
   /** The same without the twin's place. */
-  Card holding() {
+  public Card holding() {
     return new Card(
         subject, page, photo, unit, twin, follows, Optional.empty(), true, joined, zones);
   }

@@ -5,11 +5,11 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Placement;
 
 /** What an edit, undone or redone, changed on the pictures. */
-final class Changed {
+public final class Changed {
   private Changed() {}
 
   /** The first placement that is new or elsewhere now, else the first that is gone. */
-  static Optional<Placement> place(BoardMap before, BoardMap after) {
+  public static Optional<Placement> place(BoardMap before, BoardMap after) {
     if (before.placements().equals(after.placements())) {
       return Optional.empty();
     }

@@ -11,17 +11,17 @@ import org.relegend.map.PlacementEdits;
 import org.relegend.map.Subject;
 
 /** What is done to the marked placements: moved, taken away, confirmed; each one edit. */
-public final class Corrections {
+public final class Corrections implements Room {
   private final Document document;
   private final Selection selection;
   private final Hand hand;
   private final Hub hub;
 
-  Corrections(Document document, Selection selection, Hand hand, Hub hub) {
-    this.document = document;
-    this.selection = selection;
-    this.hand = hand;
-    this.hub = hub;
+  public Corrections(Session session) {
+    document = session.document();
+    selection = session.selection();
+    hand = session.hand();
+    hub = session.hub();
   }
 
   /** Moves the marked placements of one picture by so much, in picture units. */

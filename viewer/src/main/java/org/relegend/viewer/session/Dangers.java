@@ -16,15 +16,15 @@ import org.relegend.map.Subject;
  * soon as its body, one of its sections or one of its pins is, on any picture: the board is one
  * thing, whichever picture shows it. That no zone is found never means that there is no danger.
  */
-final class Dangers {
+public final class Dangers {
   private final MapIndex index;
 
-  Dangers(MapIndex index) {
+  public Dangers(MapIndex index) {
     this.index = index;
   }
 
   /** The zones around a subject: for a net, around any of the parts it joins. */
-  List<HazardZone> around(Subject subject) {
+  public List<HazardZone> around(Subject subject) {
     Set<HazardZone> zones = new LinkedHashSet<>();
     if (index.map().zones().isEmpty()) {
       return List.of();

@@ -24,7 +24,7 @@ public final class Desk {
   private boolean linked = true;
   private boolean comparing;
 
-  Desk(Document document, Hub hub) {
+  public Desk(Document document, Hub hub) {
     this.document = document;
     this.hub = hub;
     settle();
@@ -79,7 +79,7 @@ public final class Desk {
   }
 
   /** Lays the next page after the one on the left on the right; tells whether there is one. */
-  boolean layPageBeside() {
+  public boolean layPageBeside() {
     List<PictureId> pages = pages().stream().map(Picture::id).toList();
     if (pages.size() < 2) {
       return false;
@@ -117,7 +117,7 @@ public final class Desk {
    * Lays another photo of the board shown on the left: its other side, or else any; beside a photo
    * of the unit the map's of the same side. Tells whether there is one.
    */
-  boolean face() {
+  public boolean face() {
     Optional<PictureId> other =
         (isOwnShown() ? sameSide() : otherSide())
             .map(Photo::id)
@@ -158,7 +158,7 @@ public final class Desk {
   }
 
   /** Lays these two photos side by side. */
-  void compare(PictureId left, PictureId right) {
+  public void compare(PictureId left, PictureId right) {
     if (!comparing || !left.equals(facing) || !right.equals(photo)) {
       comparing = true;
       facing = left;
@@ -168,7 +168,7 @@ public final class Desk {
   }
 
   /** A page lies on the left again. */
-  void unface() {
+  public void unface() {
     comparing = false;
     if (facing != null || beside != null) {
       facing = null;
@@ -238,7 +238,7 @@ public final class Desk {
   }
 
   /** The photo of the other side of the same board, of the unit beside one of the unit. */
-  Optional<Photo> otherSide() {
+  public Optional<Photo> otherSide() {
     return others(false)
         .min(Comparator.comparing(other -> document.isOwn(other.id()) != isOwnShown()));
   }
@@ -266,7 +266,7 @@ public final class Desk {
   /**
    * Takes note that the map changed: pictures that are gone are laid aside, the first ones shown.
    */
-  void settle() {
+  public void settle() {
     PictureId pageBefore = page;
     PictureId photoBefore = photo;
     PictureId facingBefore = facing;

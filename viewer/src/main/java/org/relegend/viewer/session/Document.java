@@ -45,7 +45,7 @@ public final class Document {
   private Following following = Following.NONE;
   private boolean readOnly;
 
-  Document(EditHistory history, Hub hub) {
+  public Document(EditHistory history, Hub hub) {
     this.hub = hub;
     this.history = history;
   }
@@ -72,7 +72,7 @@ public final class Document {
   }
 
   /** Lays the photos of a job beside those of the map, in the place of those before. */
-  void lay(Table<PictureId, JobPhoto> photos) {
+  public void lay(Table<PictureId, JobPhoto> photos) {
     if (!photos.equals(own)) {
       own = photos;
       forget();
@@ -146,7 +146,7 @@ public final class Document {
   }
 
   /** The twins of what is seen, said or following from what was said. */
-  TwinLookup twins() {
+  public TwinLookup twins() {
     return new TwinLookup(index(), following);
   }
 
@@ -155,7 +155,7 @@ public final class Document {
     return following;
   }
 
-  void follow(Following worked) {
+  public void follow(Following worked) {
     following = worked;
     hub.fire(Change.TWINS);
   }

@@ -9,9 +9,9 @@ import org.relegend.map.HazardZone;
 import org.relegend.map.Subject;
 
 /** Which hazard zones come into view when something is chosen. */
-record Exposure(Document document, Desk desk) {
+public record Exposure(Document document, Desk desk) {
   /** Those around the thing itself, and around what each card beside it shows, twins included. */
-  Set<HazardZone> of(Subject subject) {
+  public Set<HazardZone> of(Subject subject) {
     Dangers dangers = new Dangers(document.index());
     Set<HazardZone> zones = new LinkedHashSet<>(dangers.around(subject));
     for (Card card : new StripMaker(document, desk).of(subject).cards()) {
@@ -22,7 +22,7 @@ record Exposure(Document document, Desk desk) {
   }
 
   /** Those around the thing itself, where it alone is shown. */
-  Set<HazardZone> ofPlace(Subject subject) {
+  public Set<HazardZone> ofPlace(Subject subject) {
     return new LinkedHashSet<>(new Dangers(document.index()).around(subject));
   }
 

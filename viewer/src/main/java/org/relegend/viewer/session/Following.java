@@ -34,7 +34,7 @@ public final class Following {
   private static final int MOST = 8;
 
   /** A twin that follows, and what from. */
-  record Found(ProposedTwin pair, Card.Follows follows) {}
+  public record Found(ProposedTwin pair, Card.Follows follows) {}
 
   private final List<Twins> found;
   private final boolean unasked;
@@ -126,28 +126,28 @@ public final class Following {
   }
 
   /** In order, as the map keeps pairs. */
-  static TwinPair.Key key(ProposedTwin pair) {
+  public static TwinPair.Key key(ProposedTwin pair) {
     return pair.a().compareTo(pair.b()) <= 0
         ? new TwinPair.Key(pair.a(), pair.b())
         : new TwinPair.Key(pair.b(), pair.a());
   }
 
   /** The same, with these pairs not believed. */
-  Following rejecting(Collection<TwinPair.Key> pairs) {
+  public Following rejecting(Collection<TwinPair.Key> pairs) {
     return new Following(found, unasked, problem, Set.copyOf(pairs));
   }
 
-  boolean isRejected(ProposedTwin pair) {
+  public boolean isRejected(ProposedTwin pair) {
     return rejected.contains(key(pair));
   }
 
   /** The twin of a part, section, pin or net that is sure enough to be used. */
-  Optional<Found> of(Subject subject) {
+  public Optional<Found> of(Subject subject) {
     return Optional.ofNullable(bySubject.get(subject));
   }
 
   /** Those that any of may be the twin, where the circuit can't tell which. */
-  List<Subject> several(Subject subject) {
+  public List<Subject> several(Subject subject) {
     for (TwinGroup group : groups()) {
       if (group.a().contains(subject)) {
         return group.b();
@@ -187,7 +187,7 @@ public final class Following {
   }
 
   /** Each two channels by themselves, without what was rejected. */
-  List<Twins> channels() {
+  public List<Twins> channels() {
     return found.stream().map(this::withoutRejected).toList();
   }
 

@@ -26,12 +26,12 @@ public final class Gate {
   private final Set<Read> read = new HashSet<>();
   private @Nullable Held held;
 
-  Gate(Hub hub) {
+  public Gate(Hub hub) {
     this.hub = hub;
   }
 
   /** Runs this at once, or when the cautions of these zones were read; never, if turned back. */
-  void through(Set<HazardZone> zones, Runnable then) {
+  public void through(Set<HazardZone> zones, Runnable then) {
     List<HazardZone> unread = unread(zones);
     if (unread.isEmpty()) {
       then.run();
@@ -42,7 +42,7 @@ public final class Gate {
   }
 
   /** Whether a place inside these zones may be shown now. */
-  boolean isOpen(Set<HazardZone> zones) {
+  public boolean isOpen(Set<HazardZone> zones) {
     return unread(zones).isEmpty();
   }
 
@@ -76,7 +76,7 @@ public final class Gate {
   }
 
   /** Nobody has read anything yet, as with another map. */
-  void reset() {
+  public void reset() {
     read.clear();
     held = null;
   }

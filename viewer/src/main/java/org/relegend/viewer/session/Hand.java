@@ -1,6 +1,7 @@
 package org.relegend.viewer.session;
 
 import java.time.Clock;
+import java.time.Instant;
 import org.relegend.map.Attestation;
 import org.relegend.map.Evidence;
 
@@ -11,7 +12,7 @@ public final class Hand {
   private Evidence evidence = Evidence.SEEN;
   private String author = "";
 
-  Hand(Hub hub, Clock clock) {
+  public Hand(Hub hub, Clock clock) {
     this.hub = hub;
     this.clock = clock;
   }
@@ -38,7 +39,12 @@ public final class Hand {
     hub.fire(Change.EVIDENCE);
   }
 
-  Attestation attests() {
+  /** When something noted now happens. */
+  public Instant now() {
+    return clock.instant();
+  }
+
+  public Attestation attests() {
     return attests(evidence);
   }
 

@@ -13,14 +13,14 @@ import org.relegend.map.Point;
 import org.relegend.map.Subject;
 
 /** What is meant by pointing at a place of a picture. */
-final class Hits {
+public final class Hits {
   private Hits() {}
 
   /**
    * The placement pointed at: the nearest pad or net label within reach, else the smallest body
    * around the point, else the nearest body within reach.
    */
-  static Optional<Placement> at(BoardMap map, Click click) {
+  public static Optional<Placement> at(BoardMap map, Click click) {
     List<Placement> here = on(map, click.picture());
     return nearest(here, click, false)
         .or(() -> smallestAround(here, click.at()))
@@ -28,7 +28,7 @@ final class Hits {
   }
 
   /** All placements whose point lies in a rectangle between two corners. */
-  static List<Placement> within(BoardMap map, PictureId picture, Point a, Point b) {
+  public static List<Placement> within(BoardMap map, PictureId picture, Point a, Point b) {
     double left = Math.min(a.x(), b.x());
     double right = Math.max(a.x(), b.x());
     double top = Math.min(a.y(), b.y());
@@ -40,7 +40,7 @@ final class Hits {
   }
 
   /** The hazard zones of a picture around a point. */
-  static List<HazardZone> zonesAt(BoardMap map, PictureId picture, Point at) {
+  public static List<HazardZone> zonesAt(BoardMap map, PictureId picture, Point at) {
     return map.zones().stream()
         .filter(zone -> zone.picture().equals(picture) && Outline.contains(zone.outline(), at))
         .toList();

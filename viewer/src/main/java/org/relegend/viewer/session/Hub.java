@@ -8,42 +8,42 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.viewer.work.OwnerThread;
 
 /** Tells those who show a session what has changed, and keeps the last thing said. */
-final class Hub {
+public final class Hub {
   private final OwnerThread owner;
   private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
   private @Nullable Notice last;
 
-  Hub(OwnerThread owner) {
+  public Hub(OwnerThread owner) {
     this.owner = owner;
   }
 
-  void check() {
+  public void check() {
     owner.check();
   }
 
-  void add(Consumer<Change> listener) {
+  public void add(Consumer<Change> listener) {
     listeners.add(listener);
   }
 
-  void fire(Change change) {
+  public void fire(Change change) {
     owner.check();
     listeners.forEach(listener -> listener.accept(change));
   }
 
-  void say(Notice.Kind kind, Object... arguments) {
+  public void say(Notice.Kind kind, Object... arguments) {
     last = Notice.of(kind, arguments);
     fire(Change.NOTICE);
   }
 
   /** Something else was begun: what didn't happen before, and what was to be done, is over. */
-  void moveOn() {
+  public void moveOn() {
     if (last().filter(said -> said.kind().isRefusal() || said.kind().isPrompt()).isPresent()) {
       last = null;
       fire(Change.NOTICE);
     }
   }
 
-  Optional<Notice> last() {
+  public Optional<Notice> last() {
     return Optional.ofNullable(last);
   }
 }

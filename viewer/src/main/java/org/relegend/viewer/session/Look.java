@@ -24,19 +24,19 @@ public record Look(
     extent = List.copyOf(extent);
   }
 
-  static Look at(Placement placement) {
+  public static Look at(Placement placement) {
     return new Look(
         placement.picture(), placement.at(), extentOf(placement), Optional.empty(), false);
   }
 
   /** So near a place that this and what belongs to it can be made out. */
-  static Look closeTo(Placement placement, List<Placement> belonging) {
+  public static Look closeTo(Placement placement, List<Placement> belonging) {
     List<Point> extent = new ArrayList<>(extentOf(placement));
     belonging.forEach(other -> extent.addAll(extentOf(other)));
     return new Look(placement.picture(), placement.at(), extent, Optional.empty(), true);
   }
 
-  static Look at(Placement placement, Placement comeFrom) {
+  public static Look at(Placement placement, Placement comeFrom) {
     Spot from = new Spot(comeFrom.picture(), comeFrom.at());
     return new Look(
         placement.picture(), placement.at(), extentOf(placement), Optional.of(from), false);

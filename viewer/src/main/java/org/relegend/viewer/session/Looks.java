@@ -12,32 +12,32 @@ import org.relegend.map.Point;
 import org.relegend.map.Subject;
 
 /** Brings places into view: lays their pictures on the desk, then asks that they be looked at. */
-final class Looks {
+public final class Looks {
   private final Desk desk;
   private final List<Consumer<Look>> listeners = new CopyOnWriteArrayList<>();
 
-  Looks(Desk desk) {
+  public Looks(Desk desk) {
     this.desk = desk;
   }
 
-  void add(Consumer<Look> listener) {
+  public void add(Consumer<Look> listener) {
     listeners.add(listener);
   }
 
   /** At a place where nothing is placed yet. */
-  void at(PictureId picture, Point to, List<Point> extent) {
+  public void at(PictureId picture, Point to, List<Point> extent) {
     show(picture);
     tell(new Look(picture, to, extent, Optional.empty(), true));
   }
 
   /** On both pictures. */
-  void at(Card card) {
+  public void at(Card card) {
     at(card.page());
     at(card.photo());
   }
 
   /** Near, on both pictures: the card's own place, with what else there belongs to the subject. */
-  void closeTo(Card card, Subject subject, MapIndex index) {
+  public void closeTo(Card card, Subject subject, MapIndex index) {
     Places places = new Places(index);
     Stream.of(card.page(), card.photo())
         .flatMap(Optional::stream)
@@ -49,7 +49,7 @@ final class Looks {
   }
 
   /** On the other picture than the one the technician points at, as long as the two are linked. */
-  void besides(Card card, PictureId pointedAt) {
+  public void besides(Card card, PictureId pointedAt) {
     if (desk.isLinked()) {
       at(card.page().filter(place -> !place.picture().equals(pointedAt) && !isPage(pointedAt)));
       at(card.photo().filter(place -> !place.picture().equals(pointedAt) && isPage(pointedAt)));
@@ -60,7 +60,7 @@ final class Looks {
     return desk.pages().stream().anyMatch(page -> page.id().equals(picture));
   }
 
-  void at(Optional<Placement> place) {
+  public void at(Optional<Placement> place) {
     place.ifPresent(
         found -> {
           show(found.picture());
@@ -69,12 +69,12 @@ final class Looks {
   }
 
   /** At the spot of the screen where the eye is now. */
-  void across(Placement from, Placement to) {
+  public void across(Placement from, Placement to) {
     show(to.picture());
     tell(Look.at(to, from));
   }
 
-  void across(Look.Spot from, PictureId picture, Point to) {
+  public void across(Look.Spot from, PictureId picture, Point to) {
     show(picture);
     tell(new Look(picture, to, List.of(to), Optional.of(from), false));
   }

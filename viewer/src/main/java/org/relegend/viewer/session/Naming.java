@@ -21,26 +21,26 @@ import org.relegend.map.Subject;
  * What a typed name means: R101 a part, R101.2 or "R101 2" a pin, U101/Ta a section, A_ATT a net.
  * Names are taken whatever their case, the exact spelling first.
  */
-final class Naming {
+public final class Naming {
   /**
    * What a name stands for, with the edits that add to the map what it doesn't have yet.
    *
    * @param additions empty where all of it is known
    */
-  record Meaning(Subject subject, List<Edit> additions) {
-    Meaning {
+  public record Meaning(Subject subject, List<Edit> additions) {
+    public Meaning {
       additions = List.copyOf(additions);
     }
   }
 
   private final MapIndex index;
 
-  Naming(MapIndex index) {
+  public Naming(MapIndex index) {
     this.index = index;
   }
 
   /** What is known under that name. */
-  Optional<Subject> known(String typed) {
+  public Optional<Subject> known(String typed) {
     String text = typed.strip();
     return part(text)
         .map(part -> Subject.of(part.id()))
@@ -53,7 +53,7 @@ final class Naming {
    *
    * @param board where a new part sits
    */
-  Optional<Meaning> meant(String typed, BoardId board) {
+  public Optional<Meaning> meant(String typed, BoardId board) {
     String text = typed.strip();
     Optional<Subject> known = known(text);
     if (known.isPresent()) {
@@ -92,11 +92,11 @@ final class Naming {
     return Part.named(id, designator, board);
   }
 
-  Optional<Part> part(String name) {
+  public Optional<Part> part(String name) {
     return exactOrAnyCase(name, index.map().parts(), part -> part.designator().text());
   }
 
-  Optional<Net> net(String name) {
+  public Optional<Net> net(String name) {
     return exactOrAnyCase(name, index.map().nets(), Net::name);
   }
 
@@ -143,7 +143,7 @@ final class Naming {
   }
 
   /** A net id that is free, from a name or, where that is empty, counted: N1, N2… */
-  NetId freshNet(String name) {
+  public NetId freshNet(String name) {
     BoardMap map = index.map();
     if (name.isEmpty()) {
       int number = 1;

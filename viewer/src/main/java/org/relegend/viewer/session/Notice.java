@@ -123,7 +123,7 @@ public record Notice(Kind kind, List<Object> arguments) {
     }
 
     /** Whether it says what to do next with the tool that was taken. */
-    boolean isPrompt() {
+    public boolean isPrompt() {
       return this == CORNERS_FIRST || name().startsWith("PROMPT_");
     }
 
@@ -137,7 +137,7 @@ public record Notice(Kind kind, List<Object> arguments) {
     arguments = List.copyOf(arguments);
   }
 
-  static Notice of(Kind kind, Object... arguments) {
+  public static Notice of(Kind kind, Object... arguments) {
     return new Notice(kind, List.of(arguments).stream().map(Notice::numberOrText).toList());
   }
 

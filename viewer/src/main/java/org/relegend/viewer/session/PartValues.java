@@ -10,14 +10,14 @@ import org.relegend.marking.Readings;
 import org.relegend.marking.ValueReading;
 
 /** Values as typed, read as a part's kind tells what they must be. */
-final class PartValues {
+public final class PartValues {
   private PartValues() {}
 
   /**
    * What the value says. While the kind is unknown, that of the usual kind of such a designator is
    * expected; of a kind without number, nothing is.
    */
-  static Readings<ValueReading> read(Part part, String value) {
+  public static Readings<ValueReading> read(Part part, String value) {
     Optional<Kind> kind = Kinds.standard().of(part);
     if (kind.isPresent() && kind.get().measured().isEmpty()) {
       return ComponentValues.read("");

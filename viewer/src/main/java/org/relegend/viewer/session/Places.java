@@ -19,10 +19,10 @@ import org.relegend.map.Section;
 import org.relegend.map.Subject;
 
 /** Where something is best seen: itself, or what comes nearest to it. */
-final class Places {
+public final class Places {
   private final MapIndex index;
 
-  Places(MapIndex index) {
+  public Places(MapIndex index) {
     this.index = index;
   }
 
@@ -32,13 +32,13 @@ final class Places {
    * @param kind {@code Page.class} or {@code Photo.class}
    * @param preferred the picture that lies there now; another is taken only where this has nothing
    */
-  Optional<Placement> of(
+  public Optional<Placement> of(
       Subject subject, Class<? extends Picture> kind, Optional<? extends Picture> preferred) {
     return of(subject, kind, preferred, picture -> true);
   }
 
   /** As {@link #of(Subject, Class, Optional)}, on some of the pictures only. */
-  Optional<Placement> of(
+  public Optional<Placement> of(
       Subject subject,
       Class<? extends Picture> kind,
       Optional<? extends Picture> preferred,
@@ -57,7 +57,7 @@ final class Places {
   }
 
   /** Everything on a picture that belongs to a subject: of a pin its part, of a net its pins. */
-  List<Placement> belonging(Subject subject, PictureId picture) {
+  public List<Placement> belonging(Subject subject, PictureId picture) {
     Optional<PartId> part = Subjects.partOf(subject);
     Subject whole = part.map(Subject::of).orElse(subject);
     return inOrder(whole).stream()

@@ -5,30 +5,37 @@ import java.util.Deque;
 import java.util.Optional;
 
 /** The questions that wait for the technician, asked one after the other. */
-final class Questions {
+public final class Questions {
   private final Hub hub;
   private final Deque<Question> waiting = new ArrayDeque<>();
 
-  Questions(Hub hub) {
+  public Questions(Hub hub) {
     this.hub = hub;
   }
 
-  Optional<Question> asked() {
+  public Optional<Question> asked() {
     return Optional.ofNullable(waiting.peek());
   }
 
-  void ask(Question question) {
+  public void ask(Question question) {
     waiting.add(question);
     hub.fire(Change.QUESTION);
   }
 
+  /** The one asked was answered: what was said before it is over. */
+  public void answered() {
+    hub.check();
+    hub.moveOn();
+    done();
+  }
+
   /** The one asked was answered, or is given up. */
-  void done() {
+  public void done() {
     waiting.poll();
     hub.fire(Change.QUESTION);
   }
 
-  void dropAll() {
+  public void dropAll() {
     if (!waiting.isEmpty()) {
       waiting.clear();
       hub.fire(Change.QUESTION);

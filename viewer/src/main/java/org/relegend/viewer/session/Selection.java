@@ -22,7 +22,7 @@ public final class Selection {
   private Set<Subject> joined = Set.of();
   private int cursor;
 
-  Selection(Document document, Desk desk, Gate gate, Hub hub) {
+  public Selection(Document document, Desk desk, Gate gate, Hub hub) {
     this.document = document;
     this.desk = desk;
     this.gate = gate;
@@ -62,7 +62,7 @@ public final class Selection {
     return card().map(Card::subject).or(this::subject);
   }
 
-  void choose(Subject chosen, Collection<Placement.Key> marks) {
+  public void choose(Subject chosen, Collection<Placement.Key> marks) {
     subject = chosen;
     marked = Set.copyOf(marks);
     lay();
@@ -70,12 +70,12 @@ public final class Selection {
     hub.fire(Change.CHOICE);
   }
 
-  void mark(Collection<Placement.Key> marks) {
+  public void mark(Collection<Placement.Key> marks) {
     marked = Set.copyOf(marks);
     hub.fire(Change.CHOICE);
   }
 
-  void toggle(Placement.Key mark) {
+  public void toggle(Placement.Key mark) {
     Set<Placement.Key> changed = new LinkedHashSet<>(marked);
     if (!changed.remove(mark)) {
       changed.add(mark);
@@ -83,7 +83,7 @@ public final class Selection {
     mark(changed);
   }
 
-  void clear() {
+  public void clear() {
     subject = null;
     marked = Set.of();
     lay();
@@ -92,13 +92,13 @@ public final class Selection {
   }
 
   /** Walks to a card. */
-  void walkTo(int card) {
+  public void walkTo(int card) {
     cursor = Math.max(0, Math.min(strip.cards().size() - 1, card));
     hub.fire(Change.CURSOR);
   }
 
   /** Lays the cards anew, after the map or the desk changed; what is gone is no longer chosen. */
-  void settle() {
+  public void settle() {
     BoardMap map = document.map();
     if (subject != null && !Subjects.isIn(map, subject)) {
       subject = null;
@@ -113,7 +113,7 @@ public final class Selection {
   }
 
   /** Lays the cards anew, where something is known now that wasn't: told only if they differ. */
-  void refresh() {
+  public void refresh() {
     Strip before = strip;
     lay();
     if (!strip.equals(before)) {

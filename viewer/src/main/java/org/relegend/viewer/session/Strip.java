@@ -24,7 +24,7 @@ public record Strip(Optional<Subject> subject, List<Group> groups) {
       cards = List.copyOf(cards);
     }
 
-    Group with(List<Card> changed) {
+    public Group with(List<Card> changed) {
       return new Group(net, via, pins, changed);
     }
   }

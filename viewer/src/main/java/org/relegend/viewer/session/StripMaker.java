@@ -16,7 +16,7 @@ import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 
 /** Lays out the cards for what was chosen. */
-final class StripMaker {
+public final class StripMaker {
   /** Around a part, a node of more pins than this (a supply, say) is one card that opens it. */
   static final int FEW_PINS = 12;
 
@@ -26,7 +26,7 @@ final class StripMaker {
   private final Dangers dangers;
   private final Desk desk;
 
-  StripMaker(Document document, Desk desk) {
+  public StripMaker(Document document, Desk desk) {
     this.index = document.index();
     this.desk = desk;
     places = new Places(index);
@@ -34,7 +34,7 @@ final class StripMaker {
     dangers = new Dangers(index);
   }
 
-  Strip of(Subject subject) {
+  public Strip of(Subject subject) {
     List<Strip.Group> groups = new ArrayList<>();
     if (subject instanceof Subject.OfNet net) {
       index.map().net(net.net()).ifPresent(found -> groups.add(node(found)));

@@ -22,7 +22,7 @@ public final class Subjects {
   }
 
   /** Whether the map has it. */
-  static boolean isIn(BoardMap map, Subject subject) {
+  public static boolean isIn(BoardMap map, Subject subject) {
     if (subject instanceof Subject.OfNet net) {
       return map.nets().has(net.net());
     }

@@ -19,14 +19,14 @@ import org.relegend.map.Subject;
  * the twin part; a net's the one net that the twins of its pins are on. Where nothing was said, it
  * is what follows from what was.
  */
-final class TwinLookup {
+public final class TwinLookup {
   /**
    * A twin.
    *
    * @param follows what it follows from; empty where people said it
    */
-  record Known(Subject subject, Optional<Card.Follows> follows) {
-    static Known said(Subject subject) {
+  public record Known(Subject subject, Optional<Card.Follows> follows) {
+    public static Known said(Subject subject) {
       return new Known(subject, Optional.empty());
     }
   }
@@ -34,17 +34,17 @@ final class TwinLookup {
   private final MapIndex index;
   private final Following following;
 
-  TwinLookup(MapIndex index, Following following) {
+  public TwinLookup(MapIndex index, Following following) {
     this.index = index;
     this.following = following;
   }
 
-  Optional<Known> of(Subject subject) {
+  public Optional<Known> of(Subject subject) {
     return said(subject).map(Known::said).or(() -> follows(subject));
   }
 
   /** What may be the twin, where the circuit can't tell which of several it is. */
-  List<Subject> several(Subject subject) {
+  public List<Subject> several(Subject subject) {
     return following.several(subject);
   }
 

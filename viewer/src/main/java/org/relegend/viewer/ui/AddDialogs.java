@@ -30,6 +30,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Side;
 import org.relegend.map.Turn;
 import org.relegend.scan.Intake;
+import org.relegend.viewer.control.Texts;
 
 /** Asks what a picture that is added shows. */
 final class AddDialogs {

@@ -15,6 +15,9 @@ import org.relegend.map.PictureEdits;
 import org.relegend.scan.Intake;
 import org.relegend.scan.PhotoFile;
 import org.relegend.share.OwnScans;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.mode.bench.BenchWork;
 
 /** Adding pages and photos to the open map: asked for, dropped or chosen, one after the other. */
 final class Adding {
@@ -39,7 +42,7 @@ final class Adding {
 
   private List<Path> choose() {
     if (window.sitting().isEmpty()) {
-      window.banner().say(Texts.of("adding.nomap"), List.of(choice(Act.NEW), choice(Act.OPEN)));
+      window.banner().say(Texts.of("adding.nomap"), List.of(choice(UserAction.NEW), choice(UserAction.OPEN)));
       return List.of();
     }
     JFileChooser chooser = new JFileChooser(program.settings().lastFolder().toFile());
@@ -57,7 +60,7 @@ final class Adding {
     return files;
   }
 
-  private Banner.Choice choice(Act act) {
+  private Banner.Choice choice(UserAction act) {
     return new Banner.Choice(act.text(), () -> window.acts().run(act));
   }
 
@@ -154,7 +157,7 @@ final class Adding {
                     window,
                     sitting.session().map(),
                     stem(file),
-                    sitting.session().bench().isOpen()))
+                    sitting.session().room(BenchWork.class).isOpen()))
         .ifPresentOrElse(
             asked -> {
               if (asked.whose() == AddDialogs.Whose.UNIT) {

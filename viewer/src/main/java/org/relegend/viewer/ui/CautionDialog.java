@@ -32,6 +32,7 @@ import javax.swing.SwingUtilities;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
 import org.relegend.map.HazardZone;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.paint.Palette;
 
 /** The caution before a place inside a hazard zone is shown: it must be read, or one goes back. */

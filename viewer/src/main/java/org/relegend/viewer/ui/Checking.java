@@ -19,6 +19,7 @@ import org.relegend.map.Picture;
 import org.relegend.store.Digests;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;

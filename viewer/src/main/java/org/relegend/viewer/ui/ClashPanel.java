@@ -22,6 +22,7 @@ import org.relegend.map.Clash;
 import org.relegend.map.EditRefusedException;
 import org.relegend.share.ClashText;
 import org.relegend.share.Decisions;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Session;
 
 /** What two people said differently, both versions side by side; each decision is an edit. */

@@ -13,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.KeyStroke;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.tile.CleanUp;
 import org.relegend.viewer.view.Orientation;
 import org.relegend.viewer.view.ViewState;

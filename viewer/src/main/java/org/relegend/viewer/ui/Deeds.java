@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JOptionPane;
@@ -16,39 +17,54 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
+import org.relegend.viewer.control.Actions;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.Conditions;
+import org.relegend.viewer.mode.bench.UnitPhotos;
+import org.relegend.viewer.mode.edit.Entries;
+import org.relegend.viewer.mode.lineup.LineUpTool;
+import org.relegend.viewer.mode.lineup.LineUpView;
+import org.relegend.viewer.mode.look.OtherSide;
+import org.relegend.viewer.mode.twins.Comparing;
+import org.relegend.viewer.mode.twins.PredictedPlaces;
+import org.relegend.viewer.mode.twins.TwinJump;
+import org.relegend.viewer.mode.twins.TwinTool;
+import org.relegend.viewer.mode.zone.ZoneTool;
+import org.relegend.viewer.session.Corrections;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Tool;
 import org.relegend.viewer.view.ViewState;
 
 /** What each act does in one window. */
 final class Deeds {
-  private static final Set<Act> WITHOUT_MAP =
+  private static final Set<UserAction> WITHOUT_MAP =
       EnumSet.of(
-          Act.NEW,
-          Act.OPEN,
-          Act.DEMO,
-          Act.ADD_PAGE, // says that a map is needed first
-          Act.ADD_PHOTO,
-          Act.QUIT,
-          Act.NEW_WINDOW,
-          Act.SYSTEM,
-          Act.LIGHT,
-          Act.DARK,
-          Act.SHORTCUTS,
-          Act.CAUTIONS);
+          UserAction.NEW,
+          UserAction.OPEN,
+          UserAction.DEMO,
+          UserAction.ADD_PAGE, // says that a map is needed first
+          UserAction.ADD_PHOTO,
+          UserAction.QUIT,
+          UserAction.NEW_WINDOW,
+          UserAction.SYSTEM,
+          UserAction.LIGHT,
+          UserAction.DARK,
+          UserAction.SHORTCUTS,
+          UserAction.CAUTIONS);
 
   private final ViewerWindow window;
   private final Program program;
-  private final Acts acts;
+  private final Actions acts;
 
-  Deeds(ViewerWindow window, Program program, Acts acts) {
+  Deeds(ViewerWindow window, Program program, Actions acts) {
     this.window = window;
     this.program = program;
     this.acts = acts;
   }
 
   /** Whether the act makes sense while no map is open. */
-  static boolean needsNoMap(Act act) {
+  static boolean needsNoMap(UserAction act) {
     return WITHOUT_MAP.contains(act);
   }
 
@@ -59,24 +75,24 @@ final class Deeds {
     bindGo();
     bindView();
     bindJob();
-    secondKey("ctrl shift Z", Act.REDO);
-    secondKey("typed /", Act.FIND);
-    secondKey("typed ?", Act.SHORTCUTS);
+    secondKey("ctrl shift Z", UserAction.REDO);
+    secondKey("typed /", UserAction.FIND);
+    secondKey("typed ?", UserAction.SHORTCUTS);
   }
 
   private void bindFile() {
     MapFiles files = window.files();
-    acts.on(Act.NEW, files::makeNew);
-    acts.on(Act.OPEN, files::chooseAndOpen);
-    acts.on(Act.DEMO, () -> program.demo().ifPresent(files::openDemo));
-    acts.on(Act.NEW_WINDOW, () -> program.openWindow(Optional.empty()));
-    acts.on(Act.ADD_PAGE, window.adding()::choosePages);
-    acts.on(Act.ADD_PHOTO, window.adding()::choosePhotos);
-    acts.on(Act.PACK, new PackGiving(window, program)::ask);
-    acts.on(Act.SAVE, () -> window.sitting().ifPresent(sitting -> sitting.keeping().save()));
-    acts.on(Act.CLOSE, () -> window.leave(window::showStart));
-    acts.on(Act.QUIT, () -> program.windows().forEach(ViewerWindow::close));
-    onSession(Act.AUTHOR, this::askAuthor);
+    acts.on(UserAction.NEW, files::makeNew);
+    acts.on(UserAction.OPEN, files::chooseAndOpen);
+    acts.on(UserAction.DEMO, () -> program.demo().ifPresent(files::openDemo));
+    acts.on(UserAction.NEW_WINDOW, () -> program.openWindow(Optional.empty()));
+    acts.on(UserAction.ADD_PAGE, window.adding()::choosePages);
+    acts.on(UserAction.ADD_PHOTO, window.adding()::choosePhotos);
+    acts.on(UserAction.PACK, new PackGiving(window, program)::ask);
+    acts.on(UserAction.SAVE, () -> window.sitting().ifPresent(sitting -> sitting.keeping().save()));
+    acts.on(UserAction.CLOSE, () -> window.leave(window::showStart));
+    acts.on(UserAction.QUIT, () -> program.windows().forEach(ViewerWindow::close));
+    onSession(UserAction.AUTHOR, this::askAuthor);
   }
 
   private void askAuthor(Session session) {
@@ -97,24 +113,24 @@ final class Deeds {
   }
 
   private void bindJob() {
-    acts.on(Act.NEW_JOB, window.files()::makeJob);
-    acts.on(Act.PRINT, new Printing(window, program)::ask);
-    acts.on(Act.READ, () -> panel().ifPresent(WorkPanel::read));
-    onJob(Act.METER, session -> JobDeeds.meter(window, session));
-    onJob(Act.LIFTED, session -> session.bench().setLifted(!session.bench().isLifted()));
-    onJob(Act.LIMIT, session -> JobDeeds.limit(window, session));
-    onJob(Act.UNIT_PHOTO, session -> photoCentre().ifPresent(session::flipToUnit));
-    onJob(Act.CLOSE_UP, session -> JobDeeds.closeUp(window, session));
-    onJob(Act.REMOVE_UNIT_PHOTO, Deeds::removeUnitPhoto);
-    onJob(Act.DIFFERENCES, session -> show(JobLists.DIFFERENCES));
-    onJob(Act.SUSPECTS, session -> show(JobLists.SUSPECTS));
-    onSession(Act.CONDITION, session -> session.conditions().ask());
-    onJob(Act.CONDITIONS, session -> show(JobLists.CONDITIONS));
-    onJob(Act.HYPOTHESIS, session -> JobDeeds.hypothesis(window, session));
-    onJob(Act.HYPOTHESES, session -> show(JobLists.HYPOTHESES));
-    onJob(Act.LOG, session -> JobDeeds.log(window, session));
-    onJob(Act.CHECKLIST, session -> JobDeeds.checklist(window, session));
-    onJob(Act.INTAKE, session -> JobDeeds.intake(window, session));
+    acts.on(UserAction.NEW_JOB, window.files()::makeJob);
+    acts.on(UserAction.PRINT, new Printing(window, program)::ask);
+    acts.on(UserAction.READ, () -> panel().ifPresent(WorkPanel::read));
+    onJob(UserAction.METER, session -> JobDeeds.meter(window, session));
+    onJob(UserAction.LIFTED, session -> session.room(BenchWork.class).setLifted(!session.room(BenchWork.class).isLifted()));
+    onJob(UserAction.LIMIT, session -> JobDeeds.limit(window, session));
+    onJob(UserAction.UNIT_PHOTO, session -> photoCentre().ifPresent(session.room(OtherSide.class)::toUnit));
+    onJob(UserAction.CLOSE_UP, session -> JobDeeds.closeUp(window, session));
+    onJob(UserAction.REMOVE_UNIT_PHOTO, Deeds::removeUnitPhoto);
+    onJob(UserAction.DIFFERENCES, session -> show(JobLists.DIFFERENCES));
+    onJob(UserAction.SUSPECTS, session -> show(JobLists.SUSPECTS));
+    onSession(UserAction.CONDITION, session -> session.room(Conditions.class).ask());
+    onJob(UserAction.CONDITIONS, session -> show(JobLists.CONDITIONS));
+    onJob(UserAction.HYPOTHESIS, session -> JobDeeds.hypothesis(window, session));
+    onJob(UserAction.HYPOTHESES, session -> show(JobLists.HYPOTHESES));
+    onJob(UserAction.LOG, session -> JobDeeds.log(window, session));
+    onJob(UserAction.CHECKLIST, session -> JobDeeds.checklist(window, session));
+    onJob(UserAction.INTAKE, session -> JobDeeds.intake(window, session));
   }
 
   private void show(String list) {
@@ -122,60 +138,61 @@ final class Deeds {
   }
 
   /** What only makes sense with a job; without one, that is said. */
-  private void onJob(Act act, Consumer<Session> deed) {
+  private void onJob(UserAction act, Consumer<Session> deed) {
     onSession(
         act,
         session -> {
-          if (session.bench().isOpen()) {
+          if (session.room(BenchWork.class).isOpen()) {
             deed.accept(session);
           } else {
-            session.bench().sayNoJob();
+            session.room(BenchWork.class).sayNoJob();
           }
         });
   }
 
   private void bindEdit() {
-    onSession(Act.UNDO, Session::undo);
-    onSession(Act.REDO, Session::redo);
-    onSession(Act.CONFIRM, Deeds::confirm);
-    acts.on(Act.ACCEPT_ALL, () -> panel().ifPresent(p -> p.twins().acceptAll()));
-    acts.on(Act.REJECT_ALL, () -> panel().ifPresent(p -> p.twins().rejectAll()));
-    onSession(Act.TAKE_AWAY, Deeds::takeAway);
-    onSession(Act.CHANGE, session -> EntryForms.change(window, session));
-    onSession(Act.CHANGE_PART, session -> EntryForms.changePart(window, session));
-    onSession(Act.REMOVE, session -> session.entries().askRemove());
+    onSession(UserAction.UNDO, Session::undo);
+    onSession(UserAction.REDO, Session::redo);
+    onSession(UserAction.CONFIRM, Deeds::confirm);
+    acts.on(UserAction.ACCEPT_ALL, () -> panel().ifPresent(p -> p.twins().acceptAll()));
+    acts.on(UserAction.REJECT_ALL, () -> panel().ifPresent(p -> p.twins().rejectAll()));
+    onSession(UserAction.TAKE_AWAY, Deeds::takeAway);
+    onSession(UserAction.CHANGE, session -> EntryForms.change(window, session));
+    onSession(UserAction.CHANGE_PART, session -> EntryForms.changePart(window, session));
+    onSession(UserAction.REMOVE, session -> session.room(Entries.class).askRemove());
     onSession(
-        Act.CHANGE_ZONE,
-        session -> zone("changezone.which", Act.CHANGE_ZONE).ifPresent(session::changeZone));
+        UserAction.CHANGE_ZONE,
+        session -> zone("changezone.which", UserAction.CHANGE_ZONE).ifPresent(session.room(ZoneTool.class)::askChange));
     onSession(
-        Act.REMOVE_ZONE,
-        session -> zone("removezone.which", Act.REMOVE_ZONE).ifPresent(session::removeZone));
-    nudge(Act.NUDGE_LEFT, -1, 0);
-    nudge(Act.NUDGE_RIGHT, 1, 0);
-    nudge(Act.NUDGE_UP, 0, -1);
-    nudge(Act.NUDGE_DOWN, 0, 1);
+        UserAction.REMOVE_ZONE,
+        session -> zone("removezone.which", UserAction.REMOVE_ZONE).ifPresent(session.room(ZoneTool.class)::askRemove));
+    nudge(UserAction.NUDGE_LEFT, -1, 0);
+    nudge(UserAction.NUDGE_RIGHT, 1, 0);
+    nudge(UserAction.NUDGE_UP, 0, -1);
+    nudge(UserAction.NUDGE_DOWN, 0, 1);
   }
 
   private static void confirm(Session session) {
-    if (session.ghosts().chosen().isPresent()) {
-      session.ghosts().accept();
+    if (session.room(PredictedPlaces.class).chosen().isPresent()) {
+      session.room(PredictedPlaces.class).accept();
     } else {
-      session.corrections().confirm();
+      session.room(Corrections.class).confirm();
     }
   }
 
   private static void takeAway(Session session) {
-    if (session.tool() == Tool.LINE_UP) {
-      session.pairing().takeAway();
-    } else if (session.ghosts().chosen().isPresent()) {
-      session.ghosts().reject();
+    if (session.mode().takeAway()) {
+      return;
+    }
+    if (session.room(PredictedPlaces.class).chosen().isPresent()) {
+      session.room(PredictedPlaces.class).reject();
     } else {
-      session.corrections().takeAway();
+      session.room(Corrections.class).takeAway();
     }
   }
 
   /** The one hazard zone drawn on the picture, or which of them, if it has several. */
-  private Optional<ZoneId> zone(String which, Act act) {
+  private Optional<ZoneId> zone(String which, UserAction act) {
     Map<String, ZoneId> zones = new LinkedHashMap<>();
     panel().ifPresent(open -> open.zones().forEach((zone, name) -> zones.put(name, zone)));
     if (zones.size() < 2) {
@@ -197,7 +214,7 @@ final class Deeds {
   }
 
   /** One pixel of the screen, on the picture where the marked places are. */
-  private void nudge(Act act, int dx, int dy) {
+  private void nudge(UserAction act, int dx, int dy) {
     onSession(
         act,
         session -> {
@@ -205,72 +222,69 @@ final class Deeds {
               session.selection().marked().stream().map(Placement.Key::picture).findFirst();
           Optional<ViewState> view = panel().flatMap(p -> p.active().canvas().view());
           double unit = view.map(seen -> 1 / seen.scale()).orElse(1.0);
-          picture.ifPresent(on -> session.corrections().move(on, dx * unit, dy * unit));
+          picture.ifPresent(on -> session.room(Corrections.class).move(on, dx * unit, dy * unit));
         });
   }
 
   private void bindMark() {
-    onSession(Act.BACK, Session::back);
-    take(Act.PLACE, Tool.PLACE);
-    take(Act.PINS, Tool.PINS);
-    take(Act.TRACE, Tool.TRACE);
-    onSession(Act.TWIN_IS, session -> session.twinning().ask());
-    take(Act.ZONE, Tool.ZONE);
-    take(Act.MEASURE, Tool.MEASURE);
-    take(Act.STRAIGHTEN, Tool.STRAIGHTEN);
-    take(Act.LINE_UP, Tool.LINE_UP);
-    onSession(Act.LINE_UP_PAGES, Session::lineUpPages);
-    acts.on(Act.LINE_UP_ALONE, () -> panel().ifPresent(WorkPanel::lineUpAlone));
+    Stream.of(UserAction.values())
+        .filter(action -> action.group() == UserAction.Group.MARK)
+        .forEach(this::take);
+    onSession(UserAction.BACK, Session::back);
+    onSession(UserAction.TWIN_IS, session -> session.room(TwinTool.class).ask());
+    onSession(UserAction.LINE_UP_PAGES, session -> session.room(LineUpTool.class).takePages());
+    acts.on(UserAction.LINE_UP_ALONE, () -> panel().ifPresent(open -> open.view(LineUpView.class).alone()));
     for (Evidence evidence : Evidence.values()) {
       onSession(TopBar.actOf(evidence), session -> session.hand().setEvidence(evidence));
     }
   }
 
-  private void take(Act act, Tool tool) {
-    acts.on(act, () -> panel().ifPresent(open -> open.take(tool)));
+  /** What takes a mode in hand; the others of that menu are bound anew. */
+  private void take(UserAction act) {
+    acts.on(act, () -> panel().ifPresent(open -> open.take(act)));
   }
 
   private void bindGo() {
-    acts.on(Act.FIND, () -> panel().ifPresent(WorkPanel::typeName));
-    onSession(Act.NEXT_CARD, session -> session.walk(1));
-    onSession(Act.PREVIOUS_CARD, session -> session.walk(-1));
-    onSession(Act.FIRST_CARD, session -> session.walkTo(0));
-    onSession(Act.LAST_CARD, session -> session.walkTo(Integer.MAX_VALUE));
-    acts.on(Act.OPEN_CARD, () -> panel().ifPresent(WorkPanel::enter));
-    onSession(Act.TWIN, Session::twin);
-    acts.on(Act.TWINS, () -> panel().ifPresent(p -> p.twins().toggleTwins()));
-    acts.on(Act.GHOSTS, () -> panel().ifPresent(p -> p.twins().toggleGhosts()));
-    acts.on(Act.NEXT_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(1)));
-    acts.on(Act.PREVIOUS_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(-1)));
-    acts.on(Act.NEXT_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(1)));
-    acts.on(Act.PREVIOUS_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(-1)));
-    acts.on(Act.NEXT_AREA, () -> panel().ifPresent(p -> p.nextArea(1)));
-    acts.on(Act.PREVIOUS_AREA, () -> panel().ifPresent(p -> p.nextArea(-1)));
-    acts.on(Act.FINDINGS, () -> panel().ifPresent(WorkPanel::toggleFindings));
-    acts.on(Act.CLASHES, () -> panel().ifPresent(WorkPanel::showClashes));
-    acts.on(Act.TRUST, () -> panel().ifPresent(WorkPanel::showTrust));
-    onSession(Act.FLIP, session -> photoCentre().ifPresent(session::flip));
-    acts.on(Act.CAUTIONS, () -> CautionDialog.showAll(window));
-    acts.on(Act.SHORTCUTS, () -> ShortcutSheet.show(window));
+    acts.on(UserAction.FIND, () -> panel().ifPresent(WorkPanel::typeName));
+    onSession(UserAction.NEXT_CARD, session -> session.walk().by(1));
+    onSession(UserAction.PREVIOUS_CARD, session -> session.walk().by(-1));
+    onSession(UserAction.FIRST_CARD, session -> session.walk().to(0));
+    onSession(UserAction.LAST_CARD, session -> session.walk().to(Integer.MAX_VALUE));
+    acts.on(UserAction.OPEN_CARD, () -> panel().ifPresent(WorkPanel::enter));
+    onSession(UserAction.TWIN, session -> session.room(TwinJump.class).jump());
+    acts.on(UserAction.TWINS, () -> panel().ifPresent(p -> p.twins().toggleTwins()));
+    acts.on(UserAction.GHOSTS, () -> panel().ifPresent(p -> p.twins().toggleGhosts()));
+    acts.on(UserAction.NEXT_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(1)));
+    acts.on(UserAction.PREVIOUS_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(-1)));
+    acts.on(UserAction.NEXT_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(1)));
+    acts.on(UserAction.PREVIOUS_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(-1)));
+    acts.on(UserAction.NEXT_AREA, () -> panel().ifPresent(p -> p.nextArea(1)));
+    acts.on(UserAction.PREVIOUS_AREA, () -> panel().ifPresent(p -> p.nextArea(-1)));
+    acts.on(UserAction.FINDINGS, () -> panel().ifPresent(WorkPanel::toggleFindings));
+    acts.on(UserAction.CLASHES, () -> panel().ifPresent(WorkPanel::showClashes));
+    acts.on(UserAction.TRUST, () -> panel().ifPresent(WorkPanel::showTrust));
+    onSession(UserAction.FLIP, session -> photoCentre().ifPresent(session.room(OtherSide.class)::over));
+    acts.on(UserAction.CAUTIONS, () -> CautionDialog.showAll(window));
+    acts.on(UserAction.SHORTCUTS, () -> ShortcutSheet.show(window));
   }
 
   private void bindView() {
-    onSession(Act.LINK, session -> session.desk().setLinked(!session.desk().isLinked()));
-    onSession(Act.BESIDE, session -> session.comparing().toggle());
-    canvas(Act.ZOOM_IN, "zoom-in");
-    canvas(Act.ZOOM_OUT, "zoom-out");
-    canvas(Act.FIT, "fit");
-    canvas(Act.ACTUAL, "actual-size");
-    canvas(Act.LOUPE, "loupe");
-    acts.on(Act.THROUGH, () -> panel().ifPresent(p -> p.photo().seeThrough()));
-    acts.on(Act.LAY_OVER, () -> panel().ifPresent(WorkPanel::layOver));
-    acts.on(Act.TURN, () -> panel().ifPresent(p -> p.active().turn()));
+    onSession(UserAction.LINK, session -> session.desk().setLinked(!session.desk().isLinked()));
+    onSession(UserAction.BESIDE, session -> session.room(Comparing.class).toggle());
+    canvas(UserAction.ZOOM_IN, "zoom-in");
+    canvas(UserAction.ZOOM_OUT, "zoom-out");
+    canvas(UserAction.FIT, "fit");
+    canvas(UserAction.ACTUAL, "actual-size");
+    canvas(UserAction.LOUPE, "loupe");
+    acts.on(UserAction.THROUGH, () -> panel().ifPresent(p -> p.photo().seeThrough()));
+    acts.on(UserAction.LAY_OVER, () -> panel().ifPresent(WorkPanel::layOver));
+    acts.on(UserAction.TURN, () -> panel().ifPresent(p -> p.active().turn()));
     acts.on(
-        Act.CLEAN, () -> panel().ifPresent(p -> CleanUpDialog.show(window, p.active().canvas())));
-    acts.on(Act.SYSTEM, () -> program.setTheme(Theme.SYSTEM));
-    acts.on(Act.LIGHT, () -> program.setTheme(Theme.LIGHT));
-    acts.on(Act.DARK, () -> program.setTheme(Theme.DARK));
-    acts.select(Act.valueOf(program.settings().theme().name()), true);
+        UserAction.CLEAN, () -> panel().ifPresent(p -> CleanUpDialog.show(window, p.active().canvas())));
+    acts.on(UserAction.SYSTEM, () -> program.setTheme(Theme.SYSTEM));
+    acts.on(UserAction.LIGHT, () -> program.setTheme(Theme.LIGHT));
+    acts.on(UserAction.DARK, () -> program.setTheme(Theme.DARK));
+    acts.select(UserAction.valueOf(program.settings().theme().name()), true);
   }
 
   private Optional<Point> photoCentre() {
@@ -279,13 +293,13 @@ final class Deeds {
 
   private static void removeUnitPhoto(Session session) {
     boolean removed =
-        session.desk().photo().filter(own -> session.unitPhotos().remove(own.id())).isPresent();
+        session.desk().photo().filter(own -> session.room(UnitPhotos.class).remove(own.id())).isPresent();
     if (!removed) {
-      session.unitPhotos().sayNone();
+      session.room(UnitPhotos.class).sayNone();
     }
   }
 
-  private void canvas(Act act, String action) {
+  private void canvas(UserAction act, String action) {
     acts.on(act, () -> panel().ifPresent(p -> p.active().act(action)));
   }
 
@@ -293,11 +307,11 @@ final class Deeds {
     return window.sitting().map(Sitting::panel);
   }
 
-  private void onSession(Act act, Consumer<Session> deed) {
+  private void onSession(UserAction act, Consumer<Session> deed) {
     acts.on(act, () -> window.sitting().ifPresent(sitting -> deed.accept(sitting.session())));
   }
 
-  private void secondKey(String key, Act act) {
+  private void secondKey(String key, UserAction act) {
     JComponent root = window.getRootPane();
     root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(key), key);
     root.getActionMap()

@@ -13,6 +13,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
 import org.relegend.share.Unpack;
 import org.relegend.store.MapFolder;
+import org.relegend.viewer.control.Texts;
 
 /**
  * Takes what is dropped on the window: a map's folder is opened, a pack unpacked or merged; a PDF

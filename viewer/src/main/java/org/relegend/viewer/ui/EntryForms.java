@@ -10,9 +10,11 @@ import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.Potential;
 import org.relegend.map.Subject;
-import org.relegend.viewer.session.NetEntry;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.edit.Entries;
+import org.relegend.viewer.mode.edit.NetEntry;
+import org.relegend.viewer.mode.edit.PartEntry;
 import org.relegend.viewer.session.Notice;
-import org.relegend.viewer.session.PartEntry;
 import org.relegend.viewer.session.Session;
 
 /** Forms in which what the map says of a part or a net is put right. */
@@ -25,34 +27,34 @@ final class EntryForms {
 
   /** The net that was chosen, else the part that the eye is on. */
   static void change(Component over, Session session) {
-    session.entries().chosen().ifPresent(subject -> change(over, session, subject));
+    session.room(Entries.class).chosen().ifPresent(subject -> change(over, session, subject));
   }
 
   /** The part of the card, also where its net was chosen. */
   static void changePart(Component over, Session session) {
-    session.entries().part().ifPresent(subject -> change(over, session, subject));
+    session.room(Entries.class).part().ifPresent(subject -> change(over, session, subject));
   }
 
   private static void change(Component over, Session session, Subject subject) {
     if (subject instanceof Subject.OfNet net) {
-      session.entries().entry(net.net()).ifPresent(now -> net(over, session, net.net(), now));
+      session.room(Entries.class).entry(net.net()).ifPresent(now -> net(over, session, net.net(), now));
     } else if (subject instanceof Subject.OfPart part) {
-      session.entries().entry(part.part()).ifPresent(now -> part(over, session, part.part(), now));
+      session.room(Entries.class).entry(part.part()).ifPresent(now -> part(over, session, part.part(), now));
     }
   }
 
   private static void part(Component over, Session session, PartId id, PartEntry now) {
     new Form("part")
         .line("designator", now.designator())
-        .words("kind", session.entries().kinds(id), now.kind())
+        .words("kind", session.room(Entries.class).kinds(id), now.kind())
         .line("value", now.value())
         .line("casing", now.casing())
         .words("channel", channels(session), now.channel())
         .lines("note", now.note())
         .begin("value")
-        .looking(told -> verdict(session.entries().look(id, part(told))))
+        .looking(told -> verdict(session.room(Entries.class).look(id, part(told))))
         .ask(over)
-        .ifPresent(told -> session.entries().change(id, part(told)));
+        .ifPresent(told -> session.room(Entries.class).change(id, part(told)));
   }
 
   private static PartEntry part(Map<String, String> told) {
@@ -75,9 +77,9 @@ final class EntryForms {
         .line("volts", now.volts())
         .words("channel", channels(session), now.channel())
         .lines("note", now.note())
-        .looking(told -> verdict(session.entries().look(id, net(told))))
+        .looking(told -> verdict(session.room(Entries.class).look(id, net(told))))
         .ask(over)
-        .ifPresent(told -> session.entries().change(id, net(told)));
+        .ifPresent(told -> session.room(Entries.class).change(id, net(told)));
   }
 
   private static NetEntry net(Map<String, String> told) {

@@ -22,6 +22,8 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
+import org.relegend.viewer.control.Strings;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.view.Orientation;
 

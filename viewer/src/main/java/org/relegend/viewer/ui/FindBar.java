@@ -3,6 +3,7 @@ package org.relegend.viewer.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Net;
@@ -10,13 +11,15 @@ import org.relegend.map.Part;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Subject;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Finder;
+import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Subjects;
-import org.relegend.viewer.session.Tool;
-import org.relegend.viewer.work.Job;
+import org.relegend.viewer.session.TypedText;
 import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.LatestJob;
 
 /**
  * Makes the find field do what the tool in hand needs: find as one types, complete the name to be
@@ -26,22 +29,29 @@ final class FindBar {
   private static final int SHOWN = 12;
 
   private final Session session;
-  private final Jobs jobs;
   private final FindField field;
   private final FindResults results;
   private final Runnable leave;
   private @Nullable Finder finder;
   private @Nullable BoardMap searched;
-  private @Nullable Job running;
+  private final LatestJob latest;
+  private final Function<Mode, String> hint;
   private boolean goAtOnce;
   private boolean expectsNode;
 
   /**
+   * @param hint key of what the field hints at, in each mode
    * @param leave gives the keyboard to where one goes on after a find
    */
-  FindBar(Session session, Jobs jobs, FindField field, Runnable leave) {
+  FindBar(
+      Session session,
+      Jobs jobs,
+      FindField field,
+      Function<Mode, String> hint,
+      Runnable leave) {
     this.session = session;
-    this.jobs = jobs;
+    latest = new LatestJob(jobs);
+    this.hint = hint;
     this.field = field;
     this.leave = leave;
     results = new FindResults(field);
@@ -56,7 +66,7 @@ final class FindBar {
           public void focusLost(java.awt.event.FocusEvent event) {
             results.close();
             expectNode(event.isTemporary() && expectsNode);
-            if (session.tool() == Tool.LOOK && !event.isTemporary()) {
+            if (session.isAtRest() && !event.isTemporary()) {
               field.offer("");
             }
           }
@@ -66,12 +76,8 @@ final class FindBar {
 
   /** A tool was taken in hand: what was typed for another gives way to what this one offers. */
   void takeUp() {
-    Tool tool = session.tool();
     results.close();
-    field.offer(
-        tool.takesName()
-            ? session.placing().typed()
-            : tool == Tool.TRACE ? session.tracing().name() : "");
+    field.offer(session.mode().typedText().map(TypedText::text).orElse(""));
     settle();
   }
 
@@ -91,45 +97,40 @@ final class FindBar {
 
   /** Takes up the tool in hand, and the name that it offers. */
   void settle() {
-    Tool tool = session.tool();
-    field.setHint(Texts.of(expectsNode && tool == Tool.LOOK ? "find.next.hint" : hintKey(tool)));
-    if (tool.takesName()) {
-      if (!field.getText().equals(session.placing().typed())) {
-        field.offer(session.placing().typed());
+    boolean next = expectsNode && session.isAtRest();
+    field.setHint(Texts.of(next ? "find.next.hint" : hint.apply(session.mode())));
+    String offered = session.mode().typedText().map(TypedText::text).orElse("");
+    if (held().isPresent()) {
+      if (!field.getText().equals(offered)) {
+        field.offer(offered);
       }
-    } else if (tool == Tool.TRACE && !field.isFocusOwner()) {
-      field.offer(session.tracing().name());
     } else if (!field.isFocusOwner()) {
-      field.offer("");
+      field.offer(offered);
     }
   }
 
-  private static String hintKey(Tool tool) {
-    return switch (tool) {
-      case PLACE -> "find.place.hint";
-      case PINS -> "find.pins.hint";
-      case TRACE -> "find.trace.hint";
-      case LOOK, ZONE, LINE_UP, MEASURE, STRAIGHTEN -> "find.hint";
-    };
+  /** The text of the current mode, where each key goes there. */
+  private Optional<TypedText> held() {
+    return session.mode().typedText().filter(TypedText::holdsKeyboard);
   }
 
   private void typed(String text) {
     goAtOnce = false;
-    if (session.tool().takesName()) {
-      session.placing().type(text);
-      offerCompletions(text);
-    } else if (session.tool() == Tool.TRACE) {
+    Optional<TypedText> own = session.mode().typedText();
+    own.ifPresent(taking -> taking.type(text));
+    if (held().isPresent()) {
+      offerCompletions(held().get(), text);
+    } else if (own.isPresent()) {
       results.close();
     } else {
       search(text);
     }
   }
 
-  private void offerCompletions(String text) {
-    Optional<PictureId> picture = session.desk().photo().map(Photo::id);
+  private void offerCompletions(TypedText own, String text) {
     List<FindResults.Line> lines = new ArrayList<>();
-    for (String name : session.placing().completions(text, picture)) {
-      lines.add(new FindResults.Line(name, "", () -> complete(name)));
+    for (String name : own.completions(text)) {
+      lines.add(new FindResults.Line(name, "", () -> complete(own, name)));
     }
     if (text.isBlank() || lines.isEmpty()) {
       results.close();
@@ -138,24 +139,21 @@ final class FindBar {
     }
   }
 
-  private void complete(String name) {
-    session.placing().type(name);
+  private void complete(TypedText own, String name) {
+    own.type(name);
     field.offer(name);
     results.close();
   }
 
   private void search(String text) {
-    if (running != null) {
-      running.cancel();
-    }
+    latest.cancel();
     if (text.isBlank()) {
       results.close();
       return;
     }
     BoardMap map = session.map();
     Finder known = map.equals(searched) ? finder : null;
-    running =
-        jobs.run(
+    latest.run(
             text,
             watch -> {
               Finder searching = known == null ? new Finder(map) : known;
@@ -170,7 +168,7 @@ final class FindBar {
   private void show(String text, BoardMap map, Searched result) {
     finder = result.finder();
     searched = map;
-    if (!field.getText().equals(text) || session.tool().takesName()) {
+    if (!field.getText().equals(text) || held().isPresent()) {
       return;
     }
     List<FindResults.Line> lines = result.found().stream().map(this::line).toList();
@@ -234,12 +232,12 @@ final class FindBar {
 
   private void enter() {
     Optional<FindResults.Line> chosen = results.chosen();
-    if (session.tool() == Tool.TRACE) {
-      session.traceLine(field.getText());
-      leaveTracing();
+    Optional<TypedText> own = session.mode().typedText();
+    if (own.filter(taking -> taking.enter(field.getText())).isPresent()) {
+      leaveTaken();
     } else if (chosen.isPresent()) {
       chosen.get().go().run();
-    } else if (session.tool().takesName()) {
+    } else if (held().isPresent()) {
       results.close();
       field.selectAll();
     } else if (field.getText().isBlank()) {
@@ -250,12 +248,12 @@ final class FindBar {
     }
   }
 
-  /** A line that was taken gives way to the net's name; one that can't be read stays. */
-  private void leaveTracing() {
+  /** A line that was taken gives way to what is offered next; one that can't be read stays. */
+  private void leaveTaken() {
     boolean refused =
         session.notice().filter(last -> last.kind() == Notice.Kind.REFUSED).isPresent();
     if (!refused) {
-      field.offer(session.tracing().name());
+      field.offer(session.mode().typedText().map(TypedText::text).orElse(""));
       leave.run();
     }
   }
@@ -263,7 +261,7 @@ final class FindBar {
   private void escape() {
     if (results.isOpen()) {
       results.close();
-    } else if (!field.getText().isEmpty() && !session.tool().takesName()) {
+    } else if (!field.getText().isEmpty() && held().isEmpty()) {
       field.offer("");
     } else if (expectsNode) {
       leave.run();

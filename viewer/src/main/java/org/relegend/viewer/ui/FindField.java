@@ -10,12 +10,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
+import org.relegend.viewer.control.TextListener;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.TypedField;
+import org.relegend.viewer.control.UserAction;
 
 /** The one field on top: finds, names what is placed, takes the typed line of a trace. */
 final class FindField extends TypedField {
   private static final Set<KeyStroke> WALKING =
-      Stream.of(Act.NEXT_CARD, Act.PREVIOUS_CARD, Act.FIRST_CARD, Act.LAST_CARD)
-          .map(Act::key)
+      Stream.of(UserAction.NEXT_CARD, UserAction.PREVIOUS_CARD, UserAction.FIRST_CARD, UserAction.LAST_CARD)
+          .map(UserAction::key)
           .flatMap(Optional::stream)
           .collect(Collectors.toUnmodifiableSet());
 

@@ -18,6 +18,7 @@ import javax.swing.JPanel;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
+import org.relegend.viewer.control.Texts;
 
 /** What was found, in a list under the field; the keyboard stays in the field. */
 final class FindResults extends JPanel {

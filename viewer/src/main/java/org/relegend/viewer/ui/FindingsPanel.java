@@ -11,7 +11,9 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import org.relegend.check.Finding;
 import org.relegend.check.Severity;
-import org.relegend.viewer.session.Mending;
+import org.relegend.viewer.control.Rows;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.check.FindingFix;
 
 /** What the checks found, the graver ones first; choosing one leads to its place. */
 final class FindingsPanel extends JPanel {
@@ -48,7 +50,7 @@ final class FindingsPanel extends JPanel {
   }
 
   private void settle() {
-    mend.setEnabled(list.chosen().filter(Mending::isOffered).isPresent());
+    mend.setEnabled(list.chosen().filter(FindingFix::isOffered).isPresent());
   }
 
   /** Says that the checks run. */

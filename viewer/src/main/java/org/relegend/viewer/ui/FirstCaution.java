@@ -7,6 +7,7 @@ import org.relegend.hazard.LimitSet;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Potential;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.work.Jobs;
 
 /** Whether a map calls for the cautions as soon as it is opened. */

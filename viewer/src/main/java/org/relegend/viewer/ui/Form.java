@@ -23,6 +23,9 @@ import javax.swing.JTextField;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
+import org.relegend.viewer.control.TextListener;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.TypedField;
 import org.relegend.viewer.paint.Palette;
 
 /** A few lines to fill in, or to choose from; Enter takes them, Escape drops them. */

@@ -19,8 +19,9 @@ import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.paint.Palette;
-import org.relegend.viewer.session.BenchWork;
 import org.relegend.viewer.session.Session;
 
 /** The line of the job: what is read now, what was read there, the twin's beside it. */
@@ -39,7 +40,7 @@ final class JobBar extends JPanel {
   JobBar(Session session) {
     super(new BorderLayout(12, 0));
     this.session = session;
-    field = new ReadingField(session.bench()::type, () -> taken.run());
+    field = new ReadingField(session.room(BenchWork.class)::type, () -> taken.run());
     setName("job-bar");
     setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 12));
     JPanel left = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 0));
@@ -49,7 +50,7 @@ final class JobBar extends JPanel {
     lifted.setName("lifted");
     lifted.setFocusable(false);
     lifted.setToolTipText(Texts.of("reading.lifted.tip"));
-    lifted.addActionListener(pressed -> session.bench().setLifted(lifted.isSelected()));
+    lifted.addActionListener(pressed -> session.room(BenchWork.class).setLifted(lifted.isSelected()));
     left.add(lifted);
     said.setName("compared");
     said.putClientProperty("FlatLaf.styleClass", "h4");
@@ -65,7 +66,7 @@ final class JobBar extends JPanel {
     warned.setForeground(Palette.BLACK);
     warned.setBorder(BorderFactory.createEmptyBorder(2, 8, 2, 8));
     add(warned, BorderLayout.SOUTH);
-    setVisible(session.bench().isOpen());
+    setVisible(session.room(BenchWork.class).isOpen());
     settle();
   }
 
@@ -85,7 +86,7 @@ final class JobBar extends JPanel {
 
   /** Shows where a reading typed now would be, and what is known there. */
   void settle() {
-    BenchWork bench = session.bench();
+    BenchWork bench = session.room(BenchWork.class);
     setVisible(bench.isOpen());
     Optional<Subject> place = bench.place();
     at.setText(
@@ -103,7 +104,7 @@ final class JobBar extends JPanel {
 
   /** What the probe itself would do to the node, told before it touches. */
   private Optional<String> warning(Subject place) {
-    BenchWork bench = session.bench();
+    BenchWork bench = session.room(BenchWork.class);
     return bench
         .unit()
         .flatMap(
@@ -130,7 +131,7 @@ final class JobBar extends JPanel {
   }
 
   private String known(Subject place) {
-    BenchWork bench = session.bench();
+    BenchWork bench = session.room(BenchWork.class);
     Optional<NetId> node = bench.node(place);
     Optional<Unit> unit = bench.unit();
     if (node.isEmpty() || unit.isEmpty()) {

@@ -27,6 +27,9 @@ import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.TypedAmounts;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.UnitPhotos;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Subjects;
 
@@ -35,7 +38,7 @@ final class JobDeeds {
   private JobDeeds() {}
 
   private static Optional<Job> job(Session session) {
-    return session.bench().job();
+    return session.room(BenchWork.class).job();
   }
 
   static void intake(Component over, Session session) {
@@ -53,7 +56,7 @@ final class JobDeeds {
                     over,
                     () ->
                         session
-                            .bench()
+                            .room(BenchWork.class)
                             .apply(new JobEdit.ChangeIntake(intake(session, now, told)))));
   }
 
@@ -65,13 +68,13 @@ final class JobDeeds {
         told.getOrDefault("serial", ""),
         told.getOrDefault("accessories", ""),
         told.getOrDefault("history", ""),
-        first ? session.bench().author() : before.receivedBy(),
-        first ? session.bench().now() : before.at());
+        first ? session.room(BenchWork.class).author() : before.receivedBy(),
+        first ? session.room(BenchWork.class).now() : before.at());
   }
 
   /** What readings are taken with from now on, and whether the unit has power. */
   static void meter(Component over, Session session) {
-    Setting now = session.bench().setting();
+    Setting now = session.room(BenchWork.class).setting();
     Instrument usual = now.with().known() ? now.with() : Instrument.DIGITAL_METER;
     new Form("meter")
         .line("ohms", new Amount(Quantity.RESISTANCE, usual.ohms()).text())
@@ -82,7 +85,7 @@ final class JobDeeds {
         .line("words", now.words())
         .ask(over)
         .ifPresent(
-            told -> trying(over, () -> session.bench().setSetting(setting(session, now, told))));
+            told -> trying(over, () -> session.room(BenchWork.class).setSetting(setting(session, now, told))));
   }
 
   private static String farads(Instrument instrument) {
@@ -106,9 +109,9 @@ final class JobDeeds {
 
   /** How far the node chosen may lie from its twin. */
   static void limit(Component over, Session session) {
-    Optional<NodeLimit> now = session.bench().limit();
+    Optional<NodeLimit> now = session.room(BenchWork.class).limit();
     if (now.isEmpty()) {
-      session.bench().limit(""); // says why not
+      session.room(BenchWork.class).limit(""); // says why not
       return;
     }
     boolean set = job(session).filter(job -> job.limits().has(now.get().at())).isPresent();
@@ -120,7 +123,7 @@ final class JobDeeds {
         .line("limit", set ? text : "")
         .ask(over)
         .ifPresent(
-            told -> trying(over, () -> session.bench().limit(told.getOrDefault("limit", ""))));
+            told -> trying(over, () -> session.room(BenchWork.class).limit(told.getOrDefault("limit", ""))));
   }
 
   private static Setting setting(Session session, Setting before, Map<String, String> told) {
@@ -131,7 +134,7 @@ final class JobDeeds {
             .orElseThrow(() -> new IllegalArgumentException(Texts.of("meter.unread", typed)));
     String against = told.getOrDefault("against", "");
     return new Setting(
-        against.isEmpty() ? "" : TypedLine.net(against, session.bench().circuit()),
+        against.isEmpty() ? "" : TypedLine.net(against, session.room(BenchWork.class).circuit()),
         new Instrument(
             told.getOrDefault("name", ""),
             TypedSetting.requireInput(ohms.value(), typed),
@@ -156,7 +159,7 @@ final class JobDeeds {
                     over,
                     () ->
                         session
-                            .bench()
+                            .room(BenchWork.class)
                             .suppose(
                                 parts(session, told.getOrDefault("parts", "")),
                                 told.getOrDefault("what", ""),
@@ -189,7 +192,7 @@ final class JobDeeds {
     Optional<JobPhoto> own =
         session.desk().photo().flatMap(photo -> session.document().own(photo.id()));
     if (own.isEmpty()) {
-      session.unitPhotos().sayNone();
+      session.room(UnitPhotos.class).sayNone();
       return;
     }
     String now =
@@ -203,7 +206,7 @@ final class JobDeeds {
                     over,
                     () ->
                         session
-                            .unitPhotos()
+                            .room(UnitPhotos.class)
                             .shows(own.get(), parts(session, told.getOrDefault("parts", "")))));
   }
 
@@ -226,7 +229,7 @@ final class JobDeeds {
                     over,
                     () ->
                         session
-                            .bench()
+                            .room(BenchWork.class)
                             .log(
                                 LogEntry.Kind.of(told.getOrDefault("kind", "note")),
                                 told.getOrDefault("about", "").equals(names) ? about : List.of(),
@@ -275,7 +278,7 @@ final class JobDeeds {
                     over,
                     () ->
                         session
-                            .bench()
+                            .room(BenchWork.class)
                             .apply(
                                 new JobEdit.PutMark(
                                     new CheckMark(
@@ -283,8 +286,8 @@ final class JobDeeds {
                                             Math.max(
                                                 0, texts.indexOf(told.getOrDefault("step", "")))),
                                         told.getOrDefault("note", ""),
-                                        session.bench().author(),
-                                        session.bench().now())))));
+                                        session.room(BenchWork.class).author(),
+                                        session.room(BenchWork.class).now())))));
   }
 
   /** What was filled in may not fit: then that is said, and nothing has changed. */

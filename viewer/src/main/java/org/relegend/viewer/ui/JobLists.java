@@ -16,6 +16,10 @@ import org.relegend.bench.suspect.Suspect;
 import org.relegend.bench.suspect.Suspects;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
+import org.relegend.viewer.control.RowList;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.Conditions;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;
@@ -88,7 +92,7 @@ final class JobLists {
     if (running != null) {
       running.cancel();
     }
-    Optional<Unit> unit = session.bench().unit();
+    Optional<Unit> unit = session.room(BenchWork.class).unit();
     if (unit.isEmpty()) {
       return;
     }
@@ -133,7 +137,7 @@ final class JobLists {
 
   private void showDifferences() {
     List<RowList.Row> rows = new ArrayList<>();
-    session.bench().unit().ifPresent(unit -> bySize(unit).forEach(net -> rows.add(row(unit, net))));
+    session.room(BenchWork.class).unit().ifPresent(unit -> bySize(unit).forEach(net -> rows.add(row(unit, net))));
     differences.show(
         Texts.of("list.differences.count", rows.size()), Texts.of("list.differences.hint"), rows);
   }
@@ -168,7 +172,7 @@ final class JobLists {
 
   private void showConditions() {
     List<RowList.Row> rows = new ArrayList<>();
-    for (Condition condition : session.conditions().notOriginal()) {
+    for (Condition condition : session.room(Conditions.class).notOriginal()) {
       String more =
           List.of(condition.fitted(), condition.dateCode(), condition.note()).stream()
               .filter(text -> !text.isEmpty())
@@ -185,7 +189,7 @@ final class JobLists {
   }
 
   private List<Hypothesis> supposed() {
-    return session.bench().job().map(job -> List.copyOf(job.hypotheses())).orElse(List.of());
+    return session.room(BenchWork.class).job().map(job -> List.copyOf(job.hypotheses())).orElse(List.of());
   }
 
   private void showHypotheses() {
@@ -222,7 +226,7 @@ final class JobLists {
             Texts.of("result." + result.word()),
             JOptionPane.PLAIN_MESSAGE);
     if (outcome != null) {
-      session.bench().settle(all.get(chosen).id(), result, outcome.strip());
+      session.room(BenchWork.class).settle(all.get(chosen).id(), result, outcome.strip());
     }
   }
 }

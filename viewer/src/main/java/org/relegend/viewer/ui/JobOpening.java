@@ -13,6 +13,7 @@ import org.relegend.store.JobMap;
 import org.relegend.store.MapFolder;
 import org.relegend.store.MapFormat;
 import org.relegend.store.StoreException;
+import org.relegend.viewer.control.Texts;
 
 /**
  * What was opened: a map, or a job with the map it lies over.

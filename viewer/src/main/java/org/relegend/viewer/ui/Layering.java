@@ -14,6 +14,9 @@ import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
+import org.relegend.viewer.control.Shelf;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.lineup.LineUpTool;
 import org.relegend.viewer.paint.LayerOverlay;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Job;
@@ -78,7 +81,7 @@ final class Layering {
     Optional<Photo> shown = session.desk().photo();
     Optional<Picture> other = shown.flatMap(this::other);
     if (shown.isEmpty() || other.isEmpty()) {
-      session.pairing().refuse(Texts.of("layer.none"));
+      session.room(LineUpTool.class).refuse(Texts.of("layer.none"));
       return;
     }
     Photo below = shown.get();
@@ -89,7 +92,7 @@ final class Layering {
             Texts.of("layer.working"),
             watch -> warped(below, file, way),
             made -> show(below, made),
-            problem -> session.pairing().refuse(String.valueOf(problem.getMessage())));
+            problem -> session.room(LineUpTool.class).refuse(String.valueOf(problem.getMessage())));
     running = job;
     status.watch(job);
   }

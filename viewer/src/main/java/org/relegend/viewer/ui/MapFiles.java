@@ -25,6 +25,8 @@ import org.relegend.store.JobFolder;
 import org.relegend.store.JobMap;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
 
 /** Opening, making and keeping maps on disk, from one window; what takes time runs elsewhere. */
 final class MapFiles {
@@ -265,7 +267,7 @@ final class MapFiles {
               Texts.of("banner.failed", failed.reason()),
               List.of(
                   new Banner.Choice(
-                      Texts.of("banner.failed.again"), () -> window.acts().run(Act.SAVE))));
+                      Texts.of("banner.failed.again"), () -> window.acts().run(UserAction.SAVE))));
     } else {
       panel.status().showSaved("");
       sayChangedOnDisk();

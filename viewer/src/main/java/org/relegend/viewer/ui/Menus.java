@@ -6,13 +6,16 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JRadioButtonMenuItem;
+import org.relegend.viewer.control.Actions;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
 
 /** The menu bar, made from the list of acts. */
 final class Menus {
-  private final Acts acts;
+  private final Actions acts;
   private final JMenu recent = new JMenu(Texts.of("menu.recent"));
 
-  Menus(Acts acts) {
+  Menus(Actions acts) {
     this.acts = acts;
   }
 
@@ -23,49 +26,49 @@ final class Menus {
 
   JMenuBar bar() {
     JMenuBar bar = new JMenuBar();
-    JMenu file = menu("menu.file", Act.Group.FILE);
+    JMenu file = menu("menu.file", UserAction.Group.FILE);
     file.insert(recent, 2);
     file.insertSeparator(4);
     file.insertSeparator(7);
     bar.add(file);
-    JMenu edit = menu("menu.edit", Act.Group.EDIT);
+    JMenu edit = menu("menu.edit", UserAction.Group.EDIT);
     edit.insertSeparator(2);
     bar.add(edit);
-    JMenu mark = menu("menu.mark", Act.Group.MARK);
+    JMenu mark = menu("menu.mark", UserAction.Group.MARK);
     JMenu evidence = new JMenu(Texts.of("menu.evidence"));
-    addChoices(evidence, Act.Group.EVIDENCE);
+    addChoices(evidence, UserAction.Group.EVIDENCE);
     mark.addSeparator();
     mark.add(evidence);
     bar.add(mark);
-    bar.add(menu("menu.job", Act.Group.JOB));
-    bar.add(menu("menu.go", Act.Group.GO));
-    JMenu view = menu("menu.view", Act.Group.VIEW);
+    bar.add(menu("menu.job", UserAction.Group.JOB));
+    bar.add(menu("menu.go", UserAction.Group.GO));
+    JMenu view = menu("menu.view", UserAction.Group.VIEW);
     JMenu theme = new JMenu(Texts.of("menu.theme"));
-    addChoices(theme, Act.Group.THEME);
+    addChoices(theme, UserAction.Group.THEME);
     view.addSeparator();
     view.add(theme);
     bar.add(view);
-    bar.add(menu("menu.help", Act.Group.HELP));
+    bar.add(menu("menu.help", UserAction.Group.HELP));
     return bar;
   }
 
-  private JMenu menu(String key, Act.Group group) {
+  private JMenu menu(String key, UserAction.Group group) {
     JMenu menu = new JMenu(Texts.of(key));
-    for (Act act : Act.values()) {
+    for (UserAction act : UserAction.values()) {
       if (act.group() == group) {
-        menu.add(act == Act.LINK ? new JCheckBoxMenuItem(acts.action(act)) : item(act));
+        menu.add(act == UserAction.LINK ? new JCheckBoxMenuItem(acts.action(act)) : item(act));
       }
     }
     return menu;
   }
 
-  private JMenuItem item(Act act) {
+  private JMenuItem item(UserAction act) {
     return new JMenuItem(acts.action(act));
   }
 
-  private void addChoices(JMenu menu, Act.Group group) {
+  private void addChoices(JMenu menu, UserAction.Group group) {
     ButtonGroup one = new ButtonGroup();
-    for (Act act : Act.values()) {
+    for (UserAction act : UserAction.values()) {
       if (act.group() == group) {
         JRadioButtonMenuItem choice = new JRadioButtonMenuItem(acts.action(act));
         one.add(choice);

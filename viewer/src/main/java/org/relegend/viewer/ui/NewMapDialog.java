@@ -14,6 +14,8 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import org.relegend.viewer.control.TextListener;
+import org.relegend.viewer.control.Texts;
 
 /** Asks for the title of a new map and the folder it is made in. */
 final class NewMapDialog {

@@ -27,11 +27,15 @@ import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
+import org.relegend.viewer.control.Badge;
+import org.relegend.viewer.control.Keys;
+import org.relegend.viewer.control.QuestionBar;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Selection;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Strip;
 import org.relegend.viewer.session.Subjects;
-import org.relegend.viewer.session.Tool;
 
 /** All that is joined at the chosen node, one card each, from left to right. */
 final class NodeStrip extends JPanel {
@@ -51,7 +55,7 @@ final class NodeStrip extends JPanel {
           ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
           ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
   private final List<CardView> cards = new ArrayList<>();
-  private Tool laidFor = Tool.LOOK;
+  private Mode laidFor;
 
   /**
    * @param question takes the place of the heading while something is asked
@@ -60,6 +64,7 @@ final class NodeStrip extends JPanel {
     super(new BorderLayout(0, 4));
     this.session = session;
     this.scene = scene;
+    laidFor = session.mode();
     setFocusable(true);
     setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 10));
     title.putClientProperty("FlatLaf.styleClass", "h2");
@@ -103,13 +108,13 @@ final class NodeStrip extends JPanel {
 
   /** What to click now, by the tool in hand, lies there while nothing is chosen. */
   void followTool() {
-    if (cards.isEmpty() && session.tool() != laidFor) {
+    if (cards.isEmpty() && !session.mode().equals(laidFor)) {
       lay();
     }
   }
 
   private JComponent nothing() {
-    laidFor = session.tool();
+    laidFor = session.mode();
     JLabel text =
         new JLabel(
             laidFor
@@ -173,9 +178,8 @@ final class NodeStrip extends JPanel {
   }
 
   private String headline(Subject subject) {
-    boolean tracing = session.tool() == Tool.TRACE && subject instanceof Subject.OfNet;
     String name = session.map().nameOf(subject);
-    return tracing ? Texts.of("strip.tracing", name) : name;
+    return session.mode().heading(subject).map(key -> Texts.of(key, name)).orElse(name);
   }
 
   /** In words beside the name: the node of a pin; value and kind of a part; what is drawn. */
@@ -279,9 +283,9 @@ final class NodeStrip extends JPanel {
     @Override
     public void mousePressed(MouseEvent event) {
       requestFocusInWindow();
-      session.walkTo(card);
+      session.walk().to(card);
       if (event.getClickCount() == 2) {
-        session.open();
+        session.walk().open();
       }
     }
   }

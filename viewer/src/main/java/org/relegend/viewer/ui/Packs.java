@@ -21,6 +21,7 @@ import org.relegend.share.Trust;
 import org.relegend.share.Unpack;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
+import org.relegend.viewer.control.Texts;
 
 /** What somebody else packed: opened by itself, or brought together with the map that is open. */
 final class Packs {

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Point;
+import org.relegend.viewer.control.Pointer;
 import org.relegend.viewer.paint.HazardOverlay;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;

@@ -3,6 +3,7 @@ package org.relegend.viewer.ui;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
@@ -10,12 +11,16 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
+import org.relegend.viewer.control.ModeDrag;
+import org.relegend.viewer.control.ModeView;
+import org.relegend.viewer.control.Pointer;
+import org.relegend.viewer.mode.look.LookTool;
 import org.relegend.viewer.paint.GhostOverlay;
 import org.relegend.viewer.paint.Overlay;
-import org.relegend.viewer.paint.PairOverlay;
 import org.relegend.viewer.session.Click;
+import org.relegend.viewer.session.Corrections;
+import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Tool;
 
 /** The pointer on one picture, told to the session in picture units. */
 final class PictureHand implements PictureTool {
@@ -25,24 +30,38 @@ final class PictureHand implements PictureTool {
 
     record Band(Point from) implements Drag {}
 
-    record Corner(ZoneId zone, int corner) implements Drag {}
-
-    record Pair(int pair) implements Drag {}
+    record OfMode(ModeDrag drag) implements Drag {}
   }
 
   private final Session session;
+  private final Function<Mode, ModeView> views;
   private final PictureId picture;
   private final Consumer<List<Overlay>> preview;
   private @Nullable Drag drag;
   private Optional<Point> pointer = Optional.empty();
 
   /**
+   * @param views how each mode shows itself
    * @param preview shows what is half done over the marks
    */
-  PictureHand(Session session, PictureId picture, Consumer<List<Overlay>> preview) {
+  PictureHand(
+      Session session,
+      Function<Mode, ModeView> views,
+      PictureId picture,
+      Consumer<List<Overlay>> preview) {
     this.session = session;
+    this.views = views;
     this.picture = picture;
     this.preview = preview;
+  }
+
+  private ModeView view() {
+    return views.apply(session.mode());
+  }
+
+  /** What is half done in the current mode. */
+  List<Overlay> halfDone() {
+    return view().overlays(picture, pointer);
   }
 
   /** Where the pointer is; none while it is elsewhere. */
@@ -61,53 +80,17 @@ final class PictureHand implements PictureTool {
 
   @Override
   public boolean dragBegins(Pointer at) {
-    Optional<Drag.Corner> corner = cornerAt(at);
-    Optional<Drag.Pair> pair = pairAt(at);
-    if (pair.isPresent()) {
-      drag = pair.get();
+    Optional<ModeDrag> own = view().drag(picture, at);
+    if (own.isPresent()) {
+      drag = new Drag.OfMode(own.get());
     } else if (at.shift()) {
       drag = new Drag.Band(at.at());
-    } else if (corner.isPresent()) {
-      drag = corner.get();
-    } else if (session.grab(clicked(at))) {
+    } else if (session.room(LookTool.class).grab(clicked(at))) {
       drag = new Drag.Marks(at.at());
     } else {
       drag = null;
     }
     return drag != null;
-  }
-
-  /** A corner of a zone can be dragged while zones are being outlined. */
-  private Optional<Drag.Corner> cornerAt(Pointer at) {
-    if (session.tool() != Tool.ZONE || session.document().isReadOnly()) {
-      return Optional.empty();
-    }
-    for (HazardZone zone : session.map().zones()) {
-      for (int i = 0; zone.picture().equals(picture) && i < zone.outline().size(); i++) {
-        if (zone.outline().get(i).distance(at.at()) <= 1.5 * at.reach()) {
-          return Optional.of(new Drag.Corner(zone.id(), i));
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** A point of a pair can be dragged while photos are lined up. */
-  private Optional<Drag.Pair> pairAt(Pointer at) {
-    return session.tool() == Tool.LINE_UP && session.pairing().mayKeep()
-        ? session.pairing().at(picture, at.at(), at.reach()).map(Drag.Pair::new)
-        : Optional.empty();
-  }
-
-  private Overlay movedPair(int pair, Point to) {
-    String number = Integer.toString(pair + 1);
-    String off =
-        session
-            .pairing()
-            .offIfMoved(pair, picture, to)
-            .map(pixels -> Texts.of("pairs.dragged", number, Math.round(pixels)))
-            .orElse(number);
-    return new PairOverlay(List.of(new PairOverlay.Spot(to, off, PairOverlay.Look.HALF, true, 0)));
   }
 
   @Override
@@ -116,10 +99,8 @@ final class PictureHand implements PictureTool {
       preview.accept(List.of(movedMarks(marks.from(), at.at())));
     } else if (drag instanceof Drag.Band band) {
       preview.accept(List.of(new BandOverlay(Box.around(List.of(band.from(), at.at())))));
-    } else if (drag instanceof Drag.Corner corner) {
-      preview.accept(draftOf(corner, at.at()));
-    } else if (drag instanceof Drag.Pair pair) {
-      preview.accept(List.of(movedPair(pair.pair(), at.at())));
+    } else if (drag instanceof Drag.OfMode own) {
+      preview.accept(own.drag().preview(at.at()));
     }
   }
 
@@ -142,33 +123,16 @@ final class PictureHand implements PictureTool {
         place.at().plus(dx, dy), 0, outline, session.map().nameOf(place.subject()));
   }
 
-  private List<Overlay> draftOf(Drag.Corner corner, Point to) {
-    return session
-        .map()
-        .zones()
-        .find(corner.zone())
-        .map(
-            zone -> {
-              List<Point> corners = new java.util.ArrayList<>(zone.outline());
-              corners.set(corner.corner(), to);
-              corners.add(corners.get(0));
-              return List.<Overlay>of(new DraftOverlay(corners, Optional.empty()));
-            })
-        .orElse(List.of());
-  }
-
   @Override
   public void dropped(Pointer at) {
     if (drag instanceof Drag.Marks marks) {
       session
-          .corrections()
+          .room(Corrections.class)
           .move(picture, at.at().x() - marks.from().x(), at.at().y() - marks.from().y());
     } else if (drag instanceof Drag.Band band) {
-      session.markWithin(picture, band.from(), at.at(), at.control());
-    } else if (drag instanceof Drag.Corner corner) {
-      session.moveCorner(corner.zone(), corner.corner(), at.at());
-    } else if (drag instanceof Drag.Pair pair) {
-      session.pairing().move(pair.pair(), picture, at.at());
+      session.room(LookTool.class).markWithin(picture, band.from(), at.at(), at.control());
+    } else if (drag instanceof Drag.OfMode own) {
+      own.drag().drop(at.at());
     }
     dragCancelled();
   }
@@ -182,8 +146,7 @@ final class PictureHand implements PictureTool {
   @Override
   public void moved(Pointer at) {
     pointer = Optional.of(at.at());
-    if (session.pinning().first(picture).isPresent()
-        || !session.outlining().corners(picture).isEmpty()) {
+    if (view().followsPointer(picture)) {
       preview.accept(List.of());
     }
   }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.InputMap;
@@ -25,12 +26,16 @@ import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
+import org.relegend.viewer.control.ModeView;
+import org.relegend.viewer.control.Strings;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.paint.HazardOverlay;
 import org.relegend.viewer.paint.LabelOverlay;
 import org.relegend.viewer.paint.LayerOverlay;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.session.Look;
+import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.tile.PictureSource;
 import org.relegend.viewer.tile.PictureStatus;
@@ -45,13 +50,14 @@ final class PicturePane extends JPanel {
 
   private final Session session;
   private final Scene scene;
+  private final Function<Mode, ModeView> views;
   private final Supplier<Optional<? extends Picture>> shown;
   private final PictureCanvas canvas = new PictureCanvas();
   private final JPanel middle = new JPanel(new CardLayout());
   private final JLabel title = new JLabel();
   private final JLabel state = new JLabel();
   private final Filmstrip filmstrip;
-  private final Map<PictureId, ViewState> views = new HashMap<>();
+  private final Map<PictureId, ViewState> seen = new HashMap<>();
   private final Runnable heard = this::showState;
   private @Nullable Picture picture;
   private String about = "";
@@ -61,6 +67,7 @@ final class PicturePane extends JPanel {
   private LabelOverlay labels = new LabelOverlay(List.of());
 
   /**
+   * @param views how each mode shows itself
    * @param kind "page" or "photo", for its texts
    * @param shown what lies on the desk there
    * @param lay lays one of them there
@@ -69,6 +76,7 @@ final class PicturePane extends JPanel {
   PicturePane(
       Session session,
       Scene scene,
+      Function<Mode, ModeView> views,
       String kind,
       Supplier<Optional<? extends Picture>> shown,
       Supplier<List<Picture>> all,
@@ -77,6 +85,7 @@ final class PicturePane extends JPanel {
     super(new BorderLayout());
     this.session = session;
     this.scene = scene;
+    this.views = views;
     this.shown = shown;
     filmstrip = new Filmstrip(session, scene, Texts.of(kind + ".list"), all, shown, lay);
     add(head(), BorderLayout.NORTH);
@@ -195,13 +204,13 @@ final class PicturePane extends JPanel {
     canvas.source().ifPresent(old -> old.removeListener(heard));
     picture = laid;
     PictureSource source = scene.shelf().of(laid);
-    ViewState remembered = views.get(laid.id());
+    ViewState remembered = seen.get(laid.id());
     canvas.show(source, remembered == null ? Orientation.UPRIGHT : remembered.orientation());
     if (remembered != null) {
       canvas.setView(remembered);
     }
     source.addListener(heard);
-    PictureHand own = new PictureHand(session, laid.id(), this::preview);
+    PictureHand own = new PictureHand(session, views, laid.id(), this::preview);
     hand = own;
     canvas.setTool(own);
   }
@@ -229,8 +238,7 @@ final class PicturePane extends JPanel {
       overlays.add(marks);
       overlays.add(labels);
       overlays.add(scene.ghostsOn(laid.id()));
-      overlays.addAll(
-          scene.halfDone(laid.id(), Optional.ofNullable(hand).flatMap(PictureHand::pointer)));
+      Optional.ofNullable(hand).map(PictureHand::halfDone).ifPresent(overlays::addAll);
       overlays.addAll(changed);
       canvas.setOverlays(overlays);
     }
@@ -260,7 +268,7 @@ final class PicturePane extends JPanel {
 
   private void viewChanged(ViewState view) {
     if (picture != null) {
-      views.put(picture.id(), view);
+      seen.put(picture.id(), view);
     }
     showState();
   }
@@ -275,9 +283,9 @@ final class PicturePane extends JPanel {
     boolean through = canvas.view().filter(view -> view.orientation().mirrored()).isPresent();
     String name = Strings.caption(session.map(), laid);
     String caption = about.isEmpty() ? name : about + " \u00b7 " + name;
-    String seen = through ? caption + " \u00b7 " + Texts.of("photo.mirrored") : caption;
+    String text = through ? caption + " \u00b7 " + Texts.of("photo.mirrored") : caption;
     title.setText(
-        layer.map(over -> seen + " \u00b7 " + Texts.of("layer.over", over.share())).orElse(seen));
+        layer.map(over -> text + " \u00b7 " + Texts.of("layer.over", over.share())).orElse(text));
     state.setText(stateOf(laid));
   }
 
@@ -317,7 +325,7 @@ final class PicturePane extends JPanel {
       return;
     }
     Optional<Look.Spot> from = look.comeFrom();
-    Optional<ViewState> was = from.map(Look.Spot::picture).map(views::get);
+    Optional<ViewState> was = from.map(Look.Spot::picture).map(seen::get);
     if (from.isPresent() && was.isPresent()) {
       canvas.view().ifPresent(now -> canvas.setView(at(now, look, was.get(), from.get())));
     } else if (look.closer()) {

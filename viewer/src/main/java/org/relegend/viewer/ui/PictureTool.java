@@ -1,5 +1,7 @@
 package org.relegend.viewer.ui;
 
+import org.relegend.viewer.control.Pointer;
+
 /**
  * What pointing on a picture does, besides panning and zooming. All on the event thread. A press
  * that is let go where it began is a click; the keyboard clicks in the middle of the canvas.

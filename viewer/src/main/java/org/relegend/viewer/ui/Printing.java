@@ -18,6 +18,10 @@ import org.relegend.sheet.JobSheets;
 import org.relegend.sheet.MapSheets;
 import org.relegend.sheet.Paper;
 import org.relegend.sheet.Printed;
+import org.relegend.viewer.control.Shelf;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Watch;
 
@@ -51,7 +55,7 @@ final class Printing {
     Session session = sitting.session();
     Optional<NetId> node = node(session);
     List<What> offered = new ArrayList<>();
-    if (session.bench().isOpen()) {
+    if (session.room(BenchWork.class).isOpen()) {
       offered.add(What.CUSTOMER);
       offered.add(What.SHOP);
     }
@@ -68,7 +72,7 @@ final class Printing {
   }
 
   private static String name(Session session) {
-    String base = session.bench().job().map(Job::id).orElse(session.map().id());
+    String base = session.room(BenchWork.class).job().map(Job::id).orElse(session.map().id());
     return base + ".pdf";
   }
 
@@ -98,9 +102,9 @@ final class Printing {
       program.settings().setLastFolder(parent);
     }
     Session session = sitting.session();
-    Circuit circuit = session.bench().circuit();
-    Optional<Job> job = session.bench().job();
-    Instant day = session.bench().now();
+    Circuit circuit = session.room(BenchWork.class).circuit();
+    Optional<Job> job = session.room(BenchWork.class).job();
+    Instant day = session.room(BenchWork.class).now();
     Shelf shelf = sitting.panel().shelf();
     sitting
         .panel()
@@ -118,7 +122,7 @@ final class Printing {
                       return printed;
                     },
                     printed -> {
-                      session.printed(file.toString(), printed.pages());
+                      session.hub().say(Notice.Kind.PRINTED, file.toString(), printed.pages());
                       window.files().tell(printed.troubles());
                     },
                     window.files()::fail));

@@ -6,6 +6,8 @@ import java.awt.event.KeyEvent;
 import java.util.function.Predicate;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.TypedField;
 
 /**
  * Takes readings while probing. Only what can begin a number begins one here, so that all commands
@@ -53,7 +55,7 @@ final class ReadingField extends TypedField {
 
   /** While empty, what begins no number goes on to the window's commands. */
   @Override
-  boolean takes(KeyEvent event) {
+  public boolean takes(KeyEvent event) {
     boolean begins =
         event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
             && BEGINS.indexOf(event.getKeyChar()) >= 0

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.store.Digests;
+import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Jobs;
@@ -120,9 +121,9 @@ final class Remembering {
         };
     before
         .chosen()
-        .filter(session::knows)
-        .ifPresentOrElse(subject -> session.chooseAgain(subject, before.card(), views), views);
-    if (session.bench().isOpen()) {
+        .filter(session.walk()::knows)
+        .ifPresentOrElse(subject -> session.walk().chooseAgain(subject, before.card(), views), views);
+    if (session.room(BenchWork.class).isOpen()) {
       panel.showList(before.list());
     }
   }

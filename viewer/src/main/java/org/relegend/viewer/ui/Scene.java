@@ -20,17 +20,18 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.twin.Predictions;
+import org.relegend.viewer.control.Shelf;
+import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.Conditions;
+import org.relegend.viewer.mode.bench.UnitPhotos;
+import org.relegend.viewer.mode.twins.PredictedPlaces;
 import org.relegend.viewer.paint.GhostOverlay;
 import org.relegend.viewer.paint.LabelOverlay;
-import org.relegend.viewer.paint.LengthOverlay;
 import org.relegend.viewer.paint.Mark;
 import org.relegend.viewer.paint.MarkOverlay;
-import org.relegend.viewer.paint.Overlay;
-import org.relegend.viewer.paint.PairOverlay;
 import org.relegend.viewer.session.Card;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Subjects;
-import org.relegend.viewer.session.Tool;
 
 /** What is to be painted over each picture, as the session stands now. */
 final class Scene {
@@ -54,7 +55,7 @@ final class Scene {
   /** Close-ups of this unit that show the subject's part. */
   List<Picture> closeUps(Subject subject) {
     return Subjects.partOf(subject).stream()
-        .flatMap(part -> session.unitPhotos().closeUps(part).stream())
+        .flatMap(part -> session.room(UnitPhotos.class).closeUps(part).stream())
         .flatMap(id -> map().picture(id).stream())
         .toList();
   }
@@ -139,7 +140,7 @@ final class Scene {
   /** The condition of the subject's part, in words with its date code. */
   Optional<String> condition(Subject subject) {
     return session
-        .conditions()
+        .room(Conditions.class)
         .of(subject)
         .map(known -> (known.text() + " " + known.dateCode()).strip());
   }
@@ -148,9 +149,9 @@ final class Scene {
   LabelOverlay labelsOn(PictureId picture) {
     List<LabelOverlay.Label> labels = new ArrayList<>();
     MapIndex index = session.document().index();
-    session.bench().unit().ifPresent(unit -> addReadings(unit, picture, labels));
+    session.room(BenchWork.class).unit().ifPresent(unit -> addReadings(unit, picture, labels));
     if (map().picture(picture).filter(Photo.class::isInstance).isPresent()) {
-      for (Condition known : session.conditions().notOriginal()) {
+      for (Condition known : session.room(Conditions.class).notOriginal()) {
         index.placementsOf(Subject.of(known.part())).stream()
             .filter(place -> place.picture().equals(picture))
             .forEach(
@@ -185,9 +186,9 @@ final class Scene {
 
   /** Where unplaced twins should lie. */
   GhostOverlay ghostsOn(PictureId picture) {
-    Optional<Subject> chosen = session.ghosts().chosen().map(Predictions.Prediction::part);
+    Optional<Subject> chosen = session.room(PredictedPlaces.class).chosen().map(Predictions.Prediction::part);
     return new GhostOverlay(
-        session.ghosts().on(picture).stream()
+        session.room(PredictedPlaces.class).on(picture).stream()
             .map(
                 ghost ->
                     new GhostOverlay.Ghost(
@@ -199,55 +200,4 @@ final class Scene {
             .toList());
   }
 
-  /** The preview of a package whose first pin is set, or the outline of a zone being drawn. */
-  List<Overlay> halfDone(PictureId picture, Optional<Point> pointer) {
-    List<GhostOverlay.Ghost> ghosts = new ArrayList<>();
-    session
-        .pinning()
-        .first(picture)
-        .ifPresent(first -> ghosts.add(new GhostOverlay.Ghost(first, 0, List.of(), "1")));
-    pointer
-        .flatMap(at -> session.pinning().preview(picture, at))
-        .ifPresent(outline -> addPackage(outline, ghosts));
-    List<Overlay> overlays = new ArrayList<>();
-    if (!ghosts.isEmpty()) {
-      overlays.add(new GhostOverlay(ghosts));
-    }
-    List<Point> corners = session.outlining().corners(picture);
-    if (!corners.isEmpty()) {
-      overlays.add(new DraftOverlay(corners, pointer));
-    }
-    session
-        .measuring()
-        .on(picture)
-        .ifPresent(length -> overlays.add(new LengthOverlay(length.points(), length.text())));
-    addCorners(session.squaring().corners(picture), overlays);
-    if (session.tool() == Tool.LINE_UP) {
-      overlays.add(new PairScene(session.pairing()).on(picture));
-    }
-    return overlays;
-  }
-
-  /** The corners of the board, as far as they are clicked. */
-  private static void addCorners(List<Point> corners, List<Overlay> overlays) {
-    List<PairOverlay.Spot> spots = new ArrayList<>();
-    for (Point corner : corners) {
-      String number = Integer.toString(spots.size() + 1);
-      spots.add(new PairOverlay.Spot(corner, number, PairOverlay.Look.OPEN, false, 0));
-    }
-    if (!spots.isEmpty()) {
-      overlays.add(new PairOverlay(spots));
-    }
-  }
-
-  private static void addPackage(Outline outline, List<GhostOverlay.Ghost> ghosts) {
-    for (int i = 0; i < outline.pins().size(); i++) {
-      ghosts.add(
-          new GhostOverlay.Ghost(
-              outline.pins().get(i),
-              0,
-              i == 0 ? outline.body() : List.of(),
-              Integer.toString(i + 1)));
-    }
-  }
 }

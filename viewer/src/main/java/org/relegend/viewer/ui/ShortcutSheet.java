@@ -23,6 +23,9 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
+import org.relegend.viewer.control.Keys;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
 
 /** All keys on one sheet, made from the list of acts. */
 final class ShortcutSheet extends JDialog {
@@ -76,7 +79,7 @@ final class ShortcutSheet extends JDialog {
       columns.add(new ArrayList<>());
       lengths.add(0);
     }
-    for (Act.Group group : Act.Group.values()) {
+    for (UserAction.Group group : UserAction.Group.values()) {
       List<Row> rows = rows(group);
       if (!rows.isEmpty()) {
         put(columns, lengths, titleOf(group), rows);
@@ -101,13 +104,13 @@ final class ShortcutSheet extends JDialog {
     lengths.set(shortest, lengths.get(shortest) + rows.size() + 2);
   }
 
-  private static String titleOf(Act.Group group) {
+  private static String titleOf(UserAction.Group group) {
     return Texts.of("menu." + group.name().toLowerCase(Locale.ROOT));
   }
 
-  private static List<Row> rows(Act.Group group) {
+  private static List<Row> rows(UserAction.Group group) {
     List<Row> rows = new ArrayList<>();
-    for (Act act : Act.values()) {
+    for (UserAction act : UserAction.values()) {
       if (act.group() == group) {
         act.key().ifPresent(key -> rows.add(new Row(Keys.text(key), act.text())));
       }

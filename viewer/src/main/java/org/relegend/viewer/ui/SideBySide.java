@@ -5,7 +5,8 @@ import java.util.Optional;
 import javax.swing.JSplitPane;
 import org.relegend.map.Box;
 import org.relegend.map.Point;
-import org.relegend.viewer.session.Comparing;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.twins.Comparing;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.view.ScreenPoint;
 import org.relegend.viewer.view.ViewState;
@@ -38,12 +39,12 @@ final class SideBySide {
 
   /** Takes up whether photos are compared, and what is on which side. */
   void settle() {
-    if (session.comparing().isOn() != on) {
+    if (session.room(Comparing.class).isOn() != on) {
       on = !on;
       begunOrEnded();
     }
     if (on) {
-      Comparing.Sides now = session.comparing().sides();
+      Comparing.Sides now = session.room(Comparing.class).sides();
       name(left, now.left());
       name(right, now.right());
       if (!now.equals(shown) && isLaid(left, now.left()) && isLaid(right, now.right())) {

@@ -13,14 +13,17 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import org.relegend.viewer.control.Actions;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
 
 /** What the window shows while no map is open: what to do next. */
 final class StartPanel extends JPanel {
-  private final Acts acts;
+  private final Actions acts;
   private final Consumer<Path> open;
   private final JPanel column = new JPanel(new GridBagLayout());
 
-  StartPanel(Acts acts, Consumer<Path> open) {
+  StartPanel(Actions acts, Consumer<Path> open) {
     super(new GridBagLayout());
     this.acts = acts;
     this.open = open;
@@ -40,12 +43,12 @@ final class StartPanel extends JPanel {
     put(title, 4);
     put(new JLabel(Texts.of("start.text")), 24);
     if (hasDemo) {
-      put(wide(new JButton(acts.action(Act.DEMO))), 6);
+      put(wide(new JButton(acts.action(UserAction.DEMO))), 6);
     } else {
       put(new JLabel(Texts.of("start.demo.missing")), 12);
     }
-    put(wide(new JButton(acts.action(Act.NEW))), 6);
-    put(wide(new JButton(acts.action(Act.OPEN))), 28);
+    put(wide(new JButton(acts.action(UserAction.NEW))), 6);
+    put(wide(new JButton(acts.action(UserAction.OPEN))), 28);
     if (!recent.isEmpty()) {
       JLabel heading = new JLabel(Texts.of("start.recent"));
       heading.putClientProperty("FlatLaf.styleClass", "h4");

@@ -14,6 +14,9 @@ import org.relegend.map.BoardId;
 import org.relegend.map.Photo;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
+import org.relegend.viewer.control.Actions;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.paint.Palette;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
@@ -33,14 +36,14 @@ final class StatusLine extends JPanel {
   private @Nullable Job watched;
   private int pulses;
 
-  StatusLine(Session session, Acts acts) {
+  StatusLine(Session session, Actions acts) {
     super(new BorderLayout(12, 0));
     this.session = session;
     setBorder(BorderFactory.createEmptyBorder(4, 12, 6, 12));
     said.setName("said");
     said.setOpaque(false);
     saved.setName("saved");
-    findings = new JButton(acts.action(Act.FINDINGS));
+    findings = new JButton(acts.action(UserAction.FINDINGS));
     findings.setFocusable(false);
     add(said, BorderLayout.CENTER);
     JPanel right = new JPanel(new FlowLayout(FlowLayout.TRAILING, 14, 0));

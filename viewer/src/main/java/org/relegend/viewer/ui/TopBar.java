@@ -2,7 +2,7 @@ package org.relegend.viewer.ui;
 
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
 import javax.swing.AbstractButton;
@@ -16,39 +16,35 @@ import javax.swing.JPopupMenu;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToggleButton;
 import org.relegend.map.Evidence;
+import org.relegend.viewer.control.Actions;
+import org.relegend.viewer.control.Keys;
+import org.relegend.viewer.control.ModeView;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Tool;
 
 /** Tools, the find field, the evidence in use; and the sentence that always stands there. */
 final class TopBar extends JPanel {
-  private static final Map<Tool, Act> ACTS =
-      Map.of(
-          Tool.LOOK, Act.BACK,
-          Tool.PLACE, Act.PLACE,
-          Tool.PINS, Act.PINS,
-          Tool.TRACE, Act.TRACE,
-          Tool.ZONE, Act.ZONE,
-          Tool.LINE_UP, Act.LINE_UP,
-          Tool.MEASURE, Act.MEASURE);
-
   private final Session session;
-  private final Acts acts;
-  private final Consumer<Tool> take;
+  private final Actions acts;
+  private final Consumer<Mode> take;
   private final ButtonGroup group = new ButtonGroup();
-  private final Map<Tool, AbstractButton> tools = new EnumMap<>(Tool.class);
+  private final Map<Mode, AbstractButton> tools = new LinkedHashMap<>();
   private final JButton evidence = new JButton();
 
   /**
-   * @param take takes a tool in hand
+   * @param views of the modes, those with a button
+   * @param take takes a mode in hand
    */
-  TopBar(Session session, Acts acts, FindField field, Consumer<Tool> take) {
+  TopBar(Session session, Actions acts, FindField field, Map<Mode, ModeView> views, Consumer<Mode> take) {
     super(new BorderLayout(0, 4));
     this.session = session;
     this.acts = acts;
     this.take = take;
     setBorder(BorderFactory.createEmptyBorder(8, 10, 4, 10));
     JPanel line = new JPanel(new BorderLayout(12, 0));
-    line.add(toolButtons(), BorderLayout.WEST);
+    line.add(toolButtons(views), BorderLayout.WEST);
     line.add(field, BorderLayout.CENTER);
     line.add(evidenceButton(), BorderLayout.EAST);
     add(line, BorderLayout.CENTER);
@@ -58,27 +54,30 @@ final class TopBar extends JPanel {
     settle();
   }
 
-  private JComponent toolButtons() {
+  private JComponent toolButtons(Map<Mode, ModeView> views) {
     JPanel row = new JPanel(new FlowLayout(FlowLayout.LEADING, 2, 0));
     row.getAccessibleContext().setAccessibleName(Texts.of("tool.group"));
-    for (Tool tool : Tool.values()) {
-      if (!ACTS.containsKey(tool)) {
-        continue; // seldom wanted: in the menu, by its key
-      }
-      JToggleButton button = new JToggleButton(Texts.of("tool." + Texts.word(tool)));
-      Act act = ACTS.getOrDefault(tool, Act.BACK);
-      button.setToolTipText(withKey(act));
-      button.setFocusable(false);
-      button.setName("tool-" + Texts.word(tool));
-      button.addActionListener(pressed -> take.accept(tool));
-      group.add(button);
-      row.add(button);
-      tools.put(tool, button);
-    }
+    views.forEach(
+        (mode, view) -> {
+          if (view.hasButton()) {
+            row.add(toolButton(mode));
+          }
+        });
     return row;
   }
 
-  private static String withKey(Act act) {
+  private JToggleButton toolButton(Mode mode) {
+    JToggleButton button = new JToggleButton(Texts.of("tool." + mode.word()));
+    button.setToolTipText(withKey(UserAction.taking(mode)));
+    button.setFocusable(false);
+    button.setName("tool-" + mode.word());
+    button.addActionListener(pressed -> take.accept(mode));
+    group.add(button);
+    tools.put(mode, button);
+    return button;
+  }
+
+  private static String withKey(UserAction act) {
     return act.text() + act.key().map(key -> "  (" + Keys.text(key) + ")").orElse("");
   }
 
@@ -97,14 +96,14 @@ final class TopBar extends JPanel {
     return menu;
   }
 
-  static Act actOf(Evidence evidence) {
-    return Act.valueOf(evidence.name());
+  static UserAction actOf(Evidence evidence) {
+    return UserAction.valueOf(evidence.name());
   }
 
   /** Shows the tool and the evidence in use. */
   void settle() {
     group.clearSelection();
-    tools.forEach((tool, button) -> button.setSelected(tool == session.tool()));
+    tools.forEach((tool, button) -> button.setSelected(tool.equals(session.mode())));
     Evidence used = session.hand().evidence();
     String key = actOf(used).key().map(Keys::text).orElse("");
     String word = Texts.of("act." + Texts.word(used));

@@ -29,6 +29,7 @@ import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.share.Trust;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;
@@ -131,7 +132,7 @@ final class TrustPanel extends JPanel {
     int row = table.getSelectedRow();
     if (row >= 0) {
       TrustRows.Row chosen = rows.at(table.convertRowIndexToModel(row));
-      chosen.subject().ifPresent(subject -> session.choose(subject, chosen.picture()));
+      chosen.subject().ifPresent(subject -> session.walk().choose(subject, chosen.picture()));
     }
   }
 

@@ -14,6 +14,7 @@ import org.relegend.share.Disagreement;
 import org.relegend.share.Disagreements;
 import org.relegend.share.Statement;
 import org.relegend.share.Trust;
+import org.relegend.viewer.control.Texts;
 
 /** Rows of who says what: one for each statement, and for each way of a disagreement. */
 final class TrustRows extends AbstractTableModel {

@@ -12,9 +12,13 @@ import org.relegend.twin.Contradiction;
 import org.relegend.twin.Predictions;
 import org.relegend.twin.ProposedTwin;
 import org.relegend.twin.Seed;
+import org.relegend.viewer.control.RowList;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.twins.PredictedPlaces;
+import org.relegend.viewer.mode.twins.TwinRow;
+import org.relegend.viewer.mode.twins.TwinTool;
 import org.relegend.viewer.session.Following;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.TwinRow;
 
 /** The lists of what follows from twins: pairs and differences, and predicted places. */
 final class TwinLists {
@@ -39,15 +43,15 @@ final class TwinLists {
     this.session = session;
     this.working = working;
     twins = new RowList(TWINS, back);
-    twins.onKey("C", row -> onRow(session.twinning()::accept));
-    twins.onKey("DELETE", row -> onRow(session.twinning()::reject));
+    twins.onKey("C", row -> onRow(session.room(TwinTool.class)::accept));
+    twins.onKey("DELETE", row -> onRow(session.room(TwinTool.class)::reject));
     twins.onKey("D", row -> mark(Deviation.Cause.DESIGN));
     twins.onKey("F", row -> mark(Deviation.Cause.FAULT));
     twins.onKey("R", row -> mark(Deviation.Cause.REPAIR));
     ghosts = new RowList(GHOSTS, leave);
     ghosts.onChoose(this::pick);
-    ghosts.onKey("C", row -> onGhost(session.ghosts()::accept));
-    ghosts.onKey("DELETE", row -> onGhost(session.ghosts()::reject));
+    ghosts.onKey("C", row -> onGhost(session.room(PredictedPlaces.class)::accept));
+    ghosts.onKey("DELETE", row -> onGhost(session.room(PredictedPlaces.class)::reject));
   }
 
   List<RowList> all() {
@@ -70,7 +74,7 @@ final class TwinLists {
   }
 
   private void mark(Deviation.Cause cause) {
-    onRow(row -> session.twinning().mark(row, cause));
+    onRow(row -> session.room(TwinTool.class).mark(row, cause));
   }
 
   private void onGhost(Runnable deed) {
@@ -80,14 +84,14 @@ final class TwinLists {
 
   private void pick(int row) {
     if (row >= 0 && row < places.size()) {
-      session.ghosts().pick(places.get(row));
+      session.room(PredictedPlaces.class).pick(places.get(row));
     }
   }
 
   /** Shows what follows as it is known now. */
   void settleTwins() {
     Following following = session.document().following();
-    rows = session.twinning().rows();
+    rows = session.room(TwinTool.class).rows();
     List<RowList.Row> shown = new ArrayList<>(rows.stream().limit(MOST).map(this::row).toList());
     if (rows.size() > MOST) {
       shown.add(
@@ -118,7 +122,7 @@ final class TwinLists {
       return Texts.of(session.map().twins().isEmpty() ? "list.twins.none" : "list.twins.nothing");
     }
     return following.contradictions().isEmpty()
-        ? Texts.of("list.twins.hint", session.twinning().sure())
+        ? Texts.of("list.twins.hint", session.room(TwinTool.class).sure())
         : Texts.of("list.twins.hint.clash");
   }
 
@@ -206,7 +210,7 @@ final class TwinLists {
 
   /** Shows the predicted places as they are now; the chosen one is chosen in the list too. */
   void settleGhosts() {
-    places = session.ghosts().all();
+    places = session.room(PredictedPlaces.class).all();
     List<RowList.Row> shown = new ArrayList<>();
     for (Predictions.Prediction place : places) {
       shown.add(
@@ -214,17 +218,17 @@ final class TwinLists {
               name(place.part()),
               Texts.of("ghosts.line", name(place.twin()), Math.round(place.radius95())),
               Texts.of(place.correlation() > 0 ? "ghosts.seen" : "ghosts.unseen"),
-              () -> session.ghosts().open(place)));
+              () -> session.room(PredictedPlaces.class).open(place)));
     }
     String told =
         session
-            .ghosts()
+            .room(PredictedPlaces.class)
             .told()
             .map(text -> text.isEmpty() ? Texts.of("list.ghosts.none") : text)
             .orElse(Texts.of("ghosts.working"));
-    String why = session.ghosts().weak() > 0 ? Texts.of("ghosts.weak", told) : told;
+    String why = session.room(PredictedPlaces.class).weak() > 0 ? Texts.of("ghosts.weak", told) : told;
     String hint = shown.isEmpty() ? why : told + "  " + Texts.of("list.ghosts.hint");
     ghosts.show(Texts.of("list.ghosts.count", shown.size()), hint, shown);
-    session.ghosts().chosen().map(places::indexOf).ifPresent(ghosts::choose);
+    session.room(PredictedPlaces.class).chosen().map(places::indexOf).ifPresent(ghosts::choose);
   }
 }

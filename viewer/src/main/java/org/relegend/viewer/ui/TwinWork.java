@@ -1,6 +1,9 @@
 package org.relegend.viewer.ui;
 
 import java.util.List;
+import org.relegend.viewer.control.RowList;
+import org.relegend.viewer.mode.twins.PredictedPlaces;
+import org.relegend.viewer.mode.twins.TwinTool;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
 
@@ -57,7 +60,7 @@ final class TwinWork {
   }
 
   private void predict() {
-    if (session.ghosts().areShown()) {
+    if (session.room(PredictedPlaces.class).areShown()) {
       lists.settleGhosts();
       working.predict(false);
     }
@@ -68,7 +71,7 @@ final class TwinWork {
     if (lists.twins().isVisible()) {
       panel.goToStrip();
     } else {
-      session.twinning().wanted();
+      session.room(TwinTool.class).wanted();
       working.follow(true);
       lists.settleTwins();
       panel.show(lists.twins());
@@ -77,35 +80,35 @@ final class TwinWork {
 
   /** Predicted places on the photo and in a list; or neither. */
   void toggleGhosts() {
-    if (session.ghosts().areShown() && lists.ghosts().isVisible()) {
+    if (session.room(PredictedPlaces.class).areShown() && lists.ghosts().isVisible()) {
       leaveGhosts();
     } else {
-      session.ghosts().show(true);
+      session.room(PredictedPlaces.class).show(true);
       working.predict(true);
       panel.show(lists.ghosts());
     }
   }
 
   private void leaveGhosts() {
-    session.ghosts().show(false);
+    session.room(PredictedPlaces.class).show(false);
     panel.goToStrip();
   }
 
   /** Accepts all that the list shows which is open. */
   void acceptAll() {
     if (lists.twins().isVisible()) {
-      session.twinning().acceptAll();
+      session.room(TwinTool.class).acceptAll();
     } else {
-      session.ghosts().acceptAll();
+      session.room(PredictedPlaces.class).acceptAll();
     }
   }
 
   /** Rejects all that the list shows which is open. */
   void rejectAll() {
     if (lists.twins().isVisible()) {
-      session.twinning().rejectAll();
+      session.room(TwinTool.class).rejectAll();
     } else {
-      session.ghosts().rejectAll();
+      session.room(PredictedPlaces.class).rejectAll();
     }
   }
 }

@@ -15,8 +15,12 @@ import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
 import org.relegend.twin.Brightness;
 import org.relegend.twin.Seed;
+import org.relegend.viewer.control.Shelf;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.lineup.LineUpTool;
+import org.relegend.viewer.mode.twins.PredictedPlaces;
+import org.relegend.viewer.mode.twins.TwinTool;
 import org.relegend.viewer.session.Following;
-import org.relegend.viewer.session.Ghosts;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;
@@ -61,8 +65,8 @@ final class TwinWorking {
    */
   void follow(boolean asked) {
     BoardMap map = session.map();
-    Optional<Seed> said = session.twinning().said();
-    boolean alone = session.twinning().alone();
+    Optional<Seed> said = session.room(TwinTool.class).said();
+    boolean alone = session.room(TwinTool.class).alone();
     if (!isWorked(said, alone) || asked && !isBusy() && !delivered) {
       begin(map, said, alone);
     }
@@ -73,7 +77,7 @@ final class TwinWorking {
 
   private boolean isWorked(Optional<Seed> said, boolean alone) {
     return worked != null
-        && session.twinning().isOfNow(worked)
+        && session.room(TwinTool.class).isOfNow(worked)
         && workedFrom.equals(said)
         && workedAlone == alone;
   }
@@ -90,11 +94,11 @@ final class TwinWorking {
             watch -> Following.of(map, said, alone),
             found -> {
               delivered = true;
-              session.twinning().take(map, found);
+              session.room(TwinTool.class).take(map, found);
             },
             problem -> {
-              session.twinning().take(map, Following.NONE);
-              session.pairing().refuse(Texts.of("error.unexpected", problem.toString()));
+              session.room(TwinTool.class).take(map, Following.NONE);
+              session.room(LineUpTool.class).refuse(Texts.of("error.unexpected", problem.toString()));
             });
   }
 
@@ -106,7 +110,7 @@ final class TwinWorking {
   void predict(boolean asked) {
     stop(predicting);
     Optional<Photo> photo = session.desk().photo();
-    if (!session.ghosts().areShown() || photo.isEmpty()) {
+    if (!session.room(PredictedPlaces.class).areShown() || photo.isEmpty()) {
       return;
     }
     BoardMap map = session.map();
@@ -116,13 +120,13 @@ final class TwinWorking {
     Job job =
         jobs.run(
             Texts.of("ghosts.working"),
-            watch -> Ghosts.work(map, on, known, brightness(file, watch)),
-            session.ghosts()::take,
+            watch -> PredictedPlaces.work(map, on, known, brightness(file, watch)),
+            session.room(PredictedPlaces.class)::take,
             problem ->
                 session
-                    .ghosts()
+                    .room(PredictedPlaces.class)
                     .take(
-                        new Ghosts.Worked(
+                        new PredictedPlaces.Worked(
                             on, List.of(), Texts.of("error.unexpected", problem.toString()), 0)));
     predicting = job;
     if (asked) {

@@ -2,8 +2,13 @@ package org.relegend.viewer.ui;
 
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import org.relegend.viewer.control.Actions;
+import org.relegend.viewer.control.Keys;
+import org.relegend.viewer.control.QuestionBar;
+import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Tool;
+import org.relegend.viewer.session.TypedText;
 
 /** Where what is typed next goes: to a question, to the find field, to the reading, to commands. */
 final class Typing {
@@ -31,8 +36,8 @@ final class Typing {
   }
 
   /** While a command of one key is typed as text, Alt and that key run it. */
-  void commandsIn(Acts acts) {
-    for (Act act : Act.values()) {
+  void commandsIn(Actions acts) {
+    for (UserAction act : UserAction.values()) {
       act.key()
           .map(Keys::textWithAlt)
           .filter(key -> !key.isEmpty())
@@ -62,7 +67,7 @@ final class Typing {
   void settle() {
     if (session.question().isPresent()) {
       question.takeFocus();
-    } else if (session.tool().takesName()) {
+    } else if (session.mode().typedText().filter(TypedText::holdsKeyboard).isPresent()) {
       field.requestFocusInWindow();
     }
   }
@@ -72,7 +77,7 @@ final class Typing {
    */
   void taken(PicturePane active) {
     find.takeUp();
-    if (session.tool().takesName() || session.tool() == Tool.TRACE) {
+    if (session.mode().typedText().isPresent()) {
       field.requestFocusInWindow();
       field.selectAll();
     } else if (field.isFocusOwner()) {
@@ -84,7 +89,7 @@ final class Typing {
   void leave() {
     if (session.question().isPresent()) {
       question.takeFocus();
-    } else if (session.bench().isOpen()) {
+    } else if (session.room(BenchWork.class).isOpen()) {
       jobBar.takeFocus();
     } else {
       strip.requestFocusInWindow();

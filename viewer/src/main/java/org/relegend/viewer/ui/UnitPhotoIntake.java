@@ -13,8 +13,13 @@ import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs.Spot;
 import org.relegend.scan.Intake;
+import org.relegend.viewer.control.Shelf;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.bench.UnitPhotos;
+import org.relegend.viewer.mode.lineup.LineUpRunner;
+import org.relegend.viewer.mode.lineup.LineUpTool;
+import org.relegend.viewer.mode.lineup.LineUpView;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Tool;
 
 /**
  * Brings a photo of this very unit into the job's folder. One of a whole side is then lined up with
@@ -47,7 +52,7 @@ final class UnitPhotoIntake {
     if (!map.boards().has(shown.board())) {
       throw new IllegalArgumentException(Texts.of("addphoto.noboard", shown.board()));
     }
-    if (!session.unitPhotos().mayChange()) {
+    if (!session.room(UnitPhotos.class).mayChange()) {
       throw new IllegalArgumentException(Texts.of("notice.job_read_only"));
     }
     List<PartId> shows = JobDeeds.parts(session, closeUp);
@@ -75,8 +80,8 @@ final class UnitPhotoIntake {
   }
 
   private void added(Photo photo, List<PartId> shows, Runnable next) {
-    if (isStillOpen() && session.unitPhotos().add(photo, shows)) {
-      PictureId own = session.unitPhotos().idOver(photo.id());
+    if (isStillOpen() && session.room(UnitPhotos.class).add(photo, shows)) {
+      PictureId own = session.room(UnitPhotos.class).idOver(photo.id());
       session.desk().show(own);
       if (shows.isEmpty()) {
         lineUp(own);
@@ -103,7 +108,7 @@ final class UnitPhotoIntake {
                 .jobs()
                 .run(
                     Texts.of("pairs.working"),
-                    watch -> LiningUp.result(a, b, watch),
+                    watch -> LineUpRunner.result(a, b, watch),
                     result -> take(own, onto.get().id(), result),
                     problem -> byHand(own, String.valueOf(problem.getMessage()))));
   }
@@ -119,7 +124,7 @@ final class UnitPhotoIntake {
     if (result instanceof PhotoResult.Aligned aligned) {
       List<Spot> spots =
           aligned.kept().stream().map(pair -> new Spot(pair.from(), pair.to())).toList();
-      session.pairing().take(own, onto, spots);
+      session.room(LineUpTool.class).take(own, onto, spots);
     } else {
       byHand(own, ((PhotoResult.Unaligned) result).message());
     }
@@ -130,10 +135,10 @@ final class UnitPhotoIntake {
     if (!isStillOpen()) {
       return;
     }
-    if (session.tool() == Tool.LOOK && session.document().isOwn(own)) {
+    if (session.isAtRest() && session.document().isOwn(own)) {
       session.desk().show(own);
-      sitting.panel().lineUpByHand();
+      sitting.panel().view(LineUpView.class).byHand();
     }
-    session.pairing().refuse(reason);
+    session.room(LineUpTool.class).refuse(reason);
   }
 }

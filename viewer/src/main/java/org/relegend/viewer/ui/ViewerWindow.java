@@ -15,6 +15,12 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
+import org.relegend.viewer.control.Actions;
+import org.relegend.viewer.control.Shelf;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.mode.Modes;
+import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Jobs;
@@ -24,7 +30,7 @@ final class ViewerWindow extends JFrame {
   private static final int STEP = 28;
 
   private final Program program;
-  private final Acts acts = new Acts();
+  private final Actions acts = new Actions();
   private final Menus menus = new Menus(acts);
   private final JPanel content = new JPanel(new BorderLayout());
   private final Banner banner = new Banner();
@@ -80,7 +86,7 @@ final class ViewerWindow extends JFrame {
     return Optional.ofNullable(sitting);
   }
 
-  Acts acts() {
+  Actions acts() {
     return acts;
   }
 
@@ -171,7 +177,7 @@ final class ViewerWindow extends JFrame {
   /** Lays an opened map into the window, and its job over it. */
   void sit(JobOpening opened) {
     MapFolder folder = opened.map();
-    Session session = new Session(folder.history(), program.owner(), program.clock());
+    Session session = new Session(folder.history(), program.owner(), program.clock(), Modes.rooms());
     session.hand().setAuthor(program.settings().author());
     session.hand().setEvidence(program.settings().evidence());
     session.document().setReadOnly(folder.readOnly());
@@ -210,7 +216,7 @@ final class ViewerWindow extends JFrame {
   private static void lay(JobKeeping kept, Sitting sat) {
     sat.panel().photosOfUnitIn(kept.folder().path());
     sat.remembering().over(kept.folder().path());
-    sat.session().bench().lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
+    sat.session().room(BenchWork.class).lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
   }
 
   /** Lays a job that was just made over the map that is open. */
@@ -238,7 +244,7 @@ final class ViewerWindow extends JFrame {
     String map = session.map().info().title();
     return Texts.of(
         "app.title",
-        session.bench().job().map(job -> Texts.of("job.title", job.id(), map)).orElse(map));
+        session.room(BenchWork.class).job().map(job -> Texts.of("job.title", job.id(), map)).orElse(map));
   }
 
   private void jobNotKept(Throwable problem) {
@@ -261,13 +267,13 @@ final class ViewerWindow extends JFrame {
 
   /** Which acts make sense now, and what undo and redo would do. */
   private void settle(Session session) {
-    Optional<String> undo = session.bench().undoLabel().or(() -> session.document().undoLabel());
-    Optional<String> redo = session.bench().redoLabel().or(() -> session.document().redoLabel());
-    acts.rename(Act.UNDO, undo.map(l -> Texts.of("act.undo.named", l)).orElse(Act.UNDO.text()));
-    acts.rename(Act.REDO, redo.map(l -> Texts.of("act.redo.named", l)).orElse(Act.REDO.text()));
-    acts.enable(Act.UNDO, undo.isPresent());
-    acts.enable(Act.REDO, redo.isPresent());
-    acts.select(Act.LINK, session.desk().isLinked());
+    Optional<String> undo = session.room(BenchWork.class).undoLabel().or(() -> session.document().undoLabel());
+    Optional<String> redo = session.room(BenchWork.class).redoLabel().or(() -> session.document().redoLabel());
+    acts.rename(UserAction.UNDO, undo.map(l -> Texts.of("act.undo.named", l)).orElse(UserAction.UNDO.text()));
+    acts.rename(UserAction.REDO, redo.map(l -> Texts.of("act.redo.named", l)).orElse(UserAction.REDO.text()));
+    acts.enable(UserAction.UNDO, undo.isPresent());
+    acts.enable(UserAction.REDO, redo.isPresent());
+    acts.select(UserAction.LINK, session.desk().isLinked());
   }
 
   /** Shows the page that says what to do next. */
@@ -285,7 +291,7 @@ final class ViewerWindow extends JFrame {
     content.add(banner, BorderLayout.NORTH);
     content.add(middle, BorderLayout.CENTER);
     boolean open = sitting != null;
-    for (Act act : Act.values()) {
+    for (UserAction act : UserAction.values()) {
       acts.enable(act, open || Deeds.needsNoMap(act));
     }
     showRecent();
@@ -301,7 +307,7 @@ final class ViewerWindow extends JFrame {
       menus.recent().add(item);
     }
     menus.recent().setEnabled(menus.recent().getItemCount() > 0);
-    acts.enable(Act.DEMO, program.demo().isPresent());
+    acts.enable(UserAction.DEMO, program.demo().isPresent());
   }
 
   /** Saves, closes, and ends the program with the last window. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -16,35 +17,40 @@ import org.relegend.check.Finding;
 import org.relegend.check.Severity;
 import org.relegend.map.HazardZone;
 import org.relegend.map.ZoneId;
+import org.relegend.viewer.control.Actions;
+import org.relegend.viewer.control.Keys;
+import org.relegend.viewer.control.ModeContext;
+import org.relegend.viewer.control.ModeView;
+import org.relegend.viewer.control.QuestionBar;
+import org.relegend.viewer.control.RowList;
+import org.relegend.viewer.control.Shelf;
+import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.mode.Modes;
+import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.check.FindingFix;
+import org.relegend.viewer.mode.zone.ZoneTool;
 import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Tool;
 import org.relegend.viewer.work.Jobs;
 
 /** An open map: the find field, the two pictures, the node strip and the status line. */
 final class WorkPanel extends JPanel {
-  private static final String STRIP = "strip";
   private static final String FINDINGS = "findings";
-  private static final String PAIRS = "pairs";
   private static final String CLASHES = "clashes";
   private static final String TRUST = "trust";
-
-  /** Height of the strip at first: its cards whole, and a scroll bar. */
-  private static final int BOTTOM = 268;
 
   private final Session session;
   private final Shelf shelf;
   private static final double PAGE_SHARE = 0.45;
 
   private final JSplitPane pictures = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
-  private final JPanel bottom = new JPanel(new CardLayout());
+  private final LowerPanel bottom;
   private final FindingsPanel findings;
-  private final PairsPanel pairs;
+  private final Map<Mode, ModeView> views;
   private final ClashPanel clashes;
   private final TrustPanel trust;
-  private final LiningUp liningUp;
   private final Layering layering;
-  private final Straightening straightening;
   private final FindField field = new FindField();
   private final TopBar top;
   private final FindBar find;
@@ -60,24 +66,28 @@ final class WorkPanel extends JPanel {
   private final Typing typing;
   private PicturePane active;
   private boolean laidOut;
-  private boolean pairing;
-  private boolean byHand;
-  private Runnable listChanged = () -> {};
+  private Mode shown;
 
   /**
    * @param jobs for what a person waits for while typing
    * @param slow for what may take seconds
    */
-  WorkPanel(Session session, Shelf shelf, Acts acts, Jobs jobs, Jobs slow) {
+  WorkPanel(Session session, Shelf shelf, Actions acts, Jobs jobs, Jobs slow) {
     super(new BorderLayout());
     this.session = session;
     this.shelf = shelf;
     Scene scene = new Scene(session, shelf);
-    top = new TopBar(session, acts, field, this::take);
+    status = new StatusLine(session, acts);
+    views =
+        Modes.views(
+            new ModeContext(session, shelf, acts, jobs, status::watch, this::isDisplayable));
+    shown = session.mode();
+    top = new TopBar(session, acts, field, views, this::take);
     page =
         new PicturePane(
             session,
             scene,
+            this::view,
             "page",
             session.desk()::left,
             session.desk()::lefts,
@@ -87,6 +97,7 @@ final class WorkPanel extends JPanel {
         new PicturePane(
             session,
             scene,
+            this::view,
             "photo",
             session.desk()::right,
             session.desk()::rights,
@@ -96,19 +107,18 @@ final class WorkPanel extends JPanel {
     page.onFocus(() -> active = page);
     photo.onFocus(() -> active = photo);
     question = new QuestionBar(session);
+    views.values().forEach(question::add);
+    Modes.forms(session).forEach(question::add);
     strip = new NodeStrip(session, scene, question);
-    status = new StatusLine(session, acts);
-    findings = new FindingsPanel(this::goTo, session::mend, () -> showBelow(STRIP));
-    pairs = new PairsPanel(session, acts);
+    bottom = new LowerPanel(strip);
+    findings = new FindingsPanel(this::goTo, session.room(FindingFix.class)::mend, bottom::showStrip);
     clashes = new ClashPanel(session, this::goToStrip);
     trust = new TrustPanel(session, jobs, this::goToStrip);
-    liningUp = new LiningUp(session, shelf, jobs, status, this::isDisplayable);
     layering = new Layering(session, shelf, jobs, photo, status);
-    straightening = new Straightening(session, shelf, jobs, status);
     jobBar = new JobBar(session);
     lists = new JobLists(session, jobs, this::goToStrip);
     twins = new TwinWork(session, new TwinWorking(session, shelf, slow, status), this);
-    find = new FindBar(session, jobs, field, this::goToStrip);
+    find = new FindBar(session, jobs, field, mode -> view(mode).hint(), this::goToStrip);
     beside = new SideBySide(session, page, photo, pictures);
     typing = new Typing(session, field, find, question, strip, jobBar);
     typing.after(page);
@@ -133,15 +143,12 @@ final class WorkPanel extends JPanel {
     pictures.setResizeWeight(PAGE_SHARE);
     pictures.setContinuousLayout(true);
     pictures.setPreferredSize(new Dimension(900, 300));
-    bottom.add(strip, STRIP);
     bottom.add(findings, FINDINGS);
-    bottom.add(pairs, PAIRS);
+    views.values().forEach(view -> view.panel().ifPresent(bottom::addNamed));
     bottom.add(clashes, CLASHES);
     bottom.add(trust, TRUST);
-    lists.all().forEach(list -> bottom.add(list, list.getName()));
-    twins.lists().forEach(list -> bottom.add(list, list.getName()));
-    bottom.setPreferredSize(new Dimension(900, BOTTOM));
-    bottom.setMinimumSize(new Dimension(200, 120));
+    lists.all().forEach(bottom::addNamed);
+    twins.lists().forEach(bottom::addNamed);
     JPanel lower = new JPanel(new BorderLayout());
     lower.add(jobBar, BorderLayout.NORTH);
     lower.add(bottom, BorderLayout.CENTER);
@@ -170,8 +177,7 @@ final class WorkPanel extends JPanel {
         clashes.settle();
         trust.settle();
         status.count();
-        pairs.settle();
-        if (session.bench().isOpen()) {
+        if (session.room(BenchWork.class).isOpen()) {
           jobBar.settle();
           lists.settle();
         }
@@ -181,8 +187,6 @@ final class WorkPanel extends JPanel {
         photo.settle();
         status.count();
         layering.drop();
-        pairs.settle();
-        liningUp.first();
         beside.settle();
       }
       case CHOICE -> {
@@ -214,8 +218,7 @@ final class WorkPanel extends JPanel {
         find.settle();
         strip.followTool();
         remark();
-        followPairs();
-        straightening.follow();
+        followMode();
       }
       case EVIDENCE -> top.settle();
       case QUESTION -> ask();
@@ -223,23 +226,23 @@ final class WorkPanel extends JPanel {
       case NOTICE -> status.say();
       case RIGHTS, TWINS, TWINS_SAID -> {}
     }
+    views.values().forEach(view -> view.follow(change));
   }
 
-  /** While photos are lined up, their pairs lie below; loupes are on, and what can be is tried. */
-  private void followPairs() {
-    boolean now = session.tool() == Tool.LINE_UP;
-    if (now != pairing) {
-      pairing = now;
-      showBelow(now ? PAIRS : STRIP);
-      page.canvas().setLoupe(now);
-      photo.canvas().setLoupe(now);
-      if (now && byHand) {
-        liningUp.tried();
-      } else if (now) {
-        liningUp.first();
-      }
+  private ModeView view(Mode mode) {
+    return Objects.requireNonNull(views.get(mode));
+  }
+
+  /** What a mode has to show of itself lies below while it is current. */
+  private void followMode() {
+    ModeView before = view(shown);
+    ModeView now = view(session.mode());
+    shown = session.mode();
+    if (before != now && (before.panel().isPresent() || now.panel().isPresent())) {
+      now.panel().map(JComponent::getName).ifPresentOrElse(bottom::show, bottom::showStrip);
+      page.canvas().setLoupe(now.hasLoupe());
+      photo.canvas().setLoupe(now.hasLoupe());
     }
-    pairs.settle();
   }
 
   /** Lays another photo over the one shown: half, whole, none, in turn. */
@@ -247,27 +250,19 @@ final class WorkPanel extends JPanel {
     layering.step();
   }
 
-  /** Lines the two photos up without clicks. */
-  void lineUpAlone() {
-    if (session.tool() != Tool.LINE_UP) {
-      session.take(Tool.LINE_UP);
-    }
-    liningUp.again();
-  }
-
-  /** Lays the two photos side by side for pairs; they were tried without clicks already. */
-  void lineUpByHand() {
-    if (session.tool() != Tool.LINE_UP) {
-      byHand = true;
-      session.take(Tool.LINE_UP);
-      byHand = false;
-    }
+  /** The view of this kind. */
+  <V extends ModeView> V view(Class<V> kind) {
+    return views.values().stream()
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .findFirst()
+        .orElseThrow();
   }
 
   private void ask() {
     boolean asked = session.question().isPresent();
     if (asked) {
-      showBelow(STRIP);
+      bottom.showStrip();
     }
     strip.showQuestion(asked);
     question.settle();
@@ -279,9 +274,17 @@ final class WorkPanel extends JPanel {
   }
 
   /** Takes a tool in hand; one that names or traces has the keyboard in its box. */
-  void take(Tool tool) {
-    session.take(tool);
+  private void take(Mode mode) {
+    session.take(mode);
     typing.taken(active);
+  }
+
+  /** Takes the mode in hand that this action is for, if it is for one. */
+  void take(UserAction action) {
+    session.modes().stream()
+        .filter(mode -> UserAction.taking(mode) == action)
+        .findFirst()
+        .ifPresent(this::take);
   }
 
   private void caution() {
@@ -303,7 +306,7 @@ final class WorkPanel extends JPanel {
     finding.subjects().stream()
         .findFirst()
         .ifPresentOrElse(
-            subject -> session.choose(subject, finding.picture()),
+            subject -> session.walk().choose(subject, finding.picture()),
             () -> finding.picture().ifPresent(session.desk()::show));
   }
 
@@ -320,7 +323,7 @@ final class WorkPanel extends JPanel {
     if (findings.isVisible()) {
       goToStrip();
     } else {
-      showBelow(FINDINGS);
+      bottom.show(FINDINGS);
       findings.takeFocus();
     }
   }
@@ -330,7 +333,7 @@ final class WorkPanel extends JPanel {
     if (clashes.isVisible()) {
       goToStrip();
     } else {
-      showBelow(CLASHES);
+      bottom.show(CLASHES);
       clashes.takeFocus();
     }
   }
@@ -340,22 +343,22 @@ final class WorkPanel extends JPanel {
     if (trust.isVisible()) {
       goToStrip();
     } else {
-      showBelow(TRUST);
+      bottom.show(TRUST);
       trust.takeFocus();
     }
   }
 
   /** With a job, the keyboard is where a reading can be typed at once; commands work there too. */
   void goToStrip() {
-    showBelow(STRIP);
+    bottom.showStrip();
     typing.leave();
   }
 
   void read() {
-    if (session.bench().isOpen()) {
+    if (session.room(BenchWork.class).isOpen()) {
       goToStrip();
     } else {
-      session.bench().sayNoJob();
+      session.room(BenchWork.class).sayNoJob();
     }
   }
 
@@ -371,18 +374,13 @@ final class WorkPanel extends JPanel {
 
   /** A list in the place of the node strip, with the keyboard. */
   void show(RowList list) {
-    showBelow(list.getName());
+    bottom.show(list.getName());
     list.takeFocus();
   }
 
   /** Twins and predicted places. */
   TwinWork twins() {
     return twins;
-  }
-
-  private void showBelow(String what) {
-    ((CardLayout) bottom.getLayout()).show(bottom, what);
-    listChanged.run();
   }
 
   /** The list of the job that lies below; empty where none does. */
@@ -392,12 +390,12 @@ final class WorkPanel extends JPanel {
 
   /** A list of the job in the place of the node strip; nothing for a name that is none's. */
   void showList(String name) {
-    lists.named(name).ifPresent(list -> showBelow(list.getName()));
+    lists.named(name).ifPresent(list -> bottom.show(list.getName()));
   }
 
   /** Calls back when something else lies below. */
   void onList(Runnable listener) {
-    listChanged = listener;
+    bottom.onChange(listener);
   }
 
   /** The job's photos lie in its own folder. */
@@ -427,7 +425,7 @@ final class WorkPanel extends JPanel {
 
   /** Says why no hazard zone of that picture can be changed. */
   void sayNoZone() {
-    active.laid().ifPresent(session.outlining()::sayNoneDrawn);
+    active.laid().ifPresent(session.room(ZoneTool.class)::sayNoneDrawn);
   }
 
   PicturePane page() {
@@ -445,12 +443,13 @@ final class WorkPanel extends JPanel {
 
   /** Enter: opens a card, sets a place in the middle of the picture, or closes an outline. */
   void enter() {
-    if (session.tool() == Tool.ZONE) {
-      session.outlining().close();
-    } else if (session.tool() != Tool.LOOK && active.canvas().isFocusOwner()) {
+    if (session.mode().enter()) {
+      return;
+    }
+    if (!session.isAtRest() && active.canvas().isFocusOwner()) {
       active.act("click-middle");
     } else {
-      session.open();
+      session.walk().open();
     }
   }
 

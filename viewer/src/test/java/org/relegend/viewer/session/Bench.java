@@ -33,21 +33,22 @@ import org.relegend.map.Subject;
 import org.relegend.map.Turn;
 import org.relegend.map.TwinPair;
 import org.relegend.map.ZoneId;
+import org.relegend.viewer.mode.Modes;
 import org.relegend.viewer.work.OwnerThread;
 
 /** A session at a small two-channel map, with a hand that counts its clicks and keys. */
 public final class Bench {
   public static final PictureId SOLDER = new PictureId("solder");
 
-  final Session session;
-  final List<Look> looks = new ArrayList<>();
-  final Map<Change, Integer> heard = new EnumMap<>(Change.class);
-  int clicks;
-  int keys;
+  public final Session session;
+  public final List<Look> looks = new ArrayList<>();
+  public final Map<Change, Integer> heard = new EnumMap<>(Change.class);
+  public int clicks;
+  public int keys;
 
   public Bench(BoardMap map) {
     session =
-        new Session(new EditHistory(map), OwnerThread.current(), Clock.fixed(NOON, ZoneOffset.UTC));
+        new Session(new EditHistory(map), OwnerThread.current(), Clock.fixed(NOON, ZoneOffset.UTC), Modes.rooms());
     session.onLook(looks::add);
     session.listen(change -> heard.merge(change, 1, Integer::sum));
   }
@@ -107,14 +108,14 @@ public final class Bench {
     return part(designator, "npn-array", "", pins).withCasing("DIP-14");
   }
 
-  static BoardMap placed(BoardMap map, PictureId on, String subject, double x, double y) {
+  public static BoardMap placed(BoardMap map, PictureId on, String subject, double x, double y) {
     Placement placement =
         new Placement(on, Subject.parse(subject), new Point(x, y), says(Evidence.SEEN));
     return map.withPlacements(map.placements().with(placement));
   }
 
   /** C102 and C202 with their nets, on page and photo. */
-  static BoardMap placedChannels() {
+  public static BoardMap placedChannels() {
     BoardMap map = twoChannels();
     map = placed(map, PAGE, "C102", 200, 100);
     map = placed(map, PAGE, "C102.-", 210, 100);
@@ -126,7 +127,7 @@ public final class Bench {
     return placed(map, TOP, "U101.2", 1500, 900);
   }
 
-  static HazardZone mains(PictureId on, double left, double top, double right, double bottom) {
+  public static HazardZone mains(PictureId on, double left, double top, double right, double bottom) {
     List<Point> outline =
         List.of(
             new Point(left, top),
@@ -142,25 +143,25 @@ public final class Bench {
         List.of(says(Evidence.SEEN)));
   }
 
-  static BoardMap with(BoardMap map, HazardZone zone) {
+  public static BoardMap with(BoardMap map, HazardZone zone) {
     return map.withZones(map.zones().with(zone));
   }
 
-  void click(PictureId picture, double x, double y) {
+  public void click(PictureId picture, double x, double y) {
     clicks++;
     session.click(new Click(picture, new Point(x, y), 8, false));
   }
 
-  void key(Runnable key) {
+  public void key(Runnable key) {
     keys++;
     key.run();
   }
 
-  Notice.Kind said() {
+  public Notice.Kind said() {
     return session.notice().orElseThrow().kind();
   }
 
-  Placement place(PictureId on, String subject) {
+  public Placement place(PictureId on, String subject) {
     return session
         .map()
         .placements()
@@ -168,13 +169,13 @@ public final class Bench {
         .orElseThrow();
   }
 
-  List<String> cards() {
+  public List<String> cards() {
     return session.selection().strip().cards().stream()
         .map(card -> session.map().nameOf(card.subject()))
         .toList();
   }
 
-  static PinRef pin(String text) {
+  public static PinRef pin(String text) {
     return PinRef.parse(text);
   }
 

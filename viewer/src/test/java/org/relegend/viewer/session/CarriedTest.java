@@ -16,6 +16,9 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
+import org.relegend.viewer.mode.measure.MeasureTool;
+import org.relegend.viewer.mode.straighten.StraightenTool;
+import org.relegend.viewer.mode.zone.ZoneTool;
 
 /** What was placed on the component side, at the photo of the solder side. */
 class CarriedTest {
@@ -57,7 +60,7 @@ class CarriedTest {
   void confirmed_itIsThePicturesOwn_andUndoTakesThatBack() {
     Bench bench = bench();
     bench.click(SOLDER, 2990, 800);
-    bench.key(() -> bench.session.corrections().confirm());
+    bench.key(() -> bench.session.room(Corrections.class).confirm());
     assertThat(bench.place(SOLDER, "C102.-").at().distance(new Point(2990, 800))).isLessThan(1e-6);
     assertThat(bench.session.document().carried(onSolder("C102.-"))).isEmpty();
     bench.session.undo();
@@ -68,7 +71,7 @@ class CarriedTest {
   void dragged_itIsThePicturesOwnWhereItWasDropped() {
     Bench bench = bench();
     bench.click(SOLDER, 2990, 800);
-    bench.session.corrections().move(SOLDER, 12, -5);
+    bench.session.room(Corrections.class).move(SOLDER, 12, -5);
     assertThat(bench.place(SOLDER, "C102.-").at().distance(new Point(3002, 795))).isLessThan(1e-6);
   }
 
@@ -76,7 +79,7 @@ class CarriedTest {
   void takenAway_itStays_andTheReasonIsSaid() {
     Bench bench = bench();
     bench.click(SOLDER, 2990, 800);
-    bench.session.corrections().takeAway();
+    bench.session.room(Corrections.class).takeAway();
     assertThat(bench.said()).isEqualTo(Notice.Kind.CARRIED_STAYS);
     assertThat(bench.session.document().carried(onSolder("C102.-"))).isPresent();
   }
@@ -97,7 +100,7 @@ class CarriedTest {
   void carriedHazardZone_standsBeforeMeasuringAndStraightening() {
     BoardMap map =
         linedUp(Bench.with(Bench.placedChannels(), Bench.mains(TOP, 900, 700, 1100, 900)));
-    for (Tool tool : List.of(Tool.MEASURE, Tool.STRAIGHTEN)) {
+    for (Class<? extends Mode> tool : List.of(MeasureTool.class, StraightenTool.class)) {
       Bench bench = new Bench(map);
       bench.session.desk().show(SOLDER);
       bench.session.take(tool);
@@ -115,11 +118,11 @@ class CarriedTest {
     assertThat(bench.session.gate().caution().orElseThrow())
         .extracting(bench.session.document()::nameOf)
         .containsOnly("mains zone 1 on Component side");
-    bench.session.outlining().sayNoneDrawn(SOLDER);
+    bench.session.room(ZoneTool.class).sayNoneDrawn(SOLDER);
     assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_CARRIED);
     assertThat(bench.session.notice().orElseThrow().arguments())
         .containsExactly("mains zone 1 on Component side");
-    bench.session.outlining().sayNoneDrawn(PAGE);
+    bench.session.room(ZoneTool.class).sayNoneDrawn(PAGE);
     assertThat(bench.said()).isEqualTo(Notice.Kind.NO_ZONE);
   }
 
@@ -127,7 +130,7 @@ class CarriedTest {
   void movingAPlace_movesWhatIsCarriedFromIt() {
     Bench bench = bench();
     bench.click(TOP, 1010, 800);
-    bench.session.corrections().move(TOP, 40, 0);
+    bench.session.room(Corrections.class).move(TOP, 40, 0);
     assertThat(bench.session.document().carried(onSolder("C102.-")).orElseThrow().at())
         .satisfies(at -> assertThat(at.distance(new Point(2950, 800))).isLessThan(1e-6));
   }

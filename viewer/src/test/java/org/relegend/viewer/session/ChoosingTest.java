@@ -26,6 +26,8 @@ import org.relegend.map.Point;
 import org.relegend.map.Section;
 import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
+import org.relegend.viewer.mode.look.LookTool;
+import org.relegend.viewer.mode.twins.TwinJump;
 import org.relegend.viewer.session.TwinLookup.Known;
 
 class ChoosingTest {
@@ -78,7 +80,7 @@ class ChoosingTest {
     assertThat(photo.extent())
         .contains(bench.place(TOP, "C102").at(), bench.place(TOP, "C102.-").at());
     int before = bench.looks.size();
-    session.walkTo(2);
+    session.walk().to(2);
     assertThat(bench.looks.subList(before, bench.looks.size()))
         .isNotEmpty()
         .noneMatch(Look::closer);
@@ -129,13 +131,13 @@ class ChoosingTest {
   void arrows_walkTheCards_andBothPicturesFollow() {
     bench.click(TOP, 1010, 800);
     bench.looks.clear();
-    session.walk(1);
+    session.walk().by(1);
     assertThat(session.selection().focus()).contains(Subject.parse("U101.2"));
     assertThat(bench.looks).extracting(Look::picture).containsExactly(TOP);
     bench.looks.clear();
-    session.walk(-1);
+    session.walk().by(-1);
     assertThat(bench.looks).extracting(Look::picture).containsExactly(PAGE, TOP);
-    session.walk(-1);
+    session.walk().by(-1);
     assertThat(session.selection().cursor()).isZero();
   }
 
@@ -143,13 +145,13 @@ class ChoosingTest {
   void twin_takesOneKey_atTheSameSpotOfTheScreen_andBack() {
     bench.click(TOP, 995, 800);
     bench.looks.clear();
-    bench.key(session::twin);
+    bench.key(session.room(TwinJump.class)::jump);
     assertThat(session.selection().subject()).contains(Subject.parse("C202"));
     Look across = bench.looks.get(bench.looks.size() - 1);
     assertThat(across.at()).isEqualTo(new Point(1000, 2300));
     assertThat(across.comeFrom()).contains(new Look.Spot(TOP, new Point(1000, 800)));
 
-    bench.key(session::twin);
+    bench.key(session.room(TwinJump.class)::jump);
     assertThat(session.selection().subject()).contains(Subject.parse("C102"));
     assertThat(bench.keys).isEqualTo(2);
   }
@@ -157,12 +159,12 @@ class ChoosingTest {
   @Test
   void twinOfAPinInAStrip_comesBackToTheSameStripAndCard() {
     session.choose(Subject.of(new PartId("Q101")));
-    session.walkTo(3);
+    session.walk().to(3);
     Subject card = session.selection().focus().orElseThrow();
     assertThat(card).isEqualTo(Subject.parse("C102.+"));
-    session.twin();
+    session.room(TwinJump.class).jump();
     assertThat(session.selection().focus()).contains(Subject.parse("C202.+"));
-    session.twin();
+    session.room(TwinJump.class).jump();
     assertThat(session.selection().subject()).contains(Subject.parse("Q101"));
     assertThat(session.selection().cursor()).isEqualTo(3);
   }
@@ -193,7 +195,7 @@ class ChoosingTest {
   @Test
   void partWithoutTwin_saysInWhichChannelItIs() {
     session.choose(Subject.parse("R225"));
-    session.twin();
+    session.room(TwinJump.class).jump();
     assertThat(session.notice()).contains(Notice.of(Notice.Kind.NO_TWIN_CHANNEL, "R225", "B"));
   }
 
@@ -208,8 +210,8 @@ class ChoosingTest {
     Bench other = new Bench(BoardMapSamples.with(map, net("VP", pins.toArray(new String[0]))));
     other.session.choose(Subject.parse("R101"));
     assertThat(other.cards()).containsExactly("R101", "VP", "Q101.B", "R102.1");
-    other.session.walkTo(1);
-    other.session.open();
+    other.session.walk().to(1);
+    other.session.walk().open();
     assertThat(other.cards()).hasSize(StripMaker.FEW_PINS + 1);
   }
 
@@ -230,13 +232,13 @@ class ChoosingTest {
 
   @Test
   void rubberBandAndShift_markSeveral() {
-    session.markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
+    session.room(LookTool.class).markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
     assertThat(session.selection().marked()).hasSize(2);
     session.click(new Click(TOP, new Point(1500, 900), 8, true));
     assertThat(session.selection().marked()).hasSize(3);
     session.click(new Click(TOP, new Point(1500, 900), 8, true));
     assertThat(session.selection().marked()).hasSize(2);
-    session.markWithin(TOP, new Point(900, 2200), new Point(1100, 2400), true);
+    session.room(LookTool.class).markWithin(TOP, new Point(900, 2200), new Point(1100, 2400), true);
     assertThat(session.selection().marked()).hasSize(4);
   }
 

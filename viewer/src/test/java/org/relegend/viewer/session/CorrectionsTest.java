@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.Point;
+import org.relegend.viewer.mode.look.LookTool;
 
 class CorrectionsTest {
   private final Bench bench = new Bench(Bench.placedChannels());
@@ -15,8 +16,8 @@ class CorrectionsTest {
   @Test
   void drag_isOneEdit_onTheEvidenceInUse() {
     session.hand().setEvidence(Evidence.MEASURED);
-    assertThat(session.grab(new Click(TOP, new Point(995, 800), 8, false))).isTrue();
-    session.corrections().move(TOP, 40, -10);
+    assertThat(session.room(LookTool.class).grab(new Click(TOP, new Point(995, 800), 8, false))).isTrue();
+    session.room(Corrections.class).move(TOP, 40, -10);
     assertThat(bench.place(TOP, "C102").at()).isEqualTo(new Point(1040, 790));
     assertThat(bench.place(TOP, "C102").best()).isEqualTo(Evidence.MEASURED);
     assertThat(session.document().undoLabel()).contains("Move C102");
@@ -25,8 +26,8 @@ class CorrectionsTest {
   @Test
   void dragOfSeveral_isOneEdit() {
     BoardMap before = session.map();
-    session.markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
-    session.corrections().move(TOP, 5, 5);
+    session.room(LookTool.class).markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
+    session.room(Corrections.class).move(TOP, 5, 5);
     assertThat(session.document().undoLabel()).contains("Move 2 places");
     session.undo();
     assertThat(session.map()).isEqualTo(before);
@@ -35,8 +36,8 @@ class CorrectionsTest {
   @Test
   void takeAway_leavesThePart_andIsUndoneWhole() {
     BoardMap before = session.map();
-    session.markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
-    session.corrections().takeAway();
+    session.room(LookTool.class).markWithin(TOP, new Point(900, 700), new Point(1100, 900), false);
+    session.room(Corrections.class).takeAway();
     assertThat(session.map().placements()).hasSize(before.placements().size() - 2);
     assertThat(session.map().parts()).isEqualTo(before.parts());
     assertThat(session.selection().marked()).isEmpty();
@@ -48,24 +49,24 @@ class CorrectionsTest {
   void confirm_addsEvidenceAndKeepsTheOld() {
     session.hand().setEvidence(Evidence.MEASURED);
     bench.click(TOP, 995, 800);
-    session.corrections().confirm();
+    session.room(Corrections.class).confirm();
     assertThat(bench.place(TOP, "C102").evidence()).hasSize(2);
   }
 
   @Test
   void nothingMarked_saysSo() {
-    session.corrections().takeAway();
+    session.room(Corrections.class).takeAway();
     assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_CHOSEN);
-    session.corrections().confirm();
+    session.room(Corrections.class).confirm();
     assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_CHOSEN);
-    session.corrections().move(TOP, 1, 1);
+    session.room(Corrections.class).move(TOP, 1, 1);
     assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_CHOSEN);
   }
 
   @Test
   void undoAndRedo_sayWhat_andShowWhere() {
     bench.click(TOP, 995, 800);
-    session.corrections().move(TOP, 40, 0);
+    session.room(Corrections.class).move(TOP, 40, 0);
     bench.looks.clear();
     session.undo();
     assertThat(session.notice()).contains(Notice.of(Notice.Kind.UNDONE, "Move C102"));

@@ -19,6 +19,9 @@ import org.relegend.map.Placement;
 import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
+import org.relegend.viewer.mode.look.LookTool;
+import org.relegend.viewer.mode.place.PlaceTool;
+import org.relegend.viewer.mode.twins.TwinJump;
 
 /** No way leads to a place inside a hazard zone before the caution was read. */
 class GateTest {
@@ -41,13 +44,13 @@ class GateTest {
         Named.of("a click on the body", b -> b.click(TOP, 995, 2300)),
         Named.of("a click on the pad", b -> b.click(TOP, 1010, 2300)),
         Named.of("a find", b -> b.session.choose(Subject.parse("C202"))),
-        Named.of("a finding", b -> b.session.choose(Subject.parse("C202"), Optional.of(TOP))),
+        Named.of("a finding", b -> b.session.walk().choose(Subject.parse("C202"), Optional.of(TOP))),
         Named.of("the find of its net", b -> b.session.choose(Subject.parse("net:B_ATT"))),
         Named.of(
             "the twin key",
             b -> {
               b.session.selection().choose(Subject.parse("C102"), List.of());
-              b.session.twin();
+              b.session.room(TwinJump.class).jump();
             }),
         Named.of(
             "the strip",
@@ -58,8 +61,8 @@ class GateTest {
         Named.of(
             "placing there",
             b -> {
-              b.session.take(Tool.PLACE);
-              b.session.placing().type("R225");
+              b.session.take(PlaceTool.class);
+              b.session.room(PlaceTool.class).type("R225");
               b.click(TOP, 950, 2250);
             }));
   }
@@ -93,8 +96,8 @@ class GateTest {
 
   @Test
   void partPlacedBesideAZone_isPlaced_butItsCardsWaitForTheCaution() {
-    session.take(Tool.PLACE);
-    session.placing().type("U101");
+    session.take(PlaceTool.class);
+    session.room(PlaceTool.class).type("U101");
     bench.click(TOP, 3000, 1500);
     assertThat(bench.place(TOP, "U101").at()).isEqualTo(new Point(3000, 1500));
     assertThat(session.gate().caution().orElseThrow()).containsExactly(aroundC202);
@@ -159,9 +162,9 @@ class GateTest {
   @Test
   void dragInsideAnUnreadZone_isNotTaken() {
     Click grip = new Click(TOP, new Point(995, 2300), 8, false);
-    assertThat(session.grab(grip)).isFalse();
+    assertThat(session.room(LookTool.class).grab(grip)).isFalse();
     session.choose(Subject.parse("C202"));
     session.gate().acknowledge();
-    assertThat(session.grab(grip)).isTrue();
+    assertThat(session.room(LookTool.class).grab(grip)).isTrue();
   }
 }

@@ -25,6 +25,8 @@ import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.store.JobFolder;
 import org.relegend.store.StoreException;
+import org.relegend.viewer.control.RowList;
+import org.relegend.viewer.mode.bench.BenchWork;
 
 /**
  * A whole job at the keyboard, from intake to the printed records: the demo's faint channel, with
@@ -48,7 +50,7 @@ class BenchStoryIT {
   }
 
   private static Job job(Technician tech) {
-    return tech.session().bench().job().orElseThrow();
+    return tech.session().room(BenchWork.class).job().orElseThrow();
   }
 
   /** Finds a thing by name and gives the keyboard to where readings are typed. */
@@ -215,7 +217,7 @@ class BenchStoryIT {
       // readings count by the second, and must come after the repair
       tech.await(
           "the next second",
-          () -> tech.session().bench().now().isAfter(job(tech).lastRepair().plusSeconds(1)));
+          () -> tech.session().room(BenchWork.class).now().isAfter(job(tech).lastRepair().plusSeconds(1)));
       read(tech, "A_ATT", "-4.6m");
       read(tech, "B_ATT", "-4.7m");
       read(tech, "A_DOUT", "1.3m");
@@ -343,8 +345,8 @@ class BenchStoryIT {
               "",
               List.of(),
               "",
-              tech.session().bench().now());
-      Technician.onEdt(() -> tech.session().bench().apply(new JobEdit.PutCondition(missing)));
+              tech.session().room(BenchWork.class).now());
+      Technician.onEdt(() -> tech.session().room(BenchWork.class).apply(new JobEdit.PutCondition(missing)));
       tech.key("S");
       JList<?> suspects = tech.named(JList.class, "suspects");
       tech.await("suspects", () -> suspects.getModel().getSize() > 4);

@@ -12,6 +12,8 @@ import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
+import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.mode.edit.Entries;
 
 /** What the map says of a part and a net is put right at the real window, and a part is removed. */
 class EntryIT {
@@ -69,7 +71,7 @@ class EntryIT {
     tech.key("ctrl F");
     tech.type(net.text());
     tech.key("ENTER");
-    tech.await("the net", () -> tech.session().entries().chosen().isPresent());
+    tech.await("the net", () -> tech.session().room(Entries.class).chosen().isPresent());
     tech.key("F2");
     tech.dialog("net");
     tech.type("TRUE_NAME");
@@ -83,7 +85,7 @@ class EntryIT {
     Technician.onEdt(
         () -> {
           tech.session().choose(Subject.of(R102));
-          tech.window().acts().run(Act.REMOVE);
+          tech.window().acts().run(UserAction.REMOVE);
           return true;
         });
     tech.await("the question", () -> tech.session().question().isPresent());

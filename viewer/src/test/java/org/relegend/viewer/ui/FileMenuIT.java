@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.relegend.scan.PictureSamples;
 import org.relegend.share.Unpack;
+import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.session.Session;
 
 /**
@@ -54,7 +55,7 @@ class FileMenuIT {
 
   /** A folder that has a map already; the title that was typed is there to be used again. */
   private static void failedNew(Technician tech) {
-    later(() -> tech.window().acts().run(Act.NEW));
+    later(() -> tech.window().acts().run(UserAction.NEW));
     tech.await("the form", () -> title(tech).isPresent());
     Technician.onEdt(
         () -> {
@@ -76,7 +77,7 @@ class FileMenuIT {
   }
 
   private void pack(Technician tech, Theme theme) {
-    later(() -> tech.window().acts().run(Act.PACK));
+    later(() -> tech.window().acts().run(UserAction.PACK));
     tech.dialog("givepack");
     tech.shoot("givepack-" + theme.name().toLowerCase(Locale.ROOT));
     tech.key("ENTER");

@@ -25,6 +25,7 @@ import org.relegend.map.Placement;
 import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
+import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.paint.Palette;
 import org.relegend.viewer.tile.CleanUp;
 import org.relegend.viewer.view.ScreenPoint;
@@ -232,8 +233,8 @@ class HazardStoryIT {
   void zones_canNotBeHidden() throws Exception {
     try (Technician tech = atTheDemo(Settings.inMemory())) {
       assertThat(bandPixels(tech)).isGreaterThan(200);
-      for (Act act : Act.values()) {
-        if (act.group() == Act.Group.VIEW && act != Act.CLEAN && act != Act.LOUPE) {
+      for (UserAction act : UserAction.values()) {
+        if (act.group() == UserAction.Group.VIEW && act != UserAction.CLEAN && act != UserAction.LOUPE) {
           Technician.onEdt(
               () -> {
                 tech.window().acts().run(act);
@@ -250,7 +251,7 @@ class HazardStoryIT {
             return true;
           });
       assertThat(bandPixels(tech)).as("with the picture all black").isGreaterThan(200);
-      for (Act act : Act.values()) {
+      for (UserAction act : UserAction.values()) {
         assertThat(act.text().toLowerCase(Locale.ROOT)).doesNotContain("hide");
       }
     }

@@ -15,8 +15,10 @@ import org.relegend.map.NetId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
+import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.pins.PinsTool;
+import org.relegend.viewer.mode.trace.TraceTool;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Tool;
 
 /** A typed name is text wherever a name is wanted, and never runs as commands. */
 class KeyboardIT {
@@ -45,8 +47,8 @@ class KeyboardIT {
     return Technician.onEdt(tech.named(FindField.class, "find")::getText);
   }
 
-  private static void button(Technician tech, Tool tool) {
-    tech.click(tech.named(JToggleButton.class, "tool-" + Texts.word(tool)));
+  private static void button(Technician tech, String tool) {
+    tech.click(tech.named(JToggleButton.class, "tool-" + tool));
   }
 
   private static boolean isPlaced(Session session, String part) {
@@ -58,7 +60,7 @@ class KeyboardIT {
     try (Technician tech = start(false)) {
       Evidence before = tech.session().hand().evidence();
       PicturePane photo = tech.panel().photo();
-      button(tech, Tool.PLACE);
+      button(tech, "place");
       tech.type("R101");
       tech.key("ENTER");
       tech.click(photo, DrawnBoard.at("R101"));
@@ -79,14 +81,14 @@ class KeyboardIT {
       tech.click(photo, DrawnBoard.at("R102"));
       assertThat(isPlaced(tech.session(), "R102")).isTrue();
 
-      button(tech, Tool.PINS);
+      button(tech, "pins");
       tech.type("U1");
       tech.drag(photo, EMPTY, new Point(120, 140));
       awaitTyping(tech);
       tech.type("01");
       assertThat(typed(tech)).isEqualTo("U101");
       assertThat(tech.session().hand().evidence()).isEqualTo(before);
-      assertThat(tech.session().tool()).isEqualTo(Tool.PINS);
+      assertThat(tech.session().isIn(PinsTool.class)).isTrue();
     }
   }
 
@@ -95,16 +97,16 @@ class KeyboardIT {
     try (Technician tech = start(true)) {
       tech.key("ctrl F");
       tech.type("att");
-      button(tech, Tool.TRACE);
+      button(tech, "trace");
       assertThat(typed(tech)).isEmpty();
       tech.click(tech.panel().photo(), DrawnBoard.pinOfArray(DrawnBoard.at("U101"), 4));
-      assertThat(tech.session().tracing().name()).isEqualTo("N1");
+      assertThat(tech.session().room(TraceTool.class).text()).isEqualTo("N1");
       // from the picture, the button leads back to where the next net is typed
-      button(tech, Tool.TRACE);
+      button(tech, "trace");
       awaitTyping(tech);
       tech.key("ctrl A");
       tech.type("U201");
-      button(tech, Tool.MEASURE);
+      button(tech, "measure");
       assertThat(typed(tech)).isEmpty();
       PictureCanvas photo = tech.panel().photo().canvas();
       tech.await("the keyboard on the picture", photo::isFocusOwner);
@@ -118,18 +120,18 @@ class KeyboardIT {
     tech.dialog("intake");
     tech.key("ENTER");
     tech.await("the intake closed", () -> tech.find("intake").isEmpty());
-    tech.await("the job", () -> tech.session().bench().isOpen());
+    tech.await("the job", () -> tech.session().room(BenchWork.class).isOpen());
     Technician.onEdt(
         () -> {
           tech.session()
-              .bench()
+              .room(BenchWork.class)
               .setSetting(Setting.with(Instrument.DIGITAL_METER).with(Setting.Power.ON));
           return true;
         });
   }
 
   private static int readings(Technician tech) {
-    return tech.session().bench().job().orElseThrow().readings().size();
+    return tech.session().room(BenchWork.class).job().orElseThrow().readings().size();
   }
 
   private static Optional<Subject> chosen(Technician tech) {
@@ -187,7 +189,7 @@ class KeyboardIT {
       beginJob(tech);
       tech.key("V"); // the keyboard is where readings are typed
       Evidence before = tech.session().hand().evidence();
-      button(tech, Tool.TRACE);
+      button(tech, "trace");
       awaitTyping(tech);
       tech.type("OTHER2 U101.9 C102.-"); // the second is on A_ATT
       tech.key("ENTER");

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
+import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.view.ViewState;
 
@@ -25,11 +26,11 @@ final class KilledBench {
     tech.await(
         "A_ATT",
         () -> session.selection().subject().equals(Optional.of(Subject.parse("net:A_ATT"))));
-    int before = session.bench().job().orElseThrow().readings().size();
+    int before = session.room(BenchWork.class).job().orElseThrow().readings().size();
     tech.type("5.37");
     tech.key("ENTER");
     tech.await(
-        "the reading", () -> session.bench().job().orElseThrow().readings().size() == before + 1);
+        "the reading", () -> session.room(BenchWork.class).job().orElseThrow().readings().size() == before + 1);
     tech.key("RIGHT"); // the second card
     tech.key("H");
     tech.dialog("hypothesis");
@@ -37,7 +38,7 @@ final class KilledBench {
     tech.key("TAB");
     tech.type("C102");
     tech.key("ENTER");
-    tech.await("the hypothesis", () -> !session.bench().job().orElseThrow().hypotheses().isEmpty());
+    tech.await("the hypothesis", () -> !session.room(BenchWork.class).job().orElseThrow().hypotheses().isEmpty());
     tech.key("shift H");
     ViewState looked =
         Technician.onEdt(

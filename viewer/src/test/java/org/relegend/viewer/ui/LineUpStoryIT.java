@@ -31,9 +31,11 @@ import org.relegend.scan.Intake;
 import org.relegend.scan.Progress;
 import org.relegend.scan.ScanSamples;
 import org.relegend.store.MapFolder;
+import org.relegend.viewer.mode.lineup.LineUpTool;
+import org.relegend.viewer.mode.look.LookTool;
+import org.relegend.viewer.mode.place.PlaceTool;
+import org.relegend.viewer.mode.straighten.StraightenTool;
 import org.relegend.viewer.session.Notice;
-import org.relegend.viewer.session.Pairing;
-import org.relegend.viewer.session.Tool;
 
 /**
  * Component and solder side of the demo lined up at the real window: the map begins with nothing
@@ -94,8 +96,8 @@ class LineUpStoryIT {
         .orElseThrow(() -> new AssertionError(pad + " is not placed in the demo"));
   }
 
-  private static Pairing pairing(Technician tech) {
-    return tech.session().pairing();
+  private static LineUpTool pairing(Technician tech) {
+    return tech.session().room(LineUpTool.class);
   }
 
   private void pair(Technician tech, String pad, double off) {
@@ -109,7 +111,7 @@ class LineUpStoryIT {
     try (Technician tech = start()) {
       tech.key("F6");
       tech.key("shift L");
-      tech.await("the mode", () -> tech.session().tool() == Tool.LINE_UP);
+      tech.await("the mode", () -> tech.session().isIn(LineUpTool.class));
       assertThat(pairing(tech).left().orElseThrow().id()).isEqualTo(SOLDER);
       assertThat(pairing(tech).right().orElseThrow().id()).isEqualTo(TOP);
       for (int i = 0; i < PADS.size(); i++) {
@@ -119,19 +121,19 @@ class LineUpStoryIT {
         }
       }
       assertThat(pairing(tech).spots()).hasSize(6);
-      assertThat(pairing(tech).standing(2)).isEqualTo(Pairing.Standing.WRONG);
-      assertThat(pairing(tech).standing(0)).isNotEqualTo(Pairing.Standing.WRONG);
+      assertThat(pairing(tech).standing(2)).isEqualTo(LineUpTool.Standing.WRONG);
+      assertThat(pairing(tech).standing(0)).isNotEqualTo(LineUpTool.Standing.WRONG);
       JLabel advice = tech.named(JLabel.class, "pairs-advice");
       tech.await("the bad one named", () -> advice.getText().contains("Pair 3 is off by 3"));
       tech.shoot("lineup-bad-pair");
 
       Point wrong = at(onSolder, PADS.get(2)).plus(320, 0);
       tech.drag(tech.panel().page(), wrong, at(onSolder, PADS.get(2)));
-      tech.await("the bad one mended", () -> pairing(tech).standing(2) != Pairing.Standing.WRONG);
+      tech.await("the bad one mended", () -> pairing(tech).standing(2) != LineUpTool.Standing.WRONG);
       assertThat(pairing(tech).fit().orElseThrow().inliers()).hasSize(6);
       tech.shoot("lineup-mended");
       tech.key("ctrl Z");
-      assertThat(pairing(tech).standing(2)).isEqualTo(Pairing.Standing.WRONG);
+      assertThat(pairing(tech).standing(2)).isEqualTo(LineUpTool.Standing.WRONG);
       tech.key("ctrl Y");
       assertThat(pairing(tech).fit().orElseThrow().inliers()).hasSize(6);
 
@@ -166,7 +168,7 @@ class LineUpStoryIT {
     try (Technician tech = start()) {
       tech.key("F6");
       tech.key("shift L");
-      tech.await("the mode", () -> tech.session().tool() == Tool.LINE_UP);
+      tech.await("the mode", () -> tech.session().isIn(LineUpTool.class));
       tech.key("shift A");
       tech.await(
           "the reason",
@@ -207,7 +209,7 @@ class LineUpStoryIT {
       Technician.onEdt(
           () -> {
             tech.session().desk().show(first);
-            tech.session().lineUpPages();
+            tech.session().room(LineUpTool.class).takePages();
             tech.session().desk().showRight(better);
             return true;
           });
@@ -241,7 +243,7 @@ class LineUpStoryIT {
     try (Technician tech = start()) {
       tech.key("F6");
       tech.key("shift S");
-      tech.await("the tool", () -> tech.session().tool() == Tool.STRAIGHTEN);
+      tech.await("the tool", () -> tech.session().isIn(StraightenTool.class));
       corners.subList(0, 3).forEach(corner -> tech.click(tech.panel().photo(), corner));
       tech.shoot("straighten-corners");
       tech.click(tech.panel().photo(), corners.get(3));
@@ -296,7 +298,7 @@ class LineUpStoryIT {
 
   private void placeOnTop(Technician tech) {
     tech.key("P");
-    tech.await("the tool", () -> tech.session().tool() == Tool.PLACE);
+    tech.await("the tool", () -> tech.session().isIn(PlaceTool.class));
     tech.key("ctrl A");
     tech.type(NEW);
     tech.click(tech.panel().photo(), at(onTop, NEW));
@@ -305,7 +307,7 @@ class LineUpStoryIT {
         () -> tech.session().map().placements().has(new Placement.Key(TOP, Subject.parse(NEW), 1)));
     tech.key("ESCAPE");
     tech.key("ESCAPE");
-    tech.await("looking", () -> tech.session().tool() == Tool.LOOK);
+    tech.await("looking", () -> tech.session().isIn(LookTool.class));
     tech.click(tech.panel().photo(), at(onTop, NEW));
     tech.await(
         "the choice",

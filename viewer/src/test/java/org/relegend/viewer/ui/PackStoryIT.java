@@ -28,7 +28,9 @@ import org.relegend.scan.ScanSamples;
 import org.relegend.share.Pack;
 import org.relegend.share.PackOptions;
 import org.relegend.store.MapFolder;
-import org.relegend.viewer.session.Tool;
+import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.lineup.LineUpTool;
+import org.relegend.viewer.mode.look.LookTool;
 
 /**
  * A pack dropped on the window: opened, lined up, then a colleague's version of it brought in,
@@ -130,16 +132,16 @@ class PackStoryIT {
   private static void lineUp(Technician tech) {
     tech.key("F6");
     tech.key("shift L");
-    tech.await("lining up", () -> tech.session().tool() == Tool.LINE_UP);
+    tech.await("lining up", () -> tech.session().isIn(LineUpTool.class));
     for (String pad : PADS) {
       tech.click(tech.panel().page(), placed(tech, "solder", pad));
       tech.click(tech.panel().photo(), placed(tech, "component", pad));
     }
     tech.await("the line-up", () -> tech.session().map().lineUps().size() == 1);
-    assertThat(tech.session().pairing().fit().orElseThrow().inliers()).hasSize(PADS.size());
+    assertThat(tech.session().room(LineUpTool.class).fit().orElseThrow().inliers()).hasSize(PADS.size());
     tech.key("ESCAPE");
     tech.key("ESCAPE");
-    tech.await("looking", () -> tech.session().tool() == Tool.LOOK);
+    tech.await("looking", () -> tech.session().isIn(LookTool.class));
   }
 
   private static Point placed(Technician tech, String picture, String subject) {

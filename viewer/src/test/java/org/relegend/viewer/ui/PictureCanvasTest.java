@@ -26,6 +26,7 @@ import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Point;
 import org.relegend.scan.PictureSamples;
+import org.relegend.viewer.control.Pointer;
 import org.relegend.viewer.paint.Mark;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.MarkSamples;

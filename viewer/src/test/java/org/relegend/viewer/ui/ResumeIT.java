@@ -20,6 +20,8 @@ import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Job;
 import org.relegend.bench.Reading;
 import org.relegend.map.Subject;
+import org.relegend.viewer.control.RowList;
+import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.view.ViewState;
 
 /**
@@ -65,7 +67,7 @@ class ResumeIT {
     try (Technician again =
         Technician.start(Optional.of(job), Settings.inMemory(), folder.resolve("cache"))) {
       awaitChosen(again);
-      Job found = again.session().bench().job().orElseThrow();
+      Job found = again.session().room(BenchWork.class).job().orElseThrow();
       Reading last = found.readings().at(found.readings().size() - 1);
       assertThat(last.at()).isEqualTo(Subject.parse("net:A_ATT"));
       assertThat(last.value()).isEqualTo(5.37);

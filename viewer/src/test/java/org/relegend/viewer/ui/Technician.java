@@ -26,6 +26,7 @@ import javax.swing.JOptionPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.relegend.map.Point;
+import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.view.ScreenPoint;
 

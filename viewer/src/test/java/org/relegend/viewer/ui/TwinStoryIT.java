@@ -33,6 +33,9 @@ import org.relegend.map.TwinPair;
 import org.relegend.map.ZoneId;
 import org.relegend.store.MapFolder;
 import org.relegend.twin.Predictions;
+import org.relegend.viewer.control.RowList;
+import org.relegend.viewer.mode.twins.Comparing;
+import org.relegend.viewer.mode.twins.PredictedPlaces;
 import org.relegend.viewer.session.Card;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Subjects;
@@ -204,7 +207,7 @@ class TwinStoryIT {
       tech.key("ESCAPE");
       tech.countAnew();
       tech.key("J");
-      tech.await("the ghosts", () -> tech.session().ghosts().all().size() == 35);
+      tech.await("the ghosts", () -> tech.session().room(PredictedPlaces.class).all().size() == 35);
       assertThat(insideOf(tech)).as("within their circles").isGreaterThanOrEqualTo(33);
       tech.shoot("twin-ghosts");
       choose(tech, rowOf(tech, DANGEROUS));
@@ -219,25 +222,25 @@ class TwinStoryIT {
       tech.key("C");
       tech.await("placed", () -> place(tech, DANGEROUS).isPresent());
       assertThat(place(tech, DANGEROUS).orElseThrow().best()).isEqualTo(Evidence.INFERRED);
-      String next = tech.session().ghosts().chosen().orElseThrow().part().toString();
+      String next = tech.session().room(PredictedPlaces.class).chosen().orElseThrow().part().toString();
       tech.key("DELETE");
-      tech.await("rejected", () -> tech.session().ghosts().all().size() == 33);
+      tech.await("rejected", () -> tech.session().room(PredictedPlaces.class).all().size() == 33);
       assertThat(place(tech, next)).isEmpty();
       tech.key("shift C");
-      tech.await("all", () -> tech.session().ghosts().all().isEmpty());
+      tech.await("all", () -> tech.session().room(PredictedPlaces.class).all().isEmpty());
       assertThat(tech.session().map().placements())
           .filteredOn(place -> place.best() == Evidence.INFERRED)
           .hasSize(34);
       assertThat(place(tech, next)).isEmpty();
       tech.shoot("twin-ghosts-accepted");
       tech.key("ctrl Z");
-      tech.await("undone", () -> tech.session().ghosts().all().size() == 33);
+      tech.await("undone", () -> tech.session().room(PredictedPlaces.class).all().size() == 33);
     }
   }
 
   private int insideOf(Technician tech) {
     int inside = 0;
-    for (Predictions.Prediction ghost : tech.session().ghosts().all()) {
+    for (Predictions.Prediction ghost : tech.session().room(PredictedPlaces.class).all()) {
       Point at = truth.getOrDefault(ghost.part().toString(), new Point(-1e6, -1e6));
       inside += ghost.at().distance(at) <= ghost.radius95() ? 1 : 0;
     }
@@ -250,7 +253,7 @@ class TwinStoryIT {
 
   private static int rowOf(Technician tech, String part) {
     List<String> parts =
-        tech.session().ghosts().all().stream().map(ghost -> ghost.part().toString()).toList();
+        tech.session().room(PredictedPlaces.class).all().stream().map(ghost -> ghost.part().toString()).toList();
     return parts.indexOf(part);
   }
 
@@ -276,16 +279,16 @@ class TwinStoryIT {
     try (Technician tech = start(Theme.LIGHT, this::fourPlaced)) {
       tech.key("ESCAPE");
       tech.key("J");
-      tech.await("the ghosts", () -> !tech.session().ghosts().all().isEmpty());
+      tech.await("the ghosts", () -> !tech.session().room(PredictedPlaces.class).all().isEmpty());
       Predictions.Prediction ghost =
-          tech.session().ghosts().all().stream()
+          tech.session().room(PredictedPlaces.class).all().stream()
               .filter(one -> one.part().equals(Subject.parse("C202")))
               .findFirst()
               .orElseThrow();
       tech.click(tech.panel().photo(), ghost.at());
-      tech.await("it chosen", () -> tech.session().ghosts().chosen().equals(Optional.of(ghost)));
+      tech.await("it chosen", () -> tech.session().room(PredictedPlaces.class).chosen().equals(Optional.of(ghost)));
       tech.key("DELETE");
-      assertThat(tech.session().ghosts().all()).doesNotContain(ghost);
+      assertThat(tech.session().room(PredictedPlaces.class).all()).doesNotContain(ghost);
       assertThat(said(tech)).isEqualTo(Notice.Kind.GHOST_REJECTED);
       takeAway(tech, "R201");
       takeAway(tech, "R224");
@@ -293,7 +296,7 @@ class TwinStoryIT {
           "the reason why there are none",
           () ->
               tech.session()
-                  .ghosts()
+                  .room(PredictedPlaces.class)
                   .told()
                   .filter(told -> told.contains("at least three"))
                   .isPresent());
@@ -336,7 +339,7 @@ class TwinStoryIT {
     choose(tech, "R115");
     tech.countAnew();
     tech.key("A");
-    tech.await("two photos", () -> tech.session().comparing().isOn());
+    tech.await("two photos", () -> tech.session().room(Comparing.class).isOn());
     assertThat(tech.keys()).isEqualTo(1);
     tech.shoot("twin-beside");
     assertBeside(tech, "R115", "R215");

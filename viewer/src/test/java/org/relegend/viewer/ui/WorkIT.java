@@ -17,6 +17,7 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.store.MapFolder;
+import org.relegend.viewer.mode.place.PlaceTool;
 
 /** The whole job at the real window: place, trace, look, compare, undo, save, reopen. */
 class WorkIT {
@@ -73,7 +74,7 @@ class WorkIT {
     tech.type(parts.get(0));
     tech.countAnew();
     for (String part : parts) {
-      tech.await("the offer of " + part, () -> tech.session().placing().typed().equals(part));
+      tech.await("the offer of " + part, () -> tech.session().room(PlaceTool.class).text().equals(part));
       tech.click(tech.panel().photo(), DrawnBoard.at(part));
     }
     assertThat(tech.clicks()).isEqualTo(10);

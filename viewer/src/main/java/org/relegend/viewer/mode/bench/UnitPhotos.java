@@ -1,0 +1,118 @@
+package org.relegend.viewer.mode.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.relegend.bench.Job;
+import org.relegend.bench.JobEdit;
+import org.relegend.bench.JobPhoto;
+import org.relegend.bench.OwnPhotos;
+import org.relegend.lineup.PointPair;
+import org.relegend.map.PartId;
+import org.relegend.map.Photo;
+import org.relegend.map.PictureId;
+import org.relegend.map.PicturePairs;
+import org.relegend.viewer.session.Document;
+import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.Notice;
+import org.relegend.viewer.session.Room;
+import org.relegend.viewer.session.Session;
+
+/** Photos of this very unit: added to the job, tied to the map's, close-ups tied to parts. */
+public final class UnitPhotos implements Room {
+  private final Document document;
+  private final BenchWork bench;
+  private final Hub hub;
+
+  public UnitPhotos(Session session) {
+    this.document = session.document();
+    this.bench = session.room(BenchWork.class);
+    this.hub = session.hub();
+  }
+
+  private Optional<Job> job() {
+    return bench.job();
+  }
+
+  /** Whether photos can be added. */
+  public boolean mayChange() {
+    return bench.isOpen() && !bench.isReadOnly();
+  }
+
+  /** What a photo of the job is known by among the pictures. */
+  public PictureId idOver(PictureId own) {
+    return OwnPhotos.idOver(document.map(), own);
+  }
+
+  /**
+   * Adds a photo to the job.
+   *
+   * @param photo its file lies in the job's folder already
+   * @param shows the parts that a close-up shows; none for a photo of a whole side
+   */
+  public boolean add(Photo photo, List<PartId> shows) {
+    return bench.apply(new JobEdit.PutPhoto(JobPhoto.untied(photo, shows)));
+  }
+
+  /** From now on a photo is a close-up of these parts; of none, it is one of a whole side. */
+  public boolean shows(JobPhoto photo, List<PartId> parts) {
+    return bench.apply(new JobEdit.PutPhoto(photo.showing(parts)));
+  }
+
+  /** Says that no photo of this unit is there. */
+  public void sayNone() {
+    hub.say(Notice.Kind.NO_UNIT_PHOTO);
+  }
+
+  /** Takes a photo out of the job; its file stays in the folder, so that this can be undone. */
+  public boolean remove(PictureId picture) {
+    return document
+        .own(picture)
+        .map(own -> bench.apply(new JobEdit.RemovePhoto(own.key())))
+        .orElse(false);
+  }
+
+  /** Close-ups that show a part, and photos that its condition names, among the pictures. */
+  public List<PictureId> closeUps(PartId part) {
+    List<PictureId> found = new ArrayList<>();
+    job()
+        .ifPresent(
+            job -> {
+              job.photos().stream()
+                  .filter(own -> own.shows().contains(part))
+                  .map(own -> idOver(own.key()))
+                  .forEach(found::add);
+              job.condition(part).stream()
+                  .flatMap(condition -> condition.photos().stream())
+                  .filter(job.photos()::has)
+                  .map(this::idOver)
+                  .filter(id -> !found.contains(id))
+                  .forEach(found::add);
+            });
+    return List.copyOf(found);
+  }
+
+  /** Whether these pairs tie a photo of the unit, and so belong to the job. */
+  public boolean isTiedBy(PicturePairs.Key pairs) {
+    return document.isOwn(pairs.a()) || document.isOwn(pairs.b());
+  }
+
+  /** Ties a photo of the unit to one of the map. */
+  public boolean tie(PicturePairs pairs) {
+    PictureId own = document.isOwn(pairs.a()) ? pairs.a() : pairs.b();
+    PictureId onto = own.equals(pairs.a()) ? pairs.b() : pairs.a();
+    List<PointPair> points =
+        pairs.from(own).stream().map(spot -> new PointPair(spot.onA(), spot.onB())).toList();
+    return document
+        .own(own)
+        .map(photo -> bench.apply(new JobEdit.PutPhoto(photo.tied(onto, pairs.found(), points))))
+        .orElse(false);
+  }
+
+  public boolean untie(PicturePairs.Key pairs) {
+    return document
+        .own(document.isOwn(pairs.a()) ? pairs.a() : pairs.b())
+        .map(photo -> bench.apply(new JobEdit.PutPhoto(photo.untied())))
+        .orElse(false);
+  }
+}

@@ -1,0 +1,27 @@
+package org.relegend.viewer.mode.twins;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.relegend.map.Subject;
+import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.Notice;
+import org.relegend.viewer.session.Session;
+
+/** Says why something has no twin to go to. */
+public record NoTwin(Session session, Hub hub) {
+  public void say(Subject subject) {
+    String name = session.map().nameOf(subject);
+    String channel = Comparing.channelOf(session, subject);
+    List<Subject> several = session.document().twins().several(subject);
+    if (!several.isEmpty()) {
+      hub.say(
+          Notice.Kind.NO_TWIN_ALONE,
+          name,
+          several.stream().map(session.map()::nameOf).collect(Collectors.joining(", ")));
+    } else if (channel.isEmpty()) {
+      hub.say(Notice.Kind.NO_TWIN, name);
+    } else {
+      hub.say(Notice.Kind.NO_TWIN_CHANNEL, name, channel);
+    }
+  }
+}

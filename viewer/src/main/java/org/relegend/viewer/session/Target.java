@@ -1,0 +1,28 @@
+package org.relegend.viewer.session;
+
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.relegend.map.HazardZone;
+import org.relegend.map.Placement;
+
+/**
+ * Where the technician clicked, and what lies there.
+ *
+ * @param placement what is meant by the click, if anything is placed there
+ * @param around hazard zones around the point itself
+ * @param zones those, and the ones that come into view with what is meant
+ */
+public record Target(
+    Click click,
+    Optional<Placement> placement,
+    Set<HazardZone> around,
+    Set<HazardZone> zones) {
+  static Target of(Click click, Document document, Exposure exposure) {
+    Optional<Placement> hit = Hits.at(document.seen(), click);
+    Set<HazardZone> around = Set.copyOf(Hits.zonesAt(document.seen(), click.picture(), click.at()));
+    Set<HazardZone> zones = new LinkedHashSet<>(around);
+    hit.ifPresent(place -> zones.addAll(exposure.of(place.subject())));
+    return new Target(click, hit, around, zones);
+  }
+}
