@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.relegend.viewer.command.Commands;
+import org.relegend.viewer.command.ExitCode;
 import org.relegend.viewer.command.Opener;
 import org.relegend.viewer.ui.Program;
 import org.relegend.viewer.ui.Settings;
@@ -44,7 +45,7 @@ public final class Main {
       System.err.println(
           "relegend: there is no display to open a window on; the commands work without one"
               + " (relegend --help)");
-      return Commands.REFUSED;
+      return ExitCode.REFUSED;
     }
     Program program =
         new Program(Settings.ofUser(), cacheFolder(), DemoFolder.find(), Clock.systemUTC());
@@ -54,7 +55,7 @@ public final class Main {
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
     }
-    return Commands.OK;
+    return ExitCode.OK;
   }
 
   /** Where the system wants what can be made again at any time. */

@@ -14,6 +14,6 @@ import org.relegend.store.Json;
  */
 record Answer(int code, Supplier<Json> json, Consumer<PrintWriter> text) {
   static Answer ok(Supplier<Json> json, Consumer<PrintWriter> text) {
-    return new Answer(Commands.OK, json, text);
+    return new Answer(ExitCode.OK, json, text);
   }
 }

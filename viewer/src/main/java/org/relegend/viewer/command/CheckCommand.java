@@ -44,7 +44,7 @@ final class CheckCommand extends Answering {
         Checks.inspect(new CheckContext(new MapIndex(map), kinds.kinds(), files));
     boolean holds = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
     return new Answer(
-        holds ? Commands.OK : Commands.DOES_NOT_HOLD,
+        holds ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () -> json(map, findings),
         out -> print(out, findings));
   }

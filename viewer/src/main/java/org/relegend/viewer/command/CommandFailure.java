@@ -6,9 +6,9 @@ final class CommandFailure extends Exception {
 
   private final int code;
 
-  /** Wrong use or unreadable input: the exit code is {@link Commands#REFUSED}. */
+  /** Wrong use or unreadable input: the exit code is {@link ExitCode#REFUSED}. */
   CommandFailure(String message) {
-    this(message, Commands.REFUSED);
+    this(message, ExitCode.REFUSED);
   }
 
   private CommandFailure(String message, int code) {
@@ -18,7 +18,7 @@ final class CommandFailure extends Exception {
 
   /** The input is as it should be, but what was asked of it does not hold. */
   static CommandFailure doesNotHold(String message) {
-    return new CommandFailure(message, Commands.DOES_NOT_HOLD);
+    return new CommandFailure(message, ExitCode.DOES_NOT_HOLD);
   }
 
   int code() {

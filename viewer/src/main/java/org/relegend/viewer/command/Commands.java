@@ -47,15 +47,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
       SheetCommand.class
     })
 public final class Commands implements Runnable {
-  /** Everything asked held. */
-  public static final int OK = 0;
-
-  /** What was checked does not hold. */
-  public static final int DOES_NOT_HOLD = 1;
-
-  /** Wrong use, or input that can't be read: nothing was written. */
-  public static final int REFUSED = 2;
-
   private static final int HELP_WIDTH = 100;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -71,7 +62,7 @@ public final class Commands implements Runnable {
    *
    * @param arguments as given in the shell
    * @param opener opens the viewer for {@code open}
-   * @return the exit code: {@link #OK}, {@link #DOES_NOT_HOLD} or {@link #REFUSED}
+   * @return the exit code: {@link ExitCode#OK}, {@link ExitCode#DOES_NOT_HOLD} or {@link ExitCode#REFUSED}
    */
   public static int run(List<String> arguments, PrintWriter out, PrintWriter err, Opener opener) {
     CommandLine line =
@@ -121,7 +112,7 @@ public final class Commands implements Runnable {
     print(
         command,
         oneLine(message) + "; see " + command.getCommandSpec().qualifiedName() + " --help");
-    return REFUSED;
+    return ExitCode.REFUSED;
   }
 
   /** The command most like what was typed, or all of them. */
@@ -144,7 +135,7 @@ public final class Commands implements Runnable {
     }
     if (failure instanceof StoreException || failure instanceof EditRefusedException) {
       print(command, oneLine(String.valueOf(failure.getMessage())));
-      return REFUSED;
+      return ExitCode.REFUSED;
     }
     throw failure;
   }

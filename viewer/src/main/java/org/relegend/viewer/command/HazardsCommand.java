@@ -61,7 +61,7 @@ final class HazardsCommand extends Answering {
     Circuit circuit = kinds.circuit(map);
     Hazards hazards = Hazards.of(circuit, chosen);
     return new Answer(
-        holds(hazards) ? Commands.OK : Commands.DOES_NOT_HOLD,
+        holds(hazards) ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () -> json(circuit, hazards),
         out -> new HazardsText(map, hazards).print(out));
   }

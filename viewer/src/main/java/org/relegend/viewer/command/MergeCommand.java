@@ -163,7 +163,7 @@ final class MergeCommand extends Answering {
   private static Answer told(Outcome outcome) {
     BoardMap map = outcome.map();
     return new Answer(
-        map.clashes().isEmpty() ? Commands.OK : Commands.DOES_NOT_HOLD,
+        map.clashes().isEmpty() ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () ->
             Json.object()
                 .put("id", map.id())

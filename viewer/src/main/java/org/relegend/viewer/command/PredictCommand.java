@@ -58,7 +58,7 @@ final class PredictCommand extends Answering {
           Files.isRegularFile(file) ? Optional.of(brightness(file)) : Optional.empty();
       Predictions predictions = Predictions.on(map, picture.id(), twins, seen);
       return new Answer(
-          predictions.fits() ? Commands.OK : Commands.DOES_NOT_HOLD,
+          predictions.fits() ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
           () -> json(map, predictions),
           out -> {
             TextTable table = new TextTable();

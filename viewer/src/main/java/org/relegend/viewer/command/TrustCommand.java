@@ -68,7 +68,7 @@ final class TrustCommand extends Answering {
       boolean open =
           disagreements.stream().anyMatch(one -> one.kind() != Disagreement.Kind.DRAWING);
       return new Answer(
-          open ? Commands.DOES_NOT_HOLD : Commands.OK,
+          open ? ExitCode.DOES_NOT_HOLD : ExitCode.OK,
           () -> json(map, fitting, disagreements),
           out -> print(out, map, fitting, disagreements));
     }

@@ -158,7 +158,7 @@ final class TwinsCommand extends Answering {
     TwinsText text = new TwinsText(map);
     boolean holds = found.stream().allMatch(twins -> twins.contradictions().isEmpty());
     return new Answer(
-        holds ? Commands.OK : Commands.DOES_NOT_HOLD,
+        holds ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () -> text.json(found, accepted),
         out -> text.print(out, found, accepted));
   }

@@ -1,6 +1,7 @@
 package org.relegend.viewer.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -11,6 +12,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.relegend.viewer.session.Room;
+import org.relegend.viewer.session.Session;
 
 /** Holds which package of the viewer may know which, and where windows may be opened. */
 class ViewerArchitectureTest {
@@ -23,7 +26,9 @@ class ViewerArchitectureTest {
           "tile", Set.of("work", "view"),
           "paint", Set.of("view", "tile"),
           "session", Set.of("work", "view"),
-          "ui", Set.of("work", "view", "tile", "paint", "session"),
+          "control", Set.of("work", "view", "tile", "paint", "session"),
+          "mode", Set.of("work", "view", "tile", "paint", "session", "control"),
+          "ui", Set.of("work", "view", "tile", "paint", "session", "control", "mode"),
           "command", Set.of(),
           "app", Set.of("work", "view", "tile", "paint", "session", "ui", "command"));
 
@@ -59,7 +64,7 @@ class ViewerArchitectureTest {
   void swing_staysInTheWindow() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(ROOT + "ui..", ROOT + "app..", ROOT + "work..")
+        .resideOutsideOfPackages(ROOT + "ui..", ROOT + "control..", ROOT + "mode..", ROOT + "app..", ROOT + "work..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("javax.swing..", "com.formdev..")
@@ -70,6 +75,41 @@ class ViewerArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAPackage("java.awt..")
+        .check(CLASSES);
+  }
+
+  /** A room's model can be tested, and used, where there is no screen. */
+  @Test
+  void models_ofRoomsKnowNoSwing() {
+    noClasses()
+        .that()
+        .areAssignableTo(Room.class)
+        .should()
+        .transitivelyDependOnClassesThat()
+        .resideInAnyPackage("javax.swing..", "java.awt..", ROOT + "control..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void rooms_standApart() {
+    slices().matching(ROOT + "mode.(*)..").should().beFreeOfCycles().check(CLASSES);
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + "mode.*..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(ROOT + "mode")
+        .check(CLASSES);
+  }
+
+  /** What depends on the mode stands in its room: nobody else asks which one is current. */
+  @Test
+  void whichModeIsCurrent_isAskedInRoomsOnly() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOT + "mode.*..")
+        .should()
+        .callMethod(Session.class, "isIn", Class.class)
         .check(CLASSES);
   }
 

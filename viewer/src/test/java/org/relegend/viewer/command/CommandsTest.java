@@ -17,7 +17,7 @@ class CommandsTest {
   @Test
   void wrongUse_isOneLineAndExitCode2() {
     Shell.Run run = shell.run("nosuch");
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains("nosuch").doesNotContain("\n").doesNotContain("at org.");
     assertThat(run.out()).isEmpty();
   }
@@ -25,7 +25,7 @@ class CommandsTest {
   @Test
   void noCommand_saysWhereTheHelpIs() {
     Shell.Run run = shell.run();
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).isEqualTo("relegend: no command given; see relegend --help");
   }
 
@@ -58,7 +58,7 @@ class CommandsTest {
         .startsWith("relegend: there is no command \"hazard\": do you mean hazards")
         .doesNotContain("\n");
     Shell.Run run = shell.run("qqqq", "x");
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip())
         .contains("\"qqqq\"", "import", "sheet")
         .doesNotContain("index", "\n");
@@ -76,7 +76,7 @@ class CommandsTest {
     Path folder = temp.resolve("a/b");
     assertThat(shell.run("new", folder, "--title", "Levelling amplifier").code()).isZero();
     Shell.Run again = shell.run("new", folder, "--title", "Other");
-    assertThat(again.code()).isEqualTo(Commands.REFUSED);
+    assertThat(again.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(again.err().strip()).contains(folder.toString()).doesNotContain("\n");
   }
 
@@ -84,7 +84,7 @@ class CommandsTest {
   void new_titleWithADirectionMark_isRefusedAndNothingMade() throws IOException {
     Path folder = temp.resolve("m");
     Shell.Run run = shell.run("new", folder, "--title", "a\u202eb");
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err()).contains("U+202E").doesNotContain("\u202e");
     assertThat(Files.exists(folder)).isFalse();
   }
@@ -104,7 +104,7 @@ class CommandsTest {
         .doesNotContain("\n");
     Files.delete(folder.resolve("map.json.bak"));
     Shell.Run without = shell.run("check", folder, "--json");
-    assertThat(without.code()).isEqualTo(Commands.REFUSED);
+    assertThat(without.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(without.out()).isEmpty();
     assertThat(without.err().strip()).contains("ends in the middle").doesNotContain("\n");
   }

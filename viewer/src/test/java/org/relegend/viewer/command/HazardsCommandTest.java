@@ -75,7 +75,7 @@ class HazardsCommandTest {
     BoardMap demo = HazardMaps.demo();
     Path folder = saved(demo.withZones(demo.zones().without(new ZoneId("mains-top"))));
     Shell.Run run = shell.run("hazards", folder);
-    assertThat(run.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(run.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     assertThat(run.out()).contains("UNMARKED: F1.1 on component at 450,180 lies in no mains zone.");
     Shell.Run json = shell.run("hazards", folder, "--json");
     assertThat(schema().validate(json.out(), InputFormat.JSON)).isEmpty();
@@ -92,7 +92,7 @@ class HazardsCommandTest {
     map = HazardMaps.with(map, "MAINS_L_IN", Potential.Nature.DC, 0);
     Path folder = saved(map);
     Shell.Run json = shell.run("hazards", folder, "--json");
-    assertThat(json.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(json.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     assertThat(schema().validate(json.out(), InputFormat.JSON)).isEmpty();
     Shell.Run text = shell.run("hazards", folder, "--limits", "osha");
     assertThat(text.out())
@@ -107,7 +107,7 @@ class HazardsCommandTest {
   @Test
   void unknownLimits_areRefusedWithTheNames() throws StoreException {
     Shell.Run run = shell.run("hazards", saved(HazardMaps.demo()), "--limits", "nosuch");
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains("iec-61010-wet", "us-navy").doesNotContain("\n");
   }
 

@@ -141,7 +141,7 @@ class KindsOptionTest {
               shell.run("twins", map, "--seed", "R1=R11", "--kinds", one[0]),
               shell.run("twin", map, "R1", "--kinds", one[0]),
               shell.run("check", map, "--kinds", one[0]))) {
-        assertThat(run.code()).as("%s", one[0]).isEqualTo(Commands.REFUSED);
+        assertThat(run.code()).as("%s", one[0]).isEqualTo(ExitCode.REFUSED);
         assertThat(run.err().strip()).contains("--kinds ", one[1].toString()).doesNotContain("\n");
         assertThat(run.out()).isEmpty();
       }

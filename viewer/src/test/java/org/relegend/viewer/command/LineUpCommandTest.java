@@ -97,10 +97,10 @@ class LineUpCommandTest {
     Files.writeString(pairs, "x1,y1,x2,y2\n1,1,2,2\n");
     Object map = DEMO.resolve("map");
     Shell.Run paired = shell.run("lineup", map, "component", "other-unit", "--pairs", pairs);
-    assertThat(paired.code()).isEqualTo(Commands.REFUSED);
+    assertThat(paired.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(paired.err()).contains("folder of 2 photos: name one");
     Shell.Run empty = shell.run("lineup", map, "component", temp);
-    assertThat(empty.code()).isEqualTo(Commands.REFUSED);
+    assertThat(empty.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(empty.err()).contains("no photo").contains(temp.toString());
   }
 
@@ -138,7 +138,7 @@ class LineUpCommandTest {
     ImageIO.write(blurred(ImageIO.read(OTHER.toFile())), "png", blurred.toFile());
     for (Object to : new Object[] {"solder", plain, blurred}) {
       Shell.Run run = shell.run("lineup", DEMO.resolve("map"), "component", to);
-      assertThat(run.code()).as(to.toString()).isEqualTo(Commands.DOES_NOT_HOLD);
+      assertThat(run.code()).as(to.toString()).isEqualTo(ExitCode.DOES_NOT_HOLD);
       assertThat(run.out()).isEmpty();
       assertThat(run.err()).contains("Click four pairs");
       assertThat(run.err().strip()).doesNotContain("\n");
@@ -178,7 +178,7 @@ class LineUpCommandTest {
   @Test
   void neitherPictureNorFile_isOneLine() {
     Shell.Run run = shell.run("lineup", DEMO.resolve("map"), "component", "nowhere.jpg");
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err()).contains("nowhere.jpg");
   }
 
@@ -283,7 +283,7 @@ class LineUpCommandTest {
     copy(DEMO.resolve("map"), map);
     String before = Files.readString(map.resolve("map.json"));
     Shell.Run file = shell.run("lineup", map, "component", OTHER, "--accept");
-    assertThat(file.code()).isEqualTo(Commands.REFUSED);
+    assertThat(file.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(file.err()).contains("add it first").hasLineCount(1);
     Path four = temp.resolve("four.csv");
     Files.writeString(four, "x1,y1,x2,y2\n1,1,2,2\n9,1,9,2\n9,9,8,8\n1,9,3,7\n");

@@ -89,7 +89,7 @@ class MapCommandsTest {
     Path pins = temp.resolve("bad.csv");
     Files.writeString(pins, "net,part,pin\nA,R1,1\nB,R1\n", StandardCharsets.UTF_8);
     Shell.Run run = shell.run("import", map, "--pins", pins);
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains("bad.csv", "line 3").doesNotContain("\n");
     assertThat(Files.readAllBytes(map.resolve("map.json"))).isEqualTo(before);
   }
@@ -123,7 +123,7 @@ class MapCommandsTest {
   void joined_misspeltNet_suggestsTheRightOne() {
     importDemo();
     Shell.Run run = shell.run("joined", map, "A_MIRR");
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains("A_MIR").doesNotContain("\n");
   }
 
@@ -133,7 +133,7 @@ class MapCommandsTest {
     Shell.Run none = shell.run("twin", map, "R101", "--json");
     assertThat(none.code()).isZero();
     assertThat(Schemas.valid("twin", none.out()).get("twins")).isEmpty();
-    assertThat(shell.run("twin", map, "R999").code()).isEqualTo(Commands.REFUSED);
+    assertThat(shell.run("twin", map, "R999").code()).isEqualTo(ExitCode.REFUSED);
   }
 
   @Test
@@ -155,7 +155,7 @@ class MapCommandsTest {
     Files.writeString(file, text.replace("\"R7.2\"", "\"R6.1\""));
     Shell.Run run = shell.run("check", map);
     assertThat(run.err()).isEmpty();
-    assertThat(run.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(run.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     assertThat(run.out()).contains("error", "R6.1");
   }
 
@@ -181,7 +181,7 @@ class MapCommandsTest {
     Path file = temp.resolve("notes.jpg");
     Files.writeString(file, "no picture");
     Shell.Run run = shell.run("add", map, file, "--photo", "top", "--side", "component");
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains("notes.jpg").doesNotContain("\n");
     assertThat(Files.exists(map.resolve("photos").resolve("top.jpg"))).isFalse();
   }
@@ -189,7 +189,7 @@ class MapCommandsTest {
   @Test
   void names_unknownPage_saysWhatThereIs() {
     Shell.Run run = shell.run("names", map, "page-9");
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err()).contains("no pages yet");
   }
 
@@ -197,7 +197,7 @@ class MapCommandsTest {
   void anyCommand_onNoMap_isOneLine() {
     for (String command : new String[] {"joined", "twin", "names"}) {
       Shell.Run run = shell.run(command, temp.resolve("nowhere"), "R1");
-      assertThat(run.code()).isEqualTo(Commands.REFUSED);
+      assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
       assertThat(run.err().strip()).contains("nowhere").doesNotContain("\n");
     }
   }

@@ -59,7 +59,7 @@ class MergeCommandTest {
             temp.resolve("out"),
             "--json");
     assertThat(run.err()).isEmpty();
-    assertThat(run.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(run.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     JsonNode clashes = Schemas.valid("merge", run.out()).get("clashes");
     assertThat(clashes).hasSize(1);
     assertThat(clashes.get(0).get("about").asText()).isEqualTo("value of R116");
@@ -93,7 +93,7 @@ class MergeCommandTest {
             temp.resolve("theirs"),
             "--out",
             temp.resolve("out"));
-    assertThat(run.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(run.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     assertThat(run.out()).contains("1. value of R116", "mine:   270k", "theirs: 390k");
     assertThat(shell.run("merge", temp.resolve("out")).out()).contains("1. value of R116");
     assertThat(shell.run("merge", temp.resolve("out"), "--theirs", "1").code()).isZero();
@@ -152,7 +152,7 @@ class MergeCommandTest {
           },
         }) {
       Shell.Run run = shell.run(words);
-      assertThat(run.code()).isEqualTo(Commands.REFUSED);
+      assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
       assertThat(run.err().strip()).isNotEmpty().doesNotContain("\n");
       assertThat(temp.resolve("out")).doesNotExist();
     }

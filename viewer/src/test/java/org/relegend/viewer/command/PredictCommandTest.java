@@ -127,13 +127,13 @@ class PredictCommandTest {
   void tooLittlePlaced_andUnknownPhotos_areToldInOneLine() throws Exception {
     Path map = copy(List.of("R201"), false);
     Shell.Run few = shell.run("predict", map, "--photo", "component");
-    assertThat(few.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(few.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     assertThat(few.out()).contains("Place at least three pairs of twins (there are 1)");
     Shell.Run page = shell.run("predict", map, "--photo", "page-1");
-    assertThat(page.code()).isEqualTo(Commands.REFUSED);
+    assertThat(page.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(page.err()).contains("no photo \"page-1\": its photos are component, solder");
     Shell.Run none = shell.run("predict", map);
-    assertThat(none.code()).isEqualTo(Commands.REFUSED);
+    assertThat(none.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(none.err()).contains("--photo");
   }
 }

@@ -175,10 +175,10 @@ class ShareStoryTest {
     assertThat(run.out()).contains("not lined up").contains("pairs").contains("lineup");
     Path table = Files.writeString(temp.resolve("bad.csv"), "a,b\n1,2\n");
     run = shell.run("unpack", pack, temp.resolve("none"), "--scan", table);
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains("bad.csv").doesNotContain("\n");
     run = shell.run("unpack", pack, temp.resolve("none"), "--scan", temp.resolve("gone.png"));
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains("gone.png").doesNotContain("\n");
     assertThat(temp.resolve("none")).doesNotExist();
   }
@@ -196,14 +196,14 @@ class ShareStoryTest {
     Path bad =
         Files.writeString(temp.resolve("bad.relegend-pack"), "no archive, whatever its name");
     Shell.Run run = shell.run("unpack", bad, temp.resolve("out"));
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains("bad.relegend-pack").doesNotContain("\n");
     assertThat(temp.resolve("out")).doesNotExist();
     Shell.Run gone = shell.run("unpack", temp.resolve("gone"), temp.resolve("out"));
-    assertThat(gone.code()).isEqualTo(Commands.REFUSED);
+    assertThat(gone.code()).isEqualTo(ExitCode.REFUSED);
     Shell.Run never =
         shell.run("pack", DEMO.resolve("map"), temp.resolve("p"), "--no-photos", "--never", "R116");
-    assertThat(never.code()).isEqualTo(Commands.REFUSED);
+    assertThat(never.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(never.err()).contains("R116").contains("the map");
     assertThat(temp.resolve("p")).doesNotExist();
   }

@@ -68,7 +68,7 @@ class SheetCommandTest {
 
   private void refused(String telling, Object... words) {
     Shell.Run run = shell.run(words);
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.out()).isEmpty();
     assertThat(run.err().strip()).contains(telling).doesNotContain("\n");
   }

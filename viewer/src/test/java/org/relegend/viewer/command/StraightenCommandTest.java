@@ -155,7 +155,7 @@ class StraightenCommandTest {
       String photo, String corners, String size, String why) throws IOException {
     String before = Files.readString(map.resolve("map.json"));
     Shell.Run run = shell.run("straighten", map, photo, "--corners", corners, "--size", size);
-    assertThat(run.code()).isEqualTo(Commands.REFUSED);
+    assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
     assertThat(run.err().strip()).contains(why).doesNotContain("\n");
     assertThat(map.resolve("map.json")).hasContent(before);
     try (Stream<Path> files = Files.list(map.resolve("photos"))) {

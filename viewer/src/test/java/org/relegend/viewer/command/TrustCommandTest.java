@@ -54,7 +54,7 @@ class TrustCommandTest {
     assertThat(run.out()).contains("measured by mk, 2026-03-02").contains("drawing: A_DOUT");
     for (String option : new String[] {"--least", "--since"}) {
       Shell.Run wrong = shell.run("trust", DEMO, option, "nonsense");
-      assertThat(wrong.code()).isEqualTo(Commands.REFUSED);
+      assertThat(wrong.code()).isEqualTo(ExitCode.REFUSED);
       assertThat(wrong.err().strip()).contains(option).contains("nonsense").doesNotContain("\n");
     }
   }

@@ -101,7 +101,7 @@ class TwinsCommandTest {
           {"R101=fault", "the channels were not found to differ there"}
         }) {
       Shell.Run run = shell.run("twins", map, "--seed", "R101=R201", "--mark", bad[0]);
-      assertThat(run.code()).isEqualTo(Commands.REFUSED);
+      assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
       assertThat(run.err()).contains(bad[1]);
     }
     shell.run("twins", map, "--seed", "R101=R201", "--mark", "R225=design");
@@ -115,12 +115,12 @@ class TwinsCommandTest {
     Path map = copy();
     byte[] before = Files.readAllBytes(map.resolve("map.json"));
     Shell.Run run = shell.run("twins", map, "--seed", "R110=R211", "--json");
-    assertThat(run.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(run.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     JsonNode first = Schemas.valid("twins", run.out()).get("contradictions").get(0);
     assertThat(first.get("pairs")).hasSize(1);
     assertThat(first.get("reason").asText()).startsWith("R110 fits R210 much better");
     Shell.Run accept = shell.run("twins", map, "--seed", "R110=R211", "--accept");
-    assertThat(accept.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(accept.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     assertThat(accept.err()).contains("nothing was accepted, since R110=R211 can't be right");
     assertThat(Files.readAllBytes(map.resolve("map.json"))).isEqualTo(before);
   }
@@ -136,7 +136,7 @@ class TwinsCommandTest {
           {"R101=R101", "can't be its own twin"}
         }) {
       Shell.Run run = shell.run("twins", DEMO, "--seed", bad[0]);
-      assertThat(run.code()).as(bad[0]).isEqualTo(Commands.REFUSED);
+      assertThat(run.code()).as(bad[0]).isEqualTo(ExitCode.REFUSED);
       assertThat(run.err().strip().lines()).hasSize(1);
       assertThat(run.err()).contains(bad[1]);
       assertThat(run.out()).isEmpty();
