@@ -62,7 +62,8 @@ public final class Commands implements Runnable {
    *
    * @param arguments as given in the shell
    * @param opener opens the viewer for {@code open}
-   * @return the exit code: {@link ExitCode#OK}, {@link ExitCode#DOES_NOT_HOLD} or {@link ExitCode#REFUSED}
+   * @return the exit code: {@link ExitCode#OK}, {@link ExitCode#DOES_NOT_HOLD} or {@link
+   *     ExitCode#REFUSED}
    */
   public static int run(List<String> arguments, PrintWriter out, PrintWriter err, Opener opener) {
     CommandLine line =

@@ -43,7 +43,9 @@ import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Room;
 import org.relegend.viewer.session.Session;
 
-/** All modes in the order they are offered, and the rooms beside them. A new mode is a line here. */
+/**
+ * All modes in the order they are offered, and the rooms beside them. A new mode is a line here.
+ */
 public final class Modes {
   private static final List<Entry<?>> MODES =
       List.of(
@@ -94,8 +96,7 @@ public final class Modes {
   /** The view of each mode of a session. */
   public static Map<Mode, ModeView> views(ModeContext context) {
     Map<Mode, ModeView> views = new LinkedHashMap<>();
-    MODES.forEach(
-        entry -> views.put(context.session().room(entry.kind()), entry.show(context)));
+    MODES.forEach(entry -> views.put(context.session().room(entry.kind()), entry.show(context)));
     return views;
   }
 

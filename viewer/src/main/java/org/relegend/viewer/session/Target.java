@@ -14,10 +14,7 @@ import org.relegend.map.Placement;
  * @param zones those, and the ones that come into view with what is meant
  */
 public record Target(
-    Click click,
-    Optional<Placement> placement,
-    Set<HazardZone> around,
-    Set<HazardZone> zones) {
+    Click click, Optional<Placement> placement, Set<HazardZone> around, Set<HazardZone> zones) {
   static Target of(Click click, Document document, Exposure exposure) {
     Optional<Placement> hit = Hits.at(document.seen(), click);
     Set<HazardZone> around = Set.copyOf(Hits.zonesAt(document.seen(), click.picture(), click.at()));

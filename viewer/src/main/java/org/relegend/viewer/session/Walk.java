@@ -36,8 +36,7 @@ public final class Walk {
 
   private void goNear(Subject subject) {
     Optional<Card> card = session.selection().card();
-    card.ifPresent(
-        shown -> session.looks().closeTo(shown, subject, session.document().index()));
+    card.ifPresent(shown -> session.looks().closeTo(shown, subject, session.document().index()));
     if (card.filter(shown -> shown.page().or(shown::photo).isPresent()).isEmpty()) {
       session.hub().say(Notice.Kind.NOT_PLACED_YET, session.map().nameOf(subject));
     }

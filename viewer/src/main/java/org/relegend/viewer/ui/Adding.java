@@ -42,7 +42,9 @@ final class Adding {
 
   private List<Path> choose() {
     if (window.sitting().isEmpty()) {
-      window.banner().say(Texts.of("adding.nomap"), List.of(choice(UserAction.NEW), choice(UserAction.OPEN)));
+      window
+          .banner()
+          .say(Texts.of("adding.nomap"), List.of(choice(UserAction.NEW), choice(UserAction.OPEN)));
       return List.of();
     }
     JFileChooser chooser = new JFileChooser(program.settings().lastFolder().toFile());

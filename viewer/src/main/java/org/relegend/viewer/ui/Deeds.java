@@ -117,9 +117,14 @@ final class Deeds {
     acts.on(UserAction.PRINT, new Printing(window, program)::ask);
     acts.on(UserAction.READ, () -> panel().ifPresent(WorkPanel::read));
     onJob(UserAction.METER, session -> JobDeeds.meter(window, session));
-    onJob(UserAction.LIFTED, session -> session.room(BenchWork.class).setLifted(!session.room(BenchWork.class).isLifted()));
+    onJob(
+        UserAction.LIFTED,
+        session ->
+            session.room(BenchWork.class).setLifted(!session.room(BenchWork.class).isLifted()));
     onJob(UserAction.LIMIT, session -> JobDeeds.limit(window, session));
-    onJob(UserAction.UNIT_PHOTO, session -> photoCentre().ifPresent(session.room(OtherSide.class)::toUnit));
+    onJob(
+        UserAction.UNIT_PHOTO,
+        session -> photoCentre().ifPresent(session.room(OtherSide.class)::toUnit));
     onJob(UserAction.CLOSE_UP, session -> JobDeeds.closeUp(window, session));
     onJob(UserAction.REMOVE_UNIT_PHOTO, Deeds::removeUnitPhoto);
     onJob(UserAction.DIFFERENCES, session -> show(JobLists.DIFFERENCES));
@@ -162,10 +167,14 @@ final class Deeds {
     onSession(UserAction.REMOVE, session -> session.room(Entries.class).askRemove());
     onSession(
         UserAction.CHANGE_ZONE,
-        session -> zone("changezone.which", UserAction.CHANGE_ZONE).ifPresent(session.room(ZoneTool.class)::askChange));
+        session ->
+            zone("changezone.which", UserAction.CHANGE_ZONE)
+                .ifPresent(session.room(ZoneTool.class)::askChange));
     onSession(
         UserAction.REMOVE_ZONE,
-        session -> zone("removezone.which", UserAction.REMOVE_ZONE).ifPresent(session.room(ZoneTool.class)::askRemove));
+        session ->
+            zone("removezone.which", UserAction.REMOVE_ZONE)
+                .ifPresent(session.room(ZoneTool.class)::askRemove));
     nudge(UserAction.NUDGE_LEFT, -1, 0);
     nudge(UserAction.NUDGE_RIGHT, 1, 0);
     nudge(UserAction.NUDGE_UP, 0, -1);
@@ -233,7 +242,9 @@ final class Deeds {
     onSession(UserAction.BACK, Session::back);
     onSession(UserAction.TWIN_IS, session -> session.room(TwinTool.class).ask());
     onSession(UserAction.LINE_UP_PAGES, session -> session.room(LineUpTool.class).takePages());
-    acts.on(UserAction.LINE_UP_ALONE, () -> panel().ifPresent(open -> open.view(LineUpView.class).alone()));
+    acts.on(
+        UserAction.LINE_UP_ALONE,
+        () -> panel().ifPresent(open -> open.view(LineUpView.class).alone()));
     for (Evidence evidence : Evidence.values()) {
       onSession(TopBar.actOf(evidence), session -> session.hand().setEvidence(evidence));
     }
@@ -255,7 +266,8 @@ final class Deeds {
     acts.on(UserAction.TWINS, () -> panel().ifPresent(p -> p.twins().toggleTwins()));
     acts.on(UserAction.GHOSTS, () -> panel().ifPresent(p -> p.twins().toggleGhosts()));
     acts.on(UserAction.NEXT_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(1)));
-    acts.on(UserAction.PREVIOUS_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(-1)));
+    acts.on(
+        UserAction.PREVIOUS_PHOTO, () -> panel().ifPresent(p -> p.photo().filmstrip().step(-1)));
     acts.on(UserAction.NEXT_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(1)));
     acts.on(UserAction.PREVIOUS_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(-1)));
     acts.on(UserAction.NEXT_AREA, () -> panel().ifPresent(p -> p.nextArea(1)));
@@ -263,7 +275,8 @@ final class Deeds {
     acts.on(UserAction.FINDINGS, () -> panel().ifPresent(WorkPanel::toggleFindings));
     acts.on(UserAction.CLASHES, () -> panel().ifPresent(WorkPanel::showClashes));
     acts.on(UserAction.TRUST, () -> panel().ifPresent(WorkPanel::showTrust));
-    onSession(UserAction.FLIP, session -> photoCentre().ifPresent(session.room(OtherSide.class)::over));
+    onSession(
+        UserAction.FLIP, session -> photoCentre().ifPresent(session.room(OtherSide.class)::over));
     acts.on(UserAction.CAUTIONS, () -> CautionDialog.showAll(window));
     acts.on(UserAction.SHORTCUTS, () -> ShortcutSheet.show(window));
   }
@@ -280,7 +293,8 @@ final class Deeds {
     acts.on(UserAction.LAY_OVER, () -> panel().ifPresent(WorkPanel::layOver));
     acts.on(UserAction.TURN, () -> panel().ifPresent(p -> p.active().turn()));
     acts.on(
-        UserAction.CLEAN, () -> panel().ifPresent(p -> CleanUpDialog.show(window, p.active().canvas())));
+        UserAction.CLEAN,
+        () -> panel().ifPresent(p -> CleanUpDialog.show(window, p.active().canvas())));
     acts.on(UserAction.SYSTEM, () -> program.setTheme(Theme.SYSTEM));
     acts.on(UserAction.LIGHT, () -> program.setTheme(Theme.LIGHT));
     acts.on(UserAction.DARK, () -> program.setTheme(Theme.DARK));
@@ -293,7 +307,11 @@ final class Deeds {
 
   private static void removeUnitPhoto(Session session) {
     boolean removed =
-        session.desk().photo().filter(own -> session.room(UnitPhotos.class).remove(own.id())).isPresent();
+        session
+            .desk()
+            .photo()
+            .filter(own -> session.room(UnitPhotos.class).remove(own.id()))
+            .isPresent();
     if (!removed) {
       session.room(UnitPhotos.class).sayNone();
     }

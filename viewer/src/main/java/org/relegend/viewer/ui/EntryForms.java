@@ -37,9 +37,15 @@ final class EntryForms {
 
   private static void change(Component over, Session session, Subject subject) {
     if (subject instanceof Subject.OfNet net) {
-      session.room(Entries.class).entry(net.net()).ifPresent(now -> net(over, session, net.net(), now));
+      session
+          .room(Entries.class)
+          .entry(net.net())
+          .ifPresent(now -> net(over, session, net.net(), now));
     } else if (subject instanceof Subject.OfPart part) {
-      session.room(Entries.class).entry(part.part()).ifPresent(now -> part(over, session, part.part(), now));
+      session
+          .room(Entries.class)
+          .entry(part.part())
+          .ifPresent(now -> part(over, session, part.part(), now));
     }
   }
 

@@ -8,8 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Net;
 import org.relegend.map.Part;
-import org.relegend.map.Photo;
-import org.relegend.map.PictureId;
 import org.relegend.map.Subject;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Finder;
@@ -44,11 +42,7 @@ final class FindBar {
    * @param leave gives the keyboard to where one goes on after a find
    */
   FindBar(
-      Session session,
-      Jobs jobs,
-      FindField field,
-      Function<Mode, String> hint,
-      Runnable leave) {
+      Session session, Jobs jobs, FindField field, Function<Mode, String> hint, Runnable leave) {
     this.session = session;
     latest = new LatestJob(jobs);
     this.hint = hint;
@@ -154,13 +148,13 @@ final class FindBar {
     BoardMap map = session.map();
     Finder known = map.equals(searched) ? finder : null;
     latest.run(
-            text,
-            watch -> {
-              Finder searching = known == null ? new Finder(map) : known;
-              return new Searched(searching, searching.find(text, SHOWN));
-            },
-            found -> show(text, map, found),
-            problem -> results.close());
+        text,
+        watch -> {
+          Finder searching = known == null ? new Finder(map) : known;
+          return new Searched(searching, searching.find(text, SHOWN));
+        },
+        found -> show(text, map, found),
+        problem -> results.close());
   }
 
   private record Searched(Finder finder, List<Finder.Found> found) {}

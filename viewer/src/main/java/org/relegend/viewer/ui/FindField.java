@@ -18,7 +18,11 @@ import org.relegend.viewer.control.UserAction;
 /** The one field on top: finds, names what is placed, takes the typed line of a trace. */
 final class FindField extends TypedField {
   private static final Set<KeyStroke> WALKING =
-      Stream.of(UserAction.NEXT_CARD, UserAction.PREVIOUS_CARD, UserAction.FIRST_CARD, UserAction.LAST_CARD)
+      Stream.of(
+              UserAction.NEXT_CARD,
+              UserAction.PREVIOUS_CARD,
+              UserAction.FIRST_CARD,
+              UserAction.LAST_CARD)
           .map(UserAction::key)
           .flatMap(Optional::stream)
           .collect(Collectors.toUnmodifiableSet());

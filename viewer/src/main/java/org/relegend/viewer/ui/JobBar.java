@@ -50,7 +50,8 @@ final class JobBar extends JPanel {
     lifted.setName("lifted");
     lifted.setFocusable(false);
     lifted.setToolTipText(Texts.of("reading.lifted.tip"));
-    lifted.addActionListener(pressed -> session.room(BenchWork.class).setLifted(lifted.isSelected()));
+    lifted.addActionListener(
+        pressed -> session.room(BenchWork.class).setLifted(lifted.isSelected()));
     left.add(lifted);
     said.setName("compared");
     said.putClientProperty("FlatLaf.styleClass", "h4");

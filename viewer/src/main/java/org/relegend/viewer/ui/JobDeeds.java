@@ -85,7 +85,10 @@ final class JobDeeds {
         .line("words", now.words())
         .ask(over)
         .ifPresent(
-            told -> trying(over, () -> session.room(BenchWork.class).setSetting(setting(session, now, told))));
+            told ->
+                trying(
+                    over,
+                    () -> session.room(BenchWork.class).setSetting(setting(session, now, told))));
   }
 
   private static String farads(Instrument instrument) {
@@ -123,7 +126,10 @@ final class JobDeeds {
         .line("limit", set ? text : "")
         .ask(over)
         .ifPresent(
-            told -> trying(over, () -> session.room(BenchWork.class).limit(told.getOrDefault("limit", ""))));
+            told ->
+                trying(
+                    over,
+                    () -> session.room(BenchWork.class).limit(told.getOrDefault("limit", ""))));
   }
 
   private static Setting setting(Session session, Setting before, Map<String, String> told) {

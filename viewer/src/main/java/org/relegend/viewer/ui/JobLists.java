@@ -137,7 +137,10 @@ final class JobLists {
 
   private void showDifferences() {
     List<RowList.Row> rows = new ArrayList<>();
-    session.room(BenchWork.class).unit().ifPresent(unit -> bySize(unit).forEach(net -> rows.add(row(unit, net))));
+    session
+        .room(BenchWork.class)
+        .unit()
+        .ifPresent(unit -> bySize(unit).forEach(net -> rows.add(row(unit, net))));
     differences.show(
         Texts.of("list.differences.count", rows.size()), Texts.of("list.differences.hint"), rows);
   }
@@ -189,7 +192,11 @@ final class JobLists {
   }
 
   private List<Hypothesis> supposed() {
-    return session.room(BenchWork.class).job().map(job -> List.copyOf(job.hypotheses())).orElse(List.of());
+    return session
+        .room(BenchWork.class)
+        .job()
+        .map(job -> List.copyOf(job.hypotheses()))
+        .orElse(List.of());
   }
 
   private void showHypotheses() {

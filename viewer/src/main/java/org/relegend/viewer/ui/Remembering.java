@@ -122,7 +122,8 @@ final class Remembering {
     before
         .chosen()
         .filter(session.walk()::knows)
-        .ifPresentOrElse(subject -> session.walk().chooseAgain(subject, before.card(), views), views);
+        .ifPresentOrElse(
+            subject -> session.walk().chooseAgain(subject, before.card(), views), views);
     if (session.room(BenchWork.class).isOpen()) {
       panel.showList(before.list());
     }

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.relegend.bench.Condition;
 import org.relegend.bench.rule.Unit;
 import org.relegend.lineup.Carried;
-import org.relegend.lineup.Outline;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
@@ -17,7 +16,6 @@ import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.twin.Predictions;
 import org.relegend.viewer.control.Shelf;
@@ -186,7 +184,8 @@ final class Scene {
 
   /** Where unplaced twins should lie. */
   GhostOverlay ghostsOn(PictureId picture) {
-    Optional<Subject> chosen = session.room(PredictedPlaces.class).chosen().map(Predictions.Prediction::part);
+    Optional<Subject> chosen =
+        session.room(PredictedPlaces.class).chosen().map(Predictions.Prediction::part);
     return new GhostOverlay(
         session.room(PredictedPlaces.class).on(picture).stream()
             .map(
@@ -199,5 +198,4 @@ final class Scene {
                         chosen.equals(Optional.of(ghost.part()))))
             .toList());
   }
-
 }

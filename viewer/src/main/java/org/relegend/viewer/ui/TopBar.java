@@ -37,7 +37,12 @@ final class TopBar extends JPanel {
    * @param views of the modes, those with a button
    * @param take takes a mode in hand
    */
-  TopBar(Session session, Actions acts, FindField field, Map<Mode, ModeView> views, Consumer<Mode> take) {
+  TopBar(
+      Session session,
+      Actions acts,
+      FindField field,
+      Map<Mode, ModeView> views,
+      Consumer<Mode> take) {
     super(new BorderLayout(0, 4));
     this.session = session;
     this.acts = acts;

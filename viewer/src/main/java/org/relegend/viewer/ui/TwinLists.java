@@ -226,7 +226,8 @@ final class TwinLists {
             .told()
             .map(text -> text.isEmpty() ? Texts.of("list.ghosts.none") : text)
             .orElse(Texts.of("ghosts.working"));
-    String why = session.room(PredictedPlaces.class).weak() > 0 ? Texts.of("ghosts.weak", told) : told;
+    String why =
+        session.room(PredictedPlaces.class).weak() > 0 ? Texts.of("ghosts.weak", told) : told;
     String hint = shown.isEmpty() ? why : told + "  " + Texts.of("list.ghosts.hint");
     ghosts.show(Texts.of("list.ghosts.count", shown.size()), hint, shown);
     session.room(PredictedPlaces.class).chosen().map(places::indexOf).ifPresent(ghosts::choose);

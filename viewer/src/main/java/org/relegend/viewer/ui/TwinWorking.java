@@ -98,7 +98,9 @@ final class TwinWorking {
             },
             problem -> {
               session.room(TwinTool.class).take(map, Following.NONE);
-              session.room(LineUpTool.class).refuse(Texts.of("error.unexpected", problem.toString()));
+              session
+                  .room(LineUpTool.class)
+                  .refuse(Texts.of("error.unexpected", problem.toString()));
             });
   }
 

@@ -177,7 +177,8 @@ final class ViewerWindow extends JFrame {
   /** Lays an opened map into the window, and its job over it. */
   void sit(JobOpening opened) {
     MapFolder folder = opened.map();
-    Session session = new Session(folder.history(), program.owner(), program.clock(), Modes.rooms());
+    Session session =
+        new Session(folder.history(), program.owner(), program.clock(), Modes.rooms());
     session.hand().setAuthor(program.settings().author());
     session.hand().setEvidence(program.settings().evidence());
     session.document().setReadOnly(folder.readOnly());
@@ -216,7 +217,9 @@ final class ViewerWindow extends JFrame {
   private static void lay(JobKeeping kept, Sitting sat) {
     sat.panel().photosOfUnitIn(kept.folder().path());
     sat.remembering().over(kept.folder().path());
-    sat.session().room(BenchWork.class).lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
+    sat.session()
+        .room(BenchWork.class)
+        .lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
   }
 
   /** Lays a job that was just made over the map that is open. */
@@ -244,7 +247,11 @@ final class ViewerWindow extends JFrame {
     String map = session.map().info().title();
     return Texts.of(
         "app.title",
-        session.room(BenchWork.class).job().map(job -> Texts.of("job.title", job.id(), map)).orElse(map));
+        session
+            .room(BenchWork.class)
+            .job()
+            .map(job -> Texts.of("job.title", job.id(), map))
+            .orElse(map));
   }
 
   private void jobNotKept(Throwable problem) {
@@ -267,10 +274,16 @@ final class ViewerWindow extends JFrame {
 
   /** Which acts make sense now, and what undo and redo would do. */
   private void settle(Session session) {
-    Optional<String> undo = session.room(BenchWork.class).undoLabel().or(() -> session.document().undoLabel());
-    Optional<String> redo = session.room(BenchWork.class).redoLabel().or(() -> session.document().redoLabel());
-    acts.rename(UserAction.UNDO, undo.map(l -> Texts.of("act.undo.named", l)).orElse(UserAction.UNDO.text()));
-    acts.rename(UserAction.REDO, redo.map(l -> Texts.of("act.redo.named", l)).orElse(UserAction.REDO.text()));
+    Optional<String> undo =
+        session.room(BenchWork.class).undoLabel().or(() -> session.document().undoLabel());
+    Optional<String> redo =
+        session.room(BenchWork.class).redoLabel().or(() -> session.document().redoLabel());
+    acts.rename(
+        UserAction.UNDO,
+        undo.map(l -> Texts.of("act.undo.named", l)).orElse(UserAction.UNDO.text()));
+    acts.rename(
+        UserAction.REDO,
+        redo.map(l -> Texts.of("act.redo.named", l)).orElse(UserAction.REDO.text()));
     acts.enable(UserAction.UNDO, undo.isPresent());
     acts.enable(UserAction.REDO, redo.isPresent());
     acts.select(UserAction.LINK, session.desk().isLinked());

@@ -1,7 +1,6 @@
 package org.relegend.viewer.ui;
 
 import java.awt.BorderLayout;
-import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -111,7 +110,8 @@ final class WorkPanel extends JPanel {
     Modes.forms(session).forEach(question::add);
     strip = new NodeStrip(session, scene, question);
     bottom = new LowerPanel(strip);
-    findings = new FindingsPanel(this::goTo, session.room(FindingFix.class)::mend, bottom::showStrip);
+    findings =
+        new FindingsPanel(this::goTo, session.room(FindingFix.class)::mend, bottom::showStrip);
     clashes = new ClashPanel(session, this::goToStrip);
     trust = new TrustPanel(session, jobs, this::goToStrip);
     layering = new Layering(session, shelf, jobs, photo, status);

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Files of one package that can only be read together, since each needs all others: the strongly
- * connected components of more than one file. A few are natural, as a thing and its parts. Read from
- * the sources, since compiled classes no longer know where their constants came from.
+ * connected components of more than one file. A few are natural, as a thing and its parts. Read
+ * from the sources, since compiled classes no longer know where their constants came from.
  */
 class FileCirclesTest {
   /** The largest circle there may be, in files. */

@@ -64,7 +64,8 @@ class ViewerArchitectureTest {
   void swing_staysInTheWindow() {
     noClasses()
         .that()
-        .resideOutsideOfPackages(ROOT + "ui..", ROOT + "control..", ROOT + "mode..", ROOT + "app..", ROOT + "work..")
+        .resideOutsideOfPackages(
+            ROOT + "ui..", ROOT + "control..", ROOT + "mode..", ROOT + "app..", ROOT + "work..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("javax.swing..", "com.formdev..")

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 class UserActionTest {
   @Test
   void noKey_isThatOfTwoActs() {
-    List<KeyStroke> keys = Stream.of(UserAction.values()).flatMap(act -> act.key().stream()).toList();
+    List<KeyStroke> keys =
+        Stream.of(UserAction.values()).flatMap(act -> act.key().stream()).toList();
     assertThat(keys).doesNotHaveDuplicates().hasSizeGreaterThan(40);
   }
 

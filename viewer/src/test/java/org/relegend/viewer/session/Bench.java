@@ -48,7 +48,11 @@ public final class Bench {
 
   public Bench(BoardMap map) {
     session =
-        new Session(new EditHistory(map), OwnerThread.current(), Clock.fixed(NOON, ZoneOffset.UTC), Modes.rooms());
+        new Session(
+            new EditHistory(map),
+            OwnerThread.current(),
+            Clock.fixed(NOON, ZoneOffset.UTC),
+            Modes.rooms());
     session.onLook(looks::add);
     session.listen(change -> heard.merge(change, 1, Integer::sum));
   }
@@ -127,7 +131,8 @@ public final class Bench {
     return placed(map, TOP, "U101.2", 1500, 900);
   }
 
-  public static HazardZone mains(PictureId on, double left, double top, double right, double bottom) {
+  public static HazardZone mains(
+      PictureId on, double left, double top, double right, double bottom) {
     List<Point> outline =
         List.of(
             new Point(left, top),

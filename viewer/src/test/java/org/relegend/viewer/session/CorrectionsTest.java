@@ -16,7 +16,8 @@ class CorrectionsTest {
   @Test
   void drag_isOneEdit_onTheEvidenceInUse() {
     session.hand().setEvidence(Evidence.MEASURED);
-    assertThat(session.room(LookTool.class).grab(new Click(TOP, new Point(995, 800), 8, false))).isTrue();
+    assertThat(session.room(LookTool.class).grab(new Click(TOP, new Point(995, 800), 8, false)))
+        .isTrue();
     session.room(Corrections.class).move(TOP, 40, -10);
     assertThat(bench.place(TOP, "C102").at()).isEqualTo(new Point(1040, 790));
     assertThat(bench.place(TOP, "C102").best()).isEqualTo(Evidence.MEASURED);

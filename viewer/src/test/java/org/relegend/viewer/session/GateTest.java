@@ -44,7 +44,8 @@ class GateTest {
         Named.of("a click on the body", b -> b.click(TOP, 995, 2300)),
         Named.of("a click on the pad", b -> b.click(TOP, 1010, 2300)),
         Named.of("a find", b -> b.session.choose(Subject.parse("C202"))),
-        Named.of("a finding", b -> b.session.walk().choose(Subject.parse("C202"), Optional.of(TOP))),
+        Named.of(
+            "a finding", b -> b.session.walk().choose(Subject.parse("C202"), Optional.of(TOP))),
         Named.of("the find of its net", b -> b.session.choose(Subject.parse("net:B_ATT"))),
         Named.of(
             "the twin key",

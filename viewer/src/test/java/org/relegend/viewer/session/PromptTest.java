@@ -59,8 +59,9 @@ class PromptTest {
     bench.click(TOP, 60, 20);
     bench.click(TOP, 60, 60);
     session.room(ZoneTool.class).close();
-    session.room(ZoneTool.class).answer(
-        (ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.HOT, "");
+    session
+        .room(ZoneTool.class)
+        .answer((ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.HOT, "");
     assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_DRAWN);
   }
 

@@ -217,7 +217,11 @@ class BenchStoryIT {
       // readings count by the second, and must come after the repair
       tech.await(
           "the next second",
-          () -> tech.session().room(BenchWork.class).now().isAfter(job(tech).lastRepair().plusSeconds(1)));
+          () ->
+              tech.session()
+                  .room(BenchWork.class)
+                  .now()
+                  .isAfter(job(tech).lastRepair().plusSeconds(1)));
       read(tech, "A_ATT", "-4.6m");
       read(tech, "B_ATT", "-4.7m");
       read(tech, "A_DOUT", "1.3m");
@@ -346,7 +350,8 @@ class BenchStoryIT {
               List.of(),
               "",
               tech.session().room(BenchWork.class).now());
-      Technician.onEdt(() -> tech.session().room(BenchWork.class).apply(new JobEdit.PutCondition(missing)));
+      Technician.onEdt(
+          () -> tech.session().room(BenchWork.class).apply(new JobEdit.PutCondition(missing)));
       tech.key("S");
       JList<?> suspects = tech.named(JList.class, "suspects");
       tech.await("suspects", () -> suspects.getModel().getSize() > 4);

@@ -234,7 +234,9 @@ class HazardStoryIT {
     try (Technician tech = atTheDemo(Settings.inMemory())) {
       assertThat(bandPixels(tech)).isGreaterThan(200);
       for (UserAction act : UserAction.values()) {
-        if (act.group() == UserAction.Group.VIEW && act != UserAction.CLEAN && act != UserAction.LOUPE) {
+        if (act.group() == UserAction.Group.VIEW
+            && act != UserAction.CLEAN
+            && act != UserAction.LOUPE) {
           Technician.onEdt(
               () -> {
                 tech.window().acts().run(act);

@@ -30,7 +30,8 @@ final class KilledBench {
     tech.type("5.37");
     tech.key("ENTER");
     tech.await(
-        "the reading", () -> session.room(BenchWork.class).job().orElseThrow().readings().size() == before + 1);
+        "the reading",
+        () -> session.room(BenchWork.class).job().orElseThrow().readings().size() == before + 1);
     tech.key("RIGHT"); // the second card
     tech.key("H");
     tech.dialog("hypothesis");
@@ -38,7 +39,9 @@ final class KilledBench {
     tech.key("TAB");
     tech.type("C102");
     tech.key("ENTER");
-    tech.await("the hypothesis", () -> !session.room(BenchWork.class).job().orElseThrow().hypotheses().isEmpty());
+    tech.await(
+        "the hypothesis",
+        () -> !session.room(BenchWork.class).job().orElseThrow().hypotheses().isEmpty());
     tech.key("shift H");
     ViewState looked =
         Technician.onEdt(

@@ -129,7 +129,8 @@ class LineUpStoryIT {
 
       Point wrong = at(onSolder, PADS.get(2)).plus(320, 0);
       tech.drag(tech.panel().page(), wrong, at(onSolder, PADS.get(2)));
-      tech.await("the bad one mended", () -> pairing(tech).standing(2) != LineUpTool.Standing.WRONG);
+      tech.await(
+          "the bad one mended", () -> pairing(tech).standing(2) != LineUpTool.Standing.WRONG);
       assertThat(pairing(tech).fit().orElseThrow().inliers()).hasSize(6);
       tech.shoot("lineup-mended");
       tech.key("ctrl Z");

@@ -138,7 +138,8 @@ class PackStoryIT {
       tech.click(tech.panel().photo(), placed(tech, "component", pad));
     }
     tech.await("the line-up", () -> tech.session().map().lineUps().size() == 1);
-    assertThat(tech.session().room(LineUpTool.class).fit().orElseThrow().inliers()).hasSize(PADS.size());
+    assertThat(tech.session().room(LineUpTool.class).fit().orElseThrow().inliers())
+        .hasSize(PADS.size());
     tech.key("ESCAPE");
     tech.key("ESCAPE");
     tech.await("looking", () -> tech.session().isIn(LookTool.class));

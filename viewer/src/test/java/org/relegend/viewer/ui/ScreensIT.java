@@ -108,11 +108,14 @@ class ScreensIT {
       tech.type("U101");
       Point body = DrawnBoard.at("U101");
       tech.click(tech.panel().photo(), DrawnBoard.pinOfArray(body, 0));
-      tech.await("the first pin", () -> tech.session().room(PinsTool.class).first(DrawnBoard.TOP).isPresent());
+      tech.await(
+          "the first pin",
+          () -> tech.session().room(PinsTool.class).first(DrawnBoard.TOP).isPresent());
       tech.moveTo(tech.panel().photo(), DrawnBoard.pinOfArray(body, 13).plus(-6, -14));
       shootAsIs(tech, theme, "pins");
       tech.click(tech.panel().photo(), DrawnBoard.pinOfArray(body, 13));
-      tech.await("the pins", () -> tech.session().room(PinsTool.class).first(DrawnBoard.TOP).isEmpty());
+      tech.await(
+          "the pins", () -> tech.session().room(PinsTool.class).first(DrawnBoard.TOP).isEmpty());
       tech.key("ESCAPE");
       tech.key("N");
       tech.type("X9");

@@ -222,7 +222,8 @@ class TwinStoryIT {
       tech.key("C");
       tech.await("placed", () -> place(tech, DANGEROUS).isPresent());
       assertThat(place(tech, DANGEROUS).orElseThrow().best()).isEqualTo(Evidence.INFERRED);
-      String next = tech.session().room(PredictedPlaces.class).chosen().orElseThrow().part().toString();
+      String next =
+          tech.session().room(PredictedPlaces.class).chosen().orElseThrow().part().toString();
       tech.key("DELETE");
       tech.await("rejected", () -> tech.session().room(PredictedPlaces.class).all().size() == 33);
       assertThat(place(tech, next)).isEmpty();
@@ -253,7 +254,9 @@ class TwinStoryIT {
 
   private static int rowOf(Technician tech, String part) {
     List<String> parts =
-        tech.session().room(PredictedPlaces.class).all().stream().map(ghost -> ghost.part().toString()).toList();
+        tech.session().room(PredictedPlaces.class).all().stream()
+            .map(ghost -> ghost.part().toString())
+            .toList();
     return parts.indexOf(part);
   }
 
@@ -286,7 +289,9 @@ class TwinStoryIT {
               .findFirst()
               .orElseThrow();
       tech.click(tech.panel().photo(), ghost.at());
-      tech.await("it chosen", () -> tech.session().room(PredictedPlaces.class).chosen().equals(Optional.of(ghost)));
+      tech.await(
+          "it chosen",
+          () -> tech.session().room(PredictedPlaces.class).chosen().equals(Optional.of(ghost)));
       tech.key("DELETE");
       assertThat(tech.session().room(PredictedPlaces.class).all()).doesNotContain(ghost);
       assertThat(said(tech)).isEqualTo(Notice.Kind.GHOST_REJECTED);

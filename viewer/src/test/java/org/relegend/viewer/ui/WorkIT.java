@@ -74,7 +74,8 @@ class WorkIT {
     tech.type(parts.get(0));
     tech.countAnew();
     for (String part : parts) {
-      tech.await("the offer of " + part, () -> tech.session().room(PlaceTool.class).text().equals(part));
+      tech.await(
+          "the offer of " + part, () -> tech.session().room(PlaceTool.class).text().equals(part));
       tech.click(tech.panel().photo(), DrawnBoard.at(part));
     }
     assertThat(tech.clicks()).isEqualTo(10);

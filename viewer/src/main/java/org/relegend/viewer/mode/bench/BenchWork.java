@@ -1,6 +1,5 @@
 package org.relegend.viewer.mode.bench;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -284,12 +283,7 @@ public final class BenchWork implements Room {
     steps.add(
         new JobEdit.PutReading(
             new Reading(
-                job.nextReading(),
-                at,
-                line.amount(),
-                line.setting(),
-                hand.author(),
-                hand.now())));
+                job.nextReading(), at, line.amount(), line.setting(), hand.author(), hand.now())));
     String name = document.map().nameOf(at);
     boolean done =
         apply(steps.size() == 1 ? steps.get(0) : new JobEdit.Group("Reading at " + name, steps));

@@ -1,4 +1,7 @@
-/** What the checks found, and putting it right. Must not know windows, nor rooms it doesn't work with. */
+/**
+ * What the checks found, and putting it right. Must not know windows, nor rooms it doesn't work
+ * with.
+ */
 @NullMarked
 package org.relegend.viewer.mode.check;
 

@@ -230,8 +230,7 @@ public final class Entries implements Room {
         .ifPresent(
             subject ->
                 questions.ask(
-                    new RemoveEntry(
-                        subject, places(subject), joins(subject), readings(subject))));
+                    new RemoveEntry(subject, places(subject), joins(subject), readings(subject))));
   }
 
   private int places(Subject subject) {

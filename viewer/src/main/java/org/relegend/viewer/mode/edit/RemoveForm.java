@@ -16,8 +16,7 @@ public record RemoveForm(Session session) implements QuestionForm {
           Texts.of(
               "question.removeentry", name, remove.places(), remove.joins(), remove.readings()));
       bar.offer("question.removezone.no", "K", session::back).requestFocusInWindow();
-      bar.offer(
-          "question.removezone.yes", "R", () -> session.room(Entries.class).answer(remove));
+      bar.offer("question.removezone.yes", "R", () -> session.room(Entries.class).answer(remove));
       return true;
     }
     return false;

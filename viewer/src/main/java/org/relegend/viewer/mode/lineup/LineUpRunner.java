@@ -54,12 +54,14 @@ public final class LineUpRunner {
 
   private PicturePairs.Key key() {
     return PicturePairs.Key.of(
-        session.room(LineUpTool.class).left().orElseThrow().id(), session.room(LineUpTool.class).right().orElseThrow().id());
+        session.room(LineUpTool.class).left().orElseThrow().id(),
+        session.room(LineUpTool.class).right().orElseThrow().id());
   }
 
   /** What was tried elsewhere isn't tried by itself again. */
   public void tried() {
-    if (session.room(LineUpTool.class).left().isPresent() && session.room(LineUpTool.class).right().isPresent()) {
+    if (session.room(LineUpTool.class).left().isPresent()
+        && session.room(LineUpTool.class).right().isPresent()) {
       tried.add(key());
     }
   }
@@ -82,7 +84,8 @@ public final class LineUpRunner {
             Texts.of("pairs.working"),
             watch -> result(a, b, watch),
             result -> take(a, b, result),
-            problem -> session.room(LineUpTool.class).refuse(String.valueOf(problem.getMessage()))));
+            problem ->
+                session.room(LineUpTool.class).refuse(String.valueOf(problem.getMessage()))));
   }
 
   private PhotoResult result(Picture a, Picture b, Watch watch) throws PictureException {

@@ -352,8 +352,7 @@ public final class LineUpTool implements Mode {
   @Override
   public boolean takeAway() {
     hub.check();
-    chosen()
-        .ifPresentOrElse(this::takeAway, () -> hub.say(Notice.Kind.NOTHING_CHOSEN));
+    chosen().ifPresentOrElse(this::takeAway, () -> hub.say(Notice.Kind.NOTHING_CHOSEN));
     return true;
   }
 

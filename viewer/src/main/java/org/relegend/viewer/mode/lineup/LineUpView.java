@@ -106,8 +106,7 @@ public final class LineUpView implements ModeView {
               .map(pixels -> Texts.of("pairs.dragged", number, Math.round(pixels)))
               .orElse(number);
       return List.of(
-          new PairOverlay(
-              List.of(new PairOverlay.Spot(to, off, PairOverlay.Look.HALF, true, 0))));
+          new PairOverlay(List.of(new PairOverlay.Spot(to, off, PairOverlay.Look.HALF, true, 0))));
     }
 
     @Override

@@ -56,7 +56,8 @@ public final class PairsPanel extends JPanel {
     table.getSelectionModel().addListSelectionListener(event -> choose());
     add(new JScrollPane(table), BorderLayout.CENTER);
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 0));
-    for (UserAction act : List.of(UserAction.LINE_UP_ALONE, UserAction.TAKE_AWAY, UserAction.BACK)) {
+    for (UserAction act :
+        List.of(UserAction.LINE_UP_ALONE, UserAction.TAKE_AWAY, UserAction.BACK)) {
       JButton button = new JButton(acts.action(act));
       button.setText(Texts.of("pairs." + Texts.word(act)));
       button.setHideActionText(false);
@@ -80,7 +81,10 @@ public final class PairsPanel extends JPanel {
     }
     settling = true;
     rows.fireTableDataChanged();
-    session.room(LineUpTool.class).chosen().ifPresent(row -> table.setRowSelectionInterval(row, row));
+    session
+        .room(LineUpTool.class)
+        .chosen()
+        .ifPresent(row -> table.setRowSelectionInterval(row, row));
     settling = false;
     head.setText(headText());
     String text = "<html>" + adviceText() + "</html>";

@@ -38,9 +38,7 @@ public final class LookTool implements Mode {
     if (place.isPresent()) {
       predicted().open(place.get());
     } else {
-      session
-          .gate()
-          .through(target.zones(), () -> choose(target.click(), target.placement()));
+      session.gate().through(target.zones(), () -> choose(target.click(), target.placement()));
     }
   }
 

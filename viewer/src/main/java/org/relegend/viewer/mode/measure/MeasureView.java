@@ -30,8 +30,7 @@ public final class MeasureView implements ModeView {
   @Override
   public boolean ask(Question question, QuestionBar bar) {
     if (question instanceof MeasureTool.HowFar far) {
-      bar.typed(
-          "howfar", Texts.of("question.howfar"), 8, distance -> tool.answer(far, distance));
+      bar.typed("howfar", Texts.of("question.howfar"), 8, distance -> tool.answer(far, distance));
       return true;
     }
     return false;

@@ -88,8 +88,7 @@ public final class PinsTool implements Mode {
   public void click(Target target) {
     session
         .gate()
-        .through(
-            target.zones(), () -> click(target.click()).ifPresent(session.walk()::showDone));
+        .through(target.zones(), () -> click(target.click()).ifPresent(session.walk()::showDone));
   }
 
   /** Where the first pin was clicked, on this picture; the last pin is awaited then. */

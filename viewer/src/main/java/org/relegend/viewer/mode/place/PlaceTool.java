@@ -103,8 +103,7 @@ public final class PlaceTool implements Mode, TypedText {
   public void click(Target target) {
     session
         .gate()
-        .through(
-            target.zones(), () -> place(target.click()).ifPresent(session.walk()::showDone));
+        .through(target.zones(), () -> place(target.click()).ifPresent(session.walk()::showDone));
   }
 
   /** The name as it is typed now; what the next click places. */

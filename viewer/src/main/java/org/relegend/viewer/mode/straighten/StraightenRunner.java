@@ -23,23 +23,27 @@ public final class StraightenRunner {
   private void draw(StraightenTool.Wanted wanted) {
     BoardMap map = context.session().map();
     String title = Texts.of("straighten.title", wanted.photo().caption());
-    context.watch().accept(
-        context.jobs().run(
-            Texts.of("straighten.working"),
-            watch ->
-                StraightPhoto.of(
-                    context.shelf().folder(),
-                    map,
-                    wanted.photo(),
-                    wanted.view(),
-                    title,
-                    wanted.says(),
-                    watch::at),
-            made -> {
-              if (context.open().getAsBoolean()) { // else the map is closed
-                tool.drawn(made.edit(), made.picture(), made.view());
-              }
-            },
-            problem -> tool.failed(String.valueOf(problem.getMessage()))));
+    context
+        .watch()
+        .accept(
+            context
+                .jobs()
+                .run(
+                    Texts.of("straighten.working"),
+                    watch ->
+                        StraightPhoto.of(
+                            context.shelf().folder(),
+                            map,
+                            wanted.photo(),
+                            wanted.view(),
+                            title,
+                            wanted.says(),
+                            watch::at),
+                    made -> {
+                      if (context.open().getAsBoolean()) { // else the map is closed
+                        tool.drawn(made.edit(), made.picture(), made.view());
+                      }
+                    },
+                    problem -> tool.failed(String.valueOf(problem.getMessage()))));
   }
 }

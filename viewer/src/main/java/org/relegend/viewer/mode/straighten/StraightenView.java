@@ -49,8 +49,7 @@ public final class StraightenView implements ModeView {
   @Override
   public boolean ask(Question question, QuestionBar bar) {
     if (question instanceof StraightenTool.HowLarge board) {
-      bar.typed(
-          "howlarge", Texts.of("question.howlarge"), 12, size -> tool.answer(board, size));
+      bar.typed("howlarge", Texts.of("question.howlarge"), 12, size -> tool.answer(board, size));
       return true;
     }
     return false;

@@ -1,4 +1,7 @@
-/** Drawing a photo anew with the board square on. Must not know windows, nor rooms it doesn't work with. */
+/**
+ * Drawing a photo anew with the board square on. Must not know windows, nor rooms it doesn't work
+ * with.
+ */
 @NullMarked
 package org.relegend.viewer.mode.straighten;
 

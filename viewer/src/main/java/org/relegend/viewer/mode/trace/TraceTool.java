@@ -236,8 +236,7 @@ public final class TraceTool implements Mode, TypedText {
       hub.say(Notice.Kind.TRACING, on.name());
     } else {
       NetId wanted = net == null ? freshId() : net;
-      questions.ask(
-          new PinsTaken(new NetClash(wanted, on.id(), List.of(pin), hand.attests())));
+      questions.ask(new PinsTaken(new NetClash(wanted, on.id(), List.of(pin), hand.attests())));
     }
   }
 

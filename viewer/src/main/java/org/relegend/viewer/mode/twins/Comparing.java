@@ -133,7 +133,10 @@ public final class Comparing implements Room {
 
   /** Where it should lie, if predicted places are shown and their zones' cautions were read. */
   private Optional<Spot> ghost(Subject subject) {
-    return session.room(PredictedPlaces.class).seen(subject).map(found -> new Spot(found.picture(), found.at()));
+    return session
+        .room(PredictedPlaces.class)
+        .seen(subject)
+        .map(found -> new Spot(found.picture(), found.at()));
   }
 
   /** The channel that comes first in order is on the left; the first to be shown, of others. */

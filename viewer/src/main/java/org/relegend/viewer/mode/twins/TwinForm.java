@@ -12,8 +12,7 @@ public record TwinForm(Session session) implements QuestionForm {
   public boolean ask(Question question, QuestionBar bar) {
     if (question instanceof TwinTool.WhichTwin twin) {
       String asked = Texts.of("question.twin", session.map().nameOf(twin.subject()));
-      bar.typed(
-          "whichtwin", asked, 8, name -> session.room(TwinTool.class).answer(twin, name));
+      bar.typed("whichtwin", asked, 8, name -> session.room(TwinTool.class).answer(twin, name));
       return true;
     }
     return false;

@@ -1,4 +1,7 @@
-/** Twins: said, followed, compared, and where unplaced ones should lie. Must not know windows, nor rooms it doesn't work with. */
+/**
+ * Twins: said, followed, compared, and where unplaced ones should lie. Must not know windows, nor
+ * rooms it doesn't work with.
+ */
 @NullMarked
 package org.relegend.viewer.mode.twins;
 

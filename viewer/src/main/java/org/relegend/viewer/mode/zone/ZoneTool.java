@@ -173,8 +173,7 @@ public final class ZoneTool implements Mode {
         .map()
         .zones()
         .find(zone)
-        .ifPresent(
-            found -> questions.ask(new ChangeZone(zone, found.kind(), found.note())));
+        .ifPresent(found -> questions.ask(new ChangeZone(zone, found.kind(), found.note())));
   }
 
   /** Gives a zone another kind or note; its outline stays. */

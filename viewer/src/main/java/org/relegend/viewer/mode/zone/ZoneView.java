@@ -88,8 +88,7 @@ public final class ZoneView implements ModeView {
   public boolean ask(Question question, QuestionBar bar) {
     if (question instanceof ZoneTool.WhichHazard hazard) {
       bar.say(Texts.of("question.hazard"));
-      askKind(
-          bar, "", HazardZone.Kind.MAINS, (kind, note) -> tool.answer(hazard, kind, note));
+      askKind(bar, "", HazardZone.Kind.MAINS, (kind, note) -> tool.answer(hazard, kind, note));
     } else if (question instanceof ZoneTool.ChangeZone zone) {
       bar.say(Texts.of("question.changezone", name(zone.zone())));
       askKind(bar, zone.note(), zone.kind(), (kind, note) -> tool.answer(zone, kind, note));

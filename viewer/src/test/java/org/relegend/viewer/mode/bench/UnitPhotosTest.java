@@ -158,7 +158,10 @@ class UnitPhotosTest {
       many.add(spot(200 + 450 * (i % 8), 200 + 600 * (i / 8)));
     }
     bench.session.desk().show(OWN);
-    bench.session.room(LineUpTool.class).take(TOP, OWN, many.stream().map(UnitPhotosTest::swapped).toList());
+    bench
+        .session
+        .room(LineUpTool.class)
+        .take(TOP, OWN, many.stream().map(UnitPhotosTest::swapped).toList());
     assertThat(bench.said()).isEqualTo(Notice.Kind.UNIT_LINED_UP);
     JobPhoto own = kept.get(kept.size() - 1).photos().find(OWN).orElseThrow();
     assertThat(own.found()).isEqualTo(Found.AUTOMATIC);
@@ -234,8 +237,10 @@ class UnitPhotosTest {
   void closeUps_areFoundByThePartsTheyShow() {
     add("near", "C102", "R106");
     add("own");
-    bench.session.room(Conditions.class).answer(
-        new Conditions.WhichCondition(new PartId("C102")), State.REPLACED, "", "9112", "");
+    bench
+        .session
+        .room(Conditions.class)
+        .answer(new Conditions.WhichCondition(new PartId("C102")), State.REPLACED, "", "9112", "");
     assertThat(job().condition(new PartId("C102")).orElseThrow().photos())
         .containsExactly(new PictureId("near"));
     assertThat(bench.session.room(UnitPhotos.class).closeUps(new PartId("C102")))

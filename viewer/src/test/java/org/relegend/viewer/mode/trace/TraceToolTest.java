@@ -86,7 +86,9 @@ class TraceToolTest {
   void pinOfAnotherNet_moveTakesThePinAlone() {
     session.room(TraceTool.class).begin("X1");
     bench.click(PAGE, 300, 100);
-    session.room(TraceTool.class).answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.MOVE);
+    session
+        .room(TraceTool.class)
+        .answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.MOVE);
     assertThat(pinsOf("X1")).containsExactly("C102.-");
     assertThat(pinsOf("A_ATT")).containsExactly("U101.2");
   }
@@ -96,7 +98,9 @@ class TraceToolTest {
     BoardMap before = session.map();
     session.room(TraceTool.class).begin("X1");
     bench.click(PAGE, 300, 100);
-    session.room(TraceTool.class).answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.LEAVE);
+    session
+        .room(TraceTool.class)
+        .answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.LEAVE);
     assertThat(session.map()).isEqualTo(before);
   }
 
@@ -105,7 +109,9 @@ class TraceToolTest {
     BoardMap before = session.map();
     session.room(TraceTool.class).begin("X1");
     bench.click(PAGE, 300, 100);
-    session.room(TraceTool.class).answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.JOIN);
+    session
+        .room(TraceTool.class)
+        .answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.JOIN);
     assertThat(pinsOf("X1")).containsExactlyInAnyOrder("C102.-", "U101.2");
     session.undo();
     assertThat(session.map()).isEqualTo(before);
@@ -134,7 +140,9 @@ class TraceToolTest {
     session.room(TraceTool.class).begin("X1");
     bench.click(PAGE, 100, 100);
     bench.click(PAGE, 400, 100);
-    session.room(TraceTool.class).answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.JOIN);
+    session
+        .room(TraceTool.class)
+        .answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.JOIN);
     assertThat(pinsOf("X1")).containsExactlyInAnyOrder("R301.1", "Q101.C", "C102.+");
   }
 
@@ -157,7 +165,9 @@ class TraceToolTest {
   void typedLine_joinsItsPins_andAsksForThoseOnAnotherNet() {
     session.room(TraceTool.class).enter("X1 R301.1 R302.2 C102.- measured");
     assertThat(pinsOf("X1")).containsExactly("R301.1", "R302.2");
-    session.room(TraceTool.class).answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.MOVE);
+    session
+        .room(TraceTool.class)
+        .answer((TraceTool.PinsTaken) session.question().orElseThrow(), NetClash.Choice.MOVE);
     assertThat(pinsOf("X1")).containsExactly("C102.-", "R301.1", "R302.2");
     assertThat(session.document().undoLabel()).contains("Move C102.- to X1");
   }

@@ -70,7 +70,9 @@ class PredictedPlacesTest {
     BoardMap map = session.map();
     Following following = Following.of(map, Optional.empty(), false);
     session.room(TwinTool.class).take(map, following);
-    session.room(PredictedPlaces.class).take(PredictedPlaces.work(map, TOP, following, Optional.empty()));
+    session
+        .room(PredictedPlaces.class)
+        .take(PredictedPlaces.work(map, TOP, following, Optional.empty()));
   }
 
   private void show() {
@@ -79,7 +81,9 @@ class PredictedPlacesTest {
   }
 
   private List<String> names() {
-    return session.room(PredictedPlaces.class).all().stream().map(ghost -> ghost.part().toString()).toList();
+    return session.room(PredictedPlaces.class).all().stream()
+        .map(ghost -> ghost.part().toString())
+        .toList();
   }
 
   @Test
@@ -105,7 +109,8 @@ class PredictedPlacesTest {
     Placement placed = bench.place(TOP, "R405");
     assertThat(placed.best()).isEqualTo(Evidence.INFERRED);
     assertThat(names()).containsExactly("R406", "R407");
-    assertThat(session.room(PredictedPlaces.class).chosen().orElseThrow().part()).isEqualTo(Subject.parse("R406"));
+    assertThat(session.room(PredictedPlaces.class).chosen().orElseThrow().part())
+        .isEqualTo(Subject.parse("R406"));
     assertThat(session.document().undoLabel()).contains("Place R405");
     session.undo();
     assertThat(names()).containsExactly("R405", "R406", "R407");
@@ -153,7 +158,8 @@ class PredictedPlacesTest {
     show();
     Point at = session.room(PredictedPlaces.class).all().get(0).at();
     bench.click(TOP, at.x() + 4, at.y());
-    assertThat(session.room(PredictedPlaces.class).chosen().orElseThrow().part()).isEqualTo(Subject.parse("R405"));
+    assertThat(session.room(PredictedPlaces.class).chosen().orElseThrow().part())
+        .isEqualTo(Subject.parse("R405"));
     bench.click(TOP, PLACES[0][0], PLACES[0][1]);
     assertThat(session.room(PredictedPlaces.class).chosen()).isEmpty();
     assertThat(session.selection().subject()).contains(Subject.parse("R301"));
@@ -202,7 +208,10 @@ class PredictedPlacesTest {
                 Bench.mains(TOP, edge, ghost.at().y() - 50, edge + 100, ghost.at().y() + 50)));
     zoned.session.room(PredictedPlaces.class).show(true);
     work(zoned.session);
-    zoned.session.room(PredictedPlaces.class).open(zoned.session.room(PredictedPlaces.class).all().get(0));
+    zoned
+        .session
+        .room(PredictedPlaces.class)
+        .open(zoned.session.room(PredictedPlaces.class).all().get(0));
     assertThat(zoned.session.gate().caution()).isPresent();
   }
 
@@ -217,7 +226,8 @@ class PredictedPlacesTest {
     other.session.room(PredictedPlaces.class).show(true);
     work(other.session);
     assertThat(other.session.room(PredictedPlaces.class).all()).isEmpty();
-    assertThat(other.session.room(PredictedPlaces.class).told().orElseThrow()).startsWith("The layouts don't repeat");
+    assertThat(other.session.room(PredictedPlaces.class).told().orElseThrow())
+        .startsWith("The layouts don't repeat");
   }
 
   @Test

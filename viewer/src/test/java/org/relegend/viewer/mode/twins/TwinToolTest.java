@@ -41,12 +41,16 @@ class TwinToolTest {
     session.choose(Subject.parse(part));
     session.gate().turnBack();
     session.room(TwinTool.class).ask();
-    session.room(TwinTool.class).answer((TwinTool.WhichTwin) session.question().orElseThrow(), twin);
+    session
+        .room(TwinTool.class)
+        .answer((TwinTool.WhichTwin) session.question().orElseThrow(), twin);
   }
 
   private void work() {
     BoardMap map = session.map();
-    session.room(TwinTool.class).take(map, Following.of(map, session.room(TwinTool.class).said(), false));
+    session
+        .room(TwinTool.class)
+        .take(map, Following.of(map, session.room(TwinTool.class).said(), false));
   }
 
   private Optional<TwinRow> row(String name) {
@@ -74,9 +78,13 @@ class TwinToolTest {
   void whatFitsNot_isRefused_andTheQuestionStays() {
     say("Q101", "Q999");
     assertThat(bench.said()).isEqualTo(Notice.Kind.NOT_FOUND);
-    session.room(TwinTool.class).answer((TwinTool.WhichTwin) session.question().orElseThrow(), "B_B1");
+    session
+        .room(TwinTool.class)
+        .answer((TwinTool.WhichTwin) session.question().orElseThrow(), "B_B1");
     assertThat(bench.said()).isEqualTo(Notice.Kind.TWINS_UNLIKE);
-    session.room(TwinTool.class).answer((TwinTool.WhichTwin) session.question().orElseThrow(), "Q101");
+    session
+        .room(TwinTool.class)
+        .answer((TwinTool.WhichTwin) session.question().orElseThrow(), "Q101");
     assertThat(bench.said()).isEqualTo(Notice.Kind.TWINS_UNLIKE);
     assertThat(session.question()).isPresent();
     assertThat(session.map().twins()).isEmpty();
@@ -86,7 +94,9 @@ class TwinToolTest {
   void partNamedForAPin_meansTheParts() {
     session.choose(Subject.parse("C102.-"));
     session.room(TwinTool.class).ask();
-    session.room(TwinTool.class).answer((TwinTool.WhichTwin) session.question().orElseThrow(), "C202");
+    session
+        .room(TwinTool.class)
+        .answer((TwinTool.WhichTwin) session.question().orElseThrow(), "C202");
     assertThat(session.map().twins())
         .extracting(pair -> pair.key().toString())
         .containsExactly("C102 = C202");
@@ -169,7 +179,9 @@ class TwinToolTest {
     say("R102", "C202");
     work();
     List<TwinRow> clashes =
-        session.room(TwinTool.class).rows().stream().filter(TwinRow.Clash.class::isInstance).toList();
+        session.room(TwinTool.class).rows().stream()
+            .filter(TwinRow.Clash.class::isInstance)
+            .toList();
     assertThat(clashes).isNotEmpty();
     int before = session.map().twins().size();
     session.room(TwinTool.class).acceptAll();

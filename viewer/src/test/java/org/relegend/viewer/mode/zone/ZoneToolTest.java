@@ -73,8 +73,9 @@ class ZoneToolTest {
   void cornerDragged_isOneEdit() {
     corners();
     session.room(ZoneTool.class).close();
-    session.room(ZoneTool.class).answer(
-        (ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
+    session
+        .room(ZoneTool.class)
+        .answer((ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
     session.room(ZoneTool.class).moveCorner(new ZoneId("mains-1"), 2, new Point(500, 500));
     assertThat(session.map().zones().find(new ZoneId("mains-1")).orElseThrow().outline())
         .contains(new Point(500, 500))
@@ -86,8 +87,9 @@ class ZoneToolTest {
   void kindAndNote_canBeChanged_asOneEdit_andTheCautionComesAnew() {
     corners();
     session.room(ZoneTool.class).close();
-    session.room(ZoneTool.class).answer(
-        (ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.HOT, "");
+    session
+        .room(ZoneTool.class)
+        .answer((ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.HOT, "");
     ZoneId zone = new ZoneId("hot-1");
     session.room(ZoneTool.class).askChange(zone);
     ZoneTool.ChangeZone asked = (ZoneTool.ChangeZone) session.question().orElseThrow();
@@ -107,14 +109,19 @@ class ZoneToolTest {
   void whatIsReadOfAZone_namesItsPresentKind_numberAndPicture() {
     corners();
     session.room(ZoneTool.class).close();
-    session.room(ZoneTool.class).answer(
-        (ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.STORED_CHARGE, "");
+    session
+        .room(ZoneTool.class)
+        .answer(
+            (ZoneTool.WhichHazard) session.question().orElseThrow(),
+            HazardZone.Kind.STORED_CHARGE,
+            "");
     assertThat(session.notice().orElseThrow().arguments())
         .containsExactly("stored charge zone 1 on Component side");
     ZoneId zone = new ZoneId("stored-charge-1");
     session.room(ZoneTool.class).askChange(zone);
-    session.room(ZoneTool.class).answer(
-        (ZoneTool.ChangeZone) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
+    session
+        .room(ZoneTool.class)
+        .answer((ZoneTool.ChangeZone) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
     assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_CHANGED);
     assertThat(session.notice().orElseThrow().arguments())
         .containsExactly("mains zone 1 on Component side");
@@ -148,8 +155,9 @@ class ZoneToolTest {
   void removal_asksFirst() {
     corners();
     session.room(ZoneTool.class).close();
-    session.room(ZoneTool.class).answer(
-        (ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
+    session
+        .room(ZoneTool.class)
+        .answer((ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
     session.room(ZoneTool.class).askRemove(new ZoneId("mains-1"));
     assertThat(session.map().zones()).hasSize(1);
     session.room(ZoneTool.class).answer((ZoneTool.RemoveZone) session.question().orElseThrow());
