@@ -261,4 +261,15 @@ public record Kind(
   public boolean isolates(Part part, String pin, String other) {
     return PathFinder.isolates(this, terminalsOf(part), pin, other);
   }
+
+  /** Whether the map tells on which side of what the part isolates this pin is. */
+  public boolean tellsSide(Part part, String pin) {
+    return PathFinder.hasSide(this, terminalsOf(part), pin);
+  }
+
+  /** Whether words tell to which element this pin belongs: its role's, or the map's sections. */
+  public boolean tellsSection(Part part, Pin pin) {
+    return !part.sectionsOf(pin.number()).isEmpty()
+        || RoleReader.read(this, pin).stream().anyMatch(told -> !told.section().isEmpty());
+  }
 }

@@ -59,8 +59,10 @@ final class PathFinder {
     }
   }
 
+  /** A kind of open pinout knows any role only if it has a way for any role. */
   private static boolean isKnown(Kind kind, Terminal terminal) {
-    return kind.has(Kind.Trait.OPEN) || kind.role(terminal.role()).isPresent();
+    return kind.role(terminal.role()).isPresent()
+        || kind.has(Kind.Trait.OPEN) && kind.paths().stream().anyMatch(RolePath::isOfAll);
   }
 
   /** The ways at a pin of a part of unknown kind: to any other pin. */
@@ -94,6 +96,11 @@ final class PathFinder {
     Set<String> mine = groups(kind, terminals, pin);
     Set<String> others = groups(kind, terminals, other);
     return !mine.isEmpty() && !others.isEmpty() && mine.stream().noneMatch(others::contains);
+  }
+
+  /** Whether the pin's side of the barrier is known. */
+  static boolean hasSide(Kind kind, List<Terminal> terminals, String pin) {
+    return !groups(kind, terminals, pin).isEmpty();
   }
 
   private static Set<String> groups(Kind kind, List<Terminal> terminals, String pin) {

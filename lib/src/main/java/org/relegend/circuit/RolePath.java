@@ -11,6 +11,11 @@ public record RolePath(String from, String to, Conduction conduction, String pos
     return is(from, a) && is(to, b);
   }
 
+  /** Whether it leads from any role to any. */
+  boolean isOfAll() {
+    return from.equals(Terminal.ANY) && to.equals(Terminal.ANY);
+  }
+
   private static boolean is(String pattern, String role) {
     return pattern.equals(Terminal.ANY) || pattern.equals(role);
   }

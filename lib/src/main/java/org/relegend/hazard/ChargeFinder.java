@@ -20,14 +20,21 @@ import org.relegend.map.PinRef;
 
 /** Finds every capacitor, those that lie side by side taken together. */
 final class ChargeFinder {
+  /** What follows from some of the sources alone is told from here on: it is no limit. */
+  private static final double PARTLY = LimitSet.INSTRUMENTS.dcVolts();
+
   private record Ends(Node a, Node b) {}
 
   private final Circuit circuit;
   private final Wires wires;
   private final Levels levels;
+  private final PeakVoltages peaks;
+  private final UnknownSupply unknown;
   private final Bleeders bleeders;
 
-  ChargeFinder(Walk walk, MainsReach mains) {
+  ChargeFinder(Walk walk, MainsReach mains, PeakVoltages peaks, UnknownSupply unknown) {
+    this.peaks = peaks;
+    this.unknown = unknown;
     this.circuit = walk.circuit();
     this.wires = new Wires(walk);
     this.levels = new Levels(circuit, mains);
@@ -79,21 +86,52 @@ final class ChargeFinder {
         unread.add(part.id());
       }
     }
-    Optional<Levels.Level> a = levels.of(wires.group(ends.a()));
-    Optional<Levels.Level> b = levels.of(wires.group(ends.b()));
-    boolean known = a.isPresent() && b.isPresent();
-    OptionalDouble volts =
-        known ? OptionalDouble.of(Levels.between(a.get(), b.get())) : rated(parts);
-    StoredCharge.Basis rough =
-        volts.isPresent() ? StoredCharge.Basis.RATED : StoredCharge.Basis.UNKNOWN;
+    OptionalDouble rated = rated(parts);
+    Voltage voltage = voltage(wires.group(ends.a()), wires.group(ends.b()), rated);
     return new StoredCharge(
         List.copyOf(new LinkedHashSet<>(parts.stream().map(Part::id).toList())),
         List.of(ends.a(), ends.b()),
         farads,
         List.copyOf(unread),
-        volts,
-        known ? StoredCharge.Basis.DECLARED : rough,
+        voltage.volts(),
+        voltage.basis(),
+        rated,
         bleeders.between(ends.a(), ends.b()));
+  }
+
+  private record Voltage(OptionalDouble volts, StoredCharge.Basis basis) {}
+
+  /** What both nets tell as a direct voltage counts; else the larger of computed and rating. */
+  private Voltage voltage(List<Node> a, List<Node> b, OptionalDouble rated) {
+    Optional<Levels.Level> one = levels.of(a);
+    Optional<Levels.Level> other = levels.of(b);
+    boolean told = one.isPresent() && other.isPresent();
+    double declared = told ? Levels.between(one.get(), other.get()) : 0;
+    boolean plain = told && levels.isPlain(one.get()) && levels.isPlain(other.get());
+    double computed = plain || !isKnown(a) || !isKnown(b) ? 0 : peaks.between(a, b);
+    double known = Math.max(declared, computed);
+    boolean part = !told && rated.isEmpty() && known < PARTLY && !(isWhole(a) && isWhole(b));
+    if (known == 0 && !told || part) {
+      return rated.isEmpty()
+          ? new Voltage(rated, StoredCharge.Basis.UNKNOWN)
+          : new Voltage(rated, StoredCharge.Basis.RATED);
+    }
+    if (!plain && rated.orElse(0) > known) {
+      return new Voltage(rated, StoredCharge.Basis.RATED);
+    }
+    return new Voltage(
+        OptionalDouble.of(known),
+        known > declared || !told ? StoredCharge.Basis.COMPUTED : StoredCharge.Basis.DECLARED);
+  }
+
+  /** Whether all that feeds these nodes is told, so that what was computed is the most. */
+  private boolean isWhole(List<Node> nodes) {
+    return nodes.stream().anyMatch(peaks::isFollowed)
+        && nodes.stream().noneMatch(unknown.reasons()::containsKey);
+  }
+
+  private boolean isKnown(List<Node> nodes) {
+    return nodes.stream().anyMatch(peaks::knows);
   }
 
   /** Nobody can know which of them was chosen with least to spare, so the highest rating. */

@@ -1,51 +1,64 @@
 package org.relegend.hazard;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
+import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.OptionalDouble;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
 import org.relegend.map.HazardZone;
-import org.relegend.map.Net;
 import org.relegend.map.NetId;
-import org.relegend.map.PartId;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Point;
+import org.relegend.map.Potential;
 
 /**
  * All that a map tells of where it can hurt. What isn't in here is not known to be harmless: a map
  * shows what people recorded, and nothing is ever concluded to carry no danger.
  *
  * @param limits what counted as high voltage
- * @param reached nodes with mains, nearest first, then nodes with high voltage
+ * @param reached nodes with mains, nearest first, then nodes with high voltage, while all works
+ * @param faults nodes that high voltage comes to if a part fails
+ * @param across rails between which the voltage is high
+ * @param signs what looks like mains, though nothing says that it is
+ * @param unknown nodes of unknown voltage that are taken as high until someone tells it
  * @param noVolts nets declared to carry a voltage, without saying how much
+ * @param batteries which stay live with the plug out
  * @param charges every capacitor, those of most energy first
  * @param unmarked placed dangers that lie in no fitting zone
  * @param unplaced reached pins that are on no photo
+ * @param nodes every node of which anything is known, with what is known
  */
 public record Hazards(
     LimitSet limits,
     MainsReach mains,
     List<Reached> reached,
+    List<Reached> faults,
+    List<Across> across,
+    List<MainsSign> signs,
+    List<NodeHazard> unknown,
     List<NetId> noVolts,
+    List<Battery> batteries,
     List<StoredCharge> charges,
     List<Unmarked> unmarked,
-    List<PinRef> unplaced) {
+    List<PinRef> unplaced,
+    Map<Node, NodeHazard> nodes) {
   /** How far a proposed zone goes beyond what it is drawn around: a part of the picture's width. */
   private static final double MARGIN = 0.02;
 
   public Hazards {
     reached = List.copyOf(reached);
+    faults = List.copyOf(faults);
+    across = List.copyOf(across);
+    signs = List.copyOf(signs);
+    unknown = List.copyOf(unknown);
+    batteries = List.copyOf(batteries);
+    nodes = Collections.unmodifiableMap(new LinkedHashMap<>(nodes));
     noVolts = List.copyOf(noVolts);
     charges = List.copyOf(charges);
     unmarked = List.copyOf(unmarked);
@@ -53,73 +66,49 @@ public record Hazards(
   }
 
   public static Hazards of(Circuit circuit, LimitSet limits) {
-    Walk walk = new Walk(circuit);
-    MainsReach mains = new MainsFinder(walk).find();
-    HighVoltage high = HighVoltage.of(walk, mains, limits);
-    List<Reached> reached =
-        Stream.concat(
-                mains.nodes().stream().map(node -> live(walk, mains, node)),
-                high.found().keySet().stream().map(node -> high(walk, high, node)))
-            .toList();
-    List<StoredCharge> charges = new ChargeFinder(walk, mains).find();
-    UnmarkedFinder finder =
-        new UnmarkedFinder(
-            circuit,
-            reached,
-            charges.stream()
-                .filter(charge -> charge.basis() == StoredCharge.Basis.DECLARED)
-                .filter(charge -> charge.isNoteworthy(limits))
-                .toList());
-    return new Hazards(
-        limits,
-        mains,
-        reached,
-        List.copyOf(high.unknown()),
-        charges,
-        finder.unmarked(),
-        finder.unplaced());
+    return new HazardFinder(circuit, limits).find();
   }
 
-  private static Reached live(Walk walk, MainsReach mains, Node node) {
-    Node source = node;
-    Optional<Step> step = mains.arrivals().getOrDefault(node, Optional.empty());
-    while (step.isPresent()) {
-      source = step.get().from();
-      step = mains.arrivals().getOrDefault(source, Optional.empty());
-    }
-    return new Reached(
+  /** Whether a net is told to carry a voltage, but not how much. */
+  static boolean lacksVolts(Potential potential) {
+    return potential.volts() == 0
+        && (potential.nature() == Potential.Nature.AC
+            || potential.nature() == Potential.Nature.DC
+            || potential.nature() == Potential.Nature.MAINS);
+  }
+
+  /** What is known of one node; never that nothing is there. */
+  public NodeHazard at(Node node) {
+    return Optional.ofNullable(nodes.get(node)).orElseGet(() -> notKnown(node));
+  }
+
+  /** What is known of a net. */
+  public NodeHazard at(NetId net) {
+    return at(Node.of(net));
+  }
+
+  /** What is known of a pin, by all the nets it is on. */
+  public NodeHazard at(Circuit circuit, PinRef pin) {
+    return NodeHazard.surest(circuit.nodesOf(pin).stream().map(this::at).toList())
+        .orElseGet(() -> notKnown(Node.of(pin)));
+  }
+
+  private NodeHazard notKnown(Node node) {
+    return new NodeHazard(
         node,
-        walk.pins(node),
-        HazardZone.Kind.MAINS,
-        volts(walk.circuit(), source),
-        source,
-        mains.wayTo(node));
+        NodeHazard.Grade.NOT_KNOWN,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        joules(node),
+        "the map holds nothing against it, which says nothing of the instrument");
   }
 
-  private static double volts(Circuit circuit, Node node) {
-    return node instanceof Node.OfNet net
-        ? circuit.map().net(net.net()).map(Net::potential).map(p -> Math.abs(p.volts())).orElse(0.0)
-        : 0;
-  }
-
-  private static Reached high(Walk walk, HighVoltage high, Node node) {
-    HighVoltage.Origin origin = Objects.requireNonNull(high.found().get(node));
-    Deque<PartId> way = new ArrayDeque<>();
-    Optional<Step> step = origin.step();
-    while (step.isPresent()) {
-      way.addFirst(step.get().out().part());
-      way.addFirst(step.get().in().part());
-      step =
-          Optional.ofNullable(high.found().get(step.get().from()))
-              .flatMap(HighVoltage.Origin::step);
-    }
-    return new Reached(
-        node,
-        walk.pins(node),
-        HazardZone.Kind.HIGH_VOLTAGE,
-        origin.potential().volts(),
-        Node.of(origin.net()),
-        new ArrayList<>(new LinkedHashSet<>(way)));
+  private OptionalDouble joules(Node node) {
+    return charges.stream()
+        .filter(charge -> charge.ends().contains(node))
+        .flatMap(charge -> charge.discharge().stream())
+        .mapToDouble(Discharge::joules)
+        .max();
   }
 
   /** Whether any mains is known of; that there isn't says nothing of the instrument. */
@@ -137,7 +126,7 @@ public record Hazards(
   }
 
   private boolean isKnownToCount(StoredCharge charge) {
-    return charge.basis() == StoredCharge.Basis.DECLARED && charge.isNoteworthy(limits);
+    return charge.basis().isFromVoltages() && charge.isNoteworthy(limits);
   }
 
   /** A zone that could be drawn: the hull of what lies outside on one picture, with a margin. */

@@ -46,6 +46,11 @@ record Levels(Circuit circuit, MainsReach mains) {
     };
   }
 
+  /** Whether nothing alternates there, so that what is told is the most. */
+  boolean isPlain(Level level) {
+    return level.peak() == 0;
+  }
+
   private static Level mains(double volts) {
     return new Level(0, peak(volts == 0 ? MainsFinder.VOLTS : volts), true);
   }

@@ -47,9 +47,13 @@ final class MainsFinder {
   private final Set<PartId> assumed = new TreeSet<>();
 
   MainsFinder(Walk walk) {
+    this(walk, new MainsSources(walk.circuit()));
+  }
+
+  MainsFinder(Walk walk, MainsSources sources) {
     this.walk = walk;
     this.circuit = walk.circuit();
-    this.sources = new MainsSources(circuit);
+    this.sources = sources;
     this.isolating =
         circuit.map().parts().stream()
             .filter(
@@ -109,9 +113,9 @@ final class MainsFinder {
   private void arrive(Step step) {
     if (arrivals.putIfAbsent(step.to(), Optional.of(step)) == null) {
       open.add(step.to());
-    }
-    if (step.conduction() == Conduction.UNKNOWN) {
-      assumed.add(step.in().part());
+      if (step.conduction() == Conduction.UNKNOWN) {
+        assumed.add(step.in().part());
+      }
     }
   }
 
@@ -152,18 +156,14 @@ final class MainsFinder {
   }
 
   /**
-   * A capacitor made for bridging is small whatever its value; one of unknown value isn't. The
-   * currents of those side by side add up.
+   * Its value counts, also where it is made for bridging: class Y says how it fails, not how much
+   * it passes. One of unknown value is large. The currents of those side by side add up.
    */
   private boolean isLarge(Step step) {
-    return !isMade(step) && (amps(step).isEmpty() || ampsBeside(step) > TOUCH_AMPS);
+    return amps(step).isEmpty() || ampsBeside(step) > TOUCH_AMPS;
   }
 
-  private boolean isMade(Step step) {
-    return circuit.kindOf(step.in().part()).filter(k -> k.name().equals("cap-y")).isPresent();
-  }
-
-  /** Of all capacitors between the same two nodes, those made for bridging included. */
+  /** Of all capacitors between the same two nodes. */
   private double ampsBeside(Step step) {
     return capacitors.values().stream()
         .filter(other -> other.from().equals(step.from()) && other.to().equals(step.to()))

@@ -1,6 +1,7 @@
 package org.relegend.hazard;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -46,6 +47,18 @@ final class MainsSources {
     made.forEach(pin -> circuit.nodesOf(pin).forEach(node -> enter(node, pin, false)));
     earths.stream().filter(sources::contains).forEach(this::contradictEarth);
     earths.removeAll(sources);
+  }
+
+  private MainsSources(Set<Node> sources, MainsSources known) {
+    this.sources.addAll(sources);
+    this.earths.addAll(known.earths);
+    this.nets.putAll(known.nets);
+    this.earths.removeAll(sources);
+  }
+
+  /** As if mains came in at these nodes, and nowhere else. */
+  static MainsSources suspected(Circuit circuit, Collection<Node> nodes) {
+    return new MainsSources(new LinkedHashSet<>(nodes), new MainsSources(circuit));
   }
 
   private void sort(Circuit circuit, Part part, Kind kind, List<PinRef> live, List<PinRef> made) {

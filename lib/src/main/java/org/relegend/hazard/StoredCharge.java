@@ -16,6 +16,7 @@ import org.relegend.map.PartId;
  * @param unread those whose value isn't known: there is more charge than the figures say
  * @param volts the most that can stand across it; empty while unknown
  * @param basis where the voltage is from
+ * @param rated the highest voltage that any of them is made for; empty where none tells
  * @param bleeder the resistors by which it discharges; empty where none was found
  */
 public record StoredCharge(
@@ -25,8 +26,12 @@ public record StoredCharge(
     List<PartId> unread,
     OptionalDouble volts,
     Basis basis,
+    OptionalDouble rated,
     Optional<Bleeding> bleeder) {
-  /** Energy from which charge counts as a danger at any voltage: DOE-HDBK-1092, from memory. */
+  /**
+   * Energy from which charge counts as a danger at any voltage: our choice. DOE-HDBK-1092-2013 has
+   * this figure for impulses above 400 V (from memory); below, it stands for sparks and burns.
+   */
   public static final double NOTEWORTHY_JOULES = 0.25;
 
   /** Charge from which it counts as a danger above the limits; IEC 61010-1, 6.3.1. */
@@ -36,10 +41,27 @@ public record StoredCharge(
   public enum Basis {
     /** The nets of both ends say it. */
     DECLARED,
-    /** Nobody said: the figures are for the voltage that the capacitor is made for. */
+    /** Worked out from what nets nearby say; the capacitor isn't made for more. */
+    COMPUTED,
+    /** Nobody said, or less: the figures are for the voltage that the capacitor is made for. */
     RATED,
     /** Nobody said, and the capacitor doesn't tell: no figures, but it may be charged. */
-    UNKNOWN
+    UNKNOWN;
+
+    /** Whether voltages of the map lead to it. */
+    public boolean isFromVoltages() {
+      return this == DECLARED || this == COMPUTED;
+    }
+
+    /** Where the voltage is from, in a few words. */
+    public String words() {
+      return switch (this) {
+        case DECLARED -> "voltages of the map";
+        case COMPUTED -> "computed from voltages of the map";
+        case RATED -> "its rating";
+        case UNKNOWN -> "not known";
+      };
+    }
   }
 
   /**

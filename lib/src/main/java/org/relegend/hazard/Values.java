@@ -22,6 +22,11 @@ final class Values {
     return greatest(part, Quantity.RESISTANCE);
   }
 
+  /** The voltage that a battery's value tells. */
+  static OptionalDouble volts(Part part) {
+    return greatest(part, Quantity.VOLTAGE);
+  }
+
   /** The rated voltage told beside a capacitor's value. */
   static OptionalDouble ratedVolts(Part part) {
     return ComponentValues.read(part.value(), Quantity.CAPACITANCE).readings().stream()

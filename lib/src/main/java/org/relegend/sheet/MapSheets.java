@@ -231,9 +231,7 @@ public final class MapSheets {
                   table.row(
                       capacitors(charge),
                       Volts.text(volts),
-                      charge.basis() == StoredCharge.Basis.DECLARED
-                          ? "voltages of the map"
-                          : "its rating",
+                      charge.basis().words(),
                       bleeder(charge)));
     }
     String unknown =

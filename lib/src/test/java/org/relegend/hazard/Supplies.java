@@ -130,7 +130,7 @@ final class Supplies {
         join(a, c);
       }
       case 10 -> {
-        part("SW" + i, "switch-dpst", "", "1=", "2=", "3=", "4=");
+        part("SW" + i, "switch-dpst", "", "1=1 in", "2=1 out", "3=2 in", "4=2 out");
         two("SW" + i, "1", a, "2", b);
         two("SW" + i, "3", c, "4", c);
         join(a, b);

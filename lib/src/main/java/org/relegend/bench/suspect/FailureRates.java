@@ -38,7 +38,7 @@ public final class FailureRates {
           row("diode", "zener", "regulator diode", 0.024),
           row("diode", "small.signal|switching", "switching diode", 0.0075),
           row("diode", "", "general diode", 0.028),
-          row("bridge", "", "general diode", 0.028),
+          row("rectifier", "", "general diode", 0.028),
           row("transistor", "jfet|mos", "field-effect transistor", 0.099),
           row("transistor", "array", "linear circuit of few transistors", 0.024),
           row("transistor", "power", "power transistor", 0.042),

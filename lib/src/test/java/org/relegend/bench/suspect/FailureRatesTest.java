@@ -24,6 +24,7 @@ class FailureRatesTest {
     "cap-pol, 1000u_40V, 0.061",
     "diode, small-signal_Si, 0.0075",
     "diode, 1_A, 0.028",
+    "bridge, 80_V_1.5_A, 0.028",
     "zener, 16V, 0.024",
     "npn, small-signal_NPN, 0.0011",
     "pnp, medium-power_PNP, 0.042",

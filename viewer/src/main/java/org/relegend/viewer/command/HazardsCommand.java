@@ -6,6 +6,10 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
+import org.relegend.hazard.Across;
+import org.relegend.hazard.Battery;
+import org.relegend.hazard.MainsSign;
+import org.relegend.hazard.NodeHazard;
 import org.relegend.hazard.Cautions;
 import org.relegend.hazard.Discharge;
 import org.relegend.hazard.Hazards;
@@ -15,6 +19,7 @@ import org.relegend.hazard.Reached;
 import org.relegend.hazard.StoredCharge;
 import org.relegend.hazard.Unmarked;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Net;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -78,7 +83,12 @@ final class HazardsCommand extends Answering {
     MainsReach mains = hazards.mains();
     return Json.object()
         .put("limits", limits(hazards.limits()))
-        .put("reached", Json.array(hazards.reached(), reached -> reached(map, reached)))
+        .put("reached", Json.array(hazards.reached(), reached -> reached(map, reached, "carries")))
+        .put("mayReach", Json.array(hazards.faults(), fault -> reached(map, fault, "fault")))
+        .put("unknown", Json.array(hazards.unknown(), node -> unknown(circuit, node)))
+        .put("across", Json.array(hazards.across(), pair -> across(map, pair)))
+        .put("looksLikeMains", Json.array(hazards.signs(), sign -> sign(map, sign)))
+        .put("batteries", Json.array(hazards.batteries(), cell -> battery(map, cell)))
         .put("barriers", Json.array(mains.barriers(), barrier -> barrier(map, barrier)))
         .put("bridges", Json.array(mains.bridges(), bridge -> bridge(map, bridge)))
         .put(
@@ -119,15 +129,56 @@ final class HazardsCommand extends Answering {
         .put("source", limits.source());
   }
 
-  private static Json reached(BoardMap map, Reached reached) {
+  private static Json reached(BoardMap map, Reached reached, String grade) {
     Json.Obj told =
         Json.object()
             .put("net", reached.node() instanceof Node.OfNet ? nameOf(map, reached.node()) : "")
             .put("pins", pins(map, reached.pins()))
             .put("kind", reached.kind().word())
+            .put("grade", grade)
+            .put("computed", reached.computed())
             .put("from", nameOf(map, reached.source()))
             .put("through", parts(map, reached.through()));
     return reached.volts() == 0 ? told : told.put("volts", reached.volts());
+  }
+
+  private static Json unknown(Circuit circuit, NodeHazard hazard) {
+    BoardMap map = circuit.map();
+    boolean net = hazard.node() instanceof Node.OfNet;
+    List<PinRef> pins =
+        hazard.node() instanceof Node.OfNet of
+            ? map.net(of.net()).map(Net::pins).orElse(List.of())
+            : List.of(((Node.OfPin) hazard.node()).pin());
+    Json.Obj told =
+        Json.object()
+            .put("net", net ? nameOf(map, hazard.node()) : "")
+            .put("pins", pins(map, pins))
+            .put("why", hazard.reason());
+    if (hazard.volts().isPresent()) {
+      told = told.put("volts", hazard.volts().getAsDouble());
+    }
+    return hazard.joules().isEmpty() ? told : told.put("joules", hazard.joules().getAsDouble());
+  }
+
+  private static Json across(BoardMap map, Across pair) {
+    return Json.object()
+        .put("positive", nameOf(map, pair.positive()))
+        .put("negative", nameOf(map, pair.negative()))
+        .put("volts", pair.volts());
+  }
+
+  private static Json sign(BoardMap map, MainsSign sign) {
+    return Json.object()
+        .put("of", map.nameOf(sign.subject()))
+        .put("sign", sign.sign())
+        .put("nodes", Json.array(sign.nodes(), node -> Json.of(nameOf(map, node))));
+  }
+
+  private static Json battery(BoardMap map, Battery battery) {
+    return Json.object()
+        .put("part", map.nameOf(battery.part()))
+        .put("chemistry", battery.chemistry())
+        .put("caution", battery.caution());
   }
 
   private static Json barrier(BoardMap map, MainsReach.Barrier barrier) {
@@ -177,6 +228,9 @@ final class HazardsCommand extends Answering {
             .put("basis", charge.basis().name().toLowerCase(java.util.Locale.ROOT))
             .put("valueUnknown", parts(map, charge.unread()))
             .put("farads", charge.farads());
+    if (charge.rated().isPresent()) {
+      told = told.put("ratedVolts", charge.rated().getAsDouble());
+    }
     if (charge.volts().isPresent()) {
       told = told.put("volts", charge.volts().getAsDouble());
     }
