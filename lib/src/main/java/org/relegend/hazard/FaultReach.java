@@ -33,6 +33,7 @@ final class FaultReach {
         Node to = step.to();
         boolean onwards =
             step.conduction().passesDirect()
+                && !walk.isOf(step.in().part(), "supply")
                 && !known.contains(to)
                 && !mains.has(to)
                 && !declared.isTold(to);

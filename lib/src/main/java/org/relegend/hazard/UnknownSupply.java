@@ -82,7 +82,7 @@ final class UnknownSupply {
         walk.circuit().kindOf(part.id()).filter(k -> k.name().endsWith("-signal")).isPresent();
     int before = reasons.size();
     for (PinRef near : part.pins().stream().map(part::ref).toList()) {
-      if (isAny(near, signal ? mains::has : this::isPowered)) {
+      if (isAny(near, signal ? mains::has : node -> isPowered(node, part))) {
         part.pins().stream()
             .map(part::ref)
             .filter(far -> walk.isolates(part, near, far) && !isShield(part, far))
@@ -92,8 +92,14 @@ final class UnknownSupply {
     return reasons.size() > before;
   }
 
-  private boolean isPowered(Node node) {
-    return mains.has(node) || powered.contains(node) || reasons.containsKey(node);
+  /** Not by what this transformer feeds itself. */
+  private boolean isPowered(Node node, Part part) {
+    boolean other = reasons.containsKey(node) && !fedBy(part).equals(reasons.get(node));
+    return mains.has(node) || powered.contains(node) || other;
+  }
+
+  private String fedBy(Part part) {
+    return "fed by a winding of %s whose voltage nobody told".formatted(map().nameOf(part.id()));
   }
 
   private boolean isAny(PinRef pin, Predicate<Node> wanted) {
@@ -106,9 +112,7 @@ final class UnknownSupply {
   }
 
   private void feed(Part part, PinRef far) {
-    String reason =
-        "fed by a winding of %s whose voltage nobody told".formatted(map().nameOf(part.id()));
-    walk.circuit().nodesOf(far).forEach(node -> seed(node, reason));
+    walk.circuit().nodesOf(far).forEach(node -> seed(node, fedBy(part)));
   }
 
   /** Where something of it is told, by the node itself or its winding, it isn't unknown. */
