@@ -34,7 +34,10 @@ final class BatteryStacks {
   }
 
   static boolean isBattery(Walk walk, Part part) {
-    return walk.circuit().kindOf(part.id()).filter(kind -> kind.name().equals("battery")).isPresent();
+    return walk.circuit()
+        .kindOf(part.id())
+        .filter(kind -> kind.name().equals("battery"))
+        .isPresent();
   }
 
   private void enter(Part part, double volts) {
@@ -51,7 +54,10 @@ final class BatteryStacks {
   Map<Node, Double> volts() {
     Map<Node, Double> found = new LinkedHashMap<>();
     cells.keySet().stream().filter(declared::isFixed).forEach(node -> follow(node, found));
-    cells.keySet().stream().filter(node -> !found.containsKey(node)).toList().forEach(node -> follow(node, found));
+    cells.keySet().stream()
+        .filter(node -> !found.containsKey(node))
+        .toList()
+        .forEach(node -> follow(node, found));
     found.keySet().removeIf(declared::isFixed);
     return found;
   }

@@ -11,7 +11,9 @@ record Cells(Walk walk) {
   /** What a battery is made of, as far as its value, kind or note says. */
   private enum Chemistry {
     LEAD_ACID("lead-acid", "(?i).*\\b(lead|sla|vrla|pb|agm|gel)\\b.*"),
-    LITHIUM("lithium", "(?i).*(lithium|\\bli\\b|li-?ion|li-?po|lifepo4|\\b(cr|br|ls)\\d{3,5}\\b|18650).*"),
+    LITHIUM(
+        "lithium",
+        "(?i).*(lithium|\\bli\\b|li-?ion|li-?po|lifepo4|\\b(cr|br|ls)\\d{3,5}\\b|18650).*"),
     OTHER("", "");
 
     private final String words;

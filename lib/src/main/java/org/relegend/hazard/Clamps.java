@@ -28,7 +28,8 @@ final class Clamps {
         .all()
         .forEach(
             (node, swing) -> {
-              if (!declared.isFixed(node) && (swing.coupled() ? isClamped(node) : isFreeLeg(node))) {
+              if (!declared.isFixed(node)
+                  && (swing.coupled() ? isClamped(node) : isFreeLeg(node))) {
                 nodes.add(node);
               }
             });

@@ -24,7 +24,8 @@ final class Declared {
 
   /** Whether mains comes in here. */
   boolean isInlet(Node node) {
-    return mains.has(node) && mains.arrivals().getOrDefault(node, java.util.Optional.empty()).isEmpty();
+    return mains.has(node)
+        && mains.arrivals().getOrDefault(node, java.util.Optional.empty()).isEmpty();
   }
 
   boolean isGround(Node node) {

@@ -55,7 +55,9 @@ final class HazardFinder {
           .forEach(node -> reached.add(rail(pair, node)));
     }
     reached.forEach(one -> hazards.put(one.node(), carries(one)));
-    unknown.reasons().forEach((node, why) -> hazards.putIfAbsent(node, NodeHazard.unknown(node, why)));
+    unknown
+        .reasons()
+        .forEach((node, why) -> hazards.putIfAbsent(node, NodeHazard.unknown(node, why)));
     charges.forEach(this::suspectByRating);
     List<Reached> faults = faults(reached);
     faults.forEach(one -> hazards.putIfAbsent(one.node(), fault(one)));
@@ -97,10 +99,10 @@ final class HazardFinder {
   }
 
   private boolean isHigh(Node node) {
-    boolean swing =
-        peaks.swings().at(node).filter(s -> limits.isHighAc(s.rms())).isPresent();
+    boolean swing = peaks.swings().at(node).filter(s -> limits.isHighAc(s.rms())).isPresent();
     return !peaks.declared().isGround(node)
-        && (swing || peaks.bounds(node).anyMatch(b -> !b.alternating() && limits.isHighDc(b.volts())));
+        && (swing
+            || peaks.bounds(node).anyMatch(b -> !b.alternating() && limits.isHighDc(b.volts())));
   }
 
   private Reached live(Node node) {
@@ -138,13 +140,7 @@ final class HazardFinder {
   private Reached rail(Across pair, Node node) {
     Node other = node.equals(pair.positive()) ? pair.negative() : pair.positive();
     return new Reached(
-        node,
-        walk.pins(node),
-        HazardZone.Kind.HIGH_VOLTAGE,
-        pair.volts(),
-        other,
-        List.of(),
-        true);
+        node, walk.pins(node), HazardZone.Kind.HIGH_VOLTAGE, pair.volts(), other, List.of(), true);
   }
 
   private List<Reached> faults(List<Reached> reached) {
@@ -176,7 +172,8 @@ final class HazardFinder {
   }
 
   private NodeHazard carries(Reached one) {
-    String from = one.node().equals(one.source()) ? "told at the net" : "from " + name(one.source());
+    String from =
+        one.node().equals(one.source()) ? "told at the net" : "from " + name(one.source());
     String way = one.through().isEmpty() ? "" : " through " + names(one.through());
     String sum = one.computed() ? ", computed" : "";
     String what = one.kind() == HazardZone.Kind.MAINS ? "mains " : "high voltage ";
@@ -223,7 +220,8 @@ final class HazardFinder {
 
   private OptionalDouble volts(NodeHazard hazard) {
     double known = peaks.at(hazard.node()).map(b -> Math.abs(b.volts())).orElse(0.0);
-    double most = Math.max(known, hazard.grade() == NodeHazard.Grade.UNKNOWN ? 0 : hazard.volts().orElse(0));
+    double most =
+        Math.max(known, hazard.grade() == NodeHazard.Grade.UNKNOWN ? 0 : hazard.volts().orElse(0));
     return most > 0 ? OptionalDouble.of(most) : OptionalDouble.empty();
   }
 

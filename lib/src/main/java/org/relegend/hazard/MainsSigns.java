@@ -53,7 +53,8 @@ final class MainsSigns {
       Node node = Node.of(net.id());
       boolean open = net.potential().nature() == Potential.Nature.UNKNOWN && !mains.has(node);
       if (open && isName(net.name())) {
-        signs.add(new MainsSign(Subject.of(net.id()), "has the name of a mains net", List.of(node)));
+        signs.add(
+            new MainsSign(Subject.of(net.id()), "has the name of a mains net", List.of(node)));
       }
     }
     walk.circuit().map().parts().forEach(part -> sign(part).ifPresent(signs::add));
@@ -63,7 +64,8 @@ final class MainsSigns {
   private static boolean isName(String name) {
     List<String> words = List.of(name.toLowerCase(Locale.ROOT).split("[^a-z0-9~]+"));
     boolean named =
-        words.stream().anyMatch(word -> NAMES.contains(word) || ALTERNATING.matcher(word).matches());
+        words.stream()
+            .anyMatch(word -> NAMES.contains(word) || ALTERNATING.matcher(word).matches());
     return named && words.stream().noneMatch(ABOUT::contains);
   }
 
@@ -73,7 +75,10 @@ final class MainsSigns {
       return Optional.empty();
     }
     if (has(part, LIVE) && has(part, NEUTRAL)) {
-      return sign(part, "has pins for live and neutral", nodes(part, pin -> isAny(pin, LIVE) || isAny(pin, NEUTRAL)));
+      return sign(
+          part,
+          "has pins for live and neutral",
+          nodes(part, pin -> isAny(pin, LIVE) || isAny(pin, NEUTRAL)));
     }
     if (isNamed(part)) {
       return sign(part, "is called a part of the mains", nodes(part, pin -> !isAny(pin, EARTH)));
@@ -84,7 +89,10 @@ final class MainsSigns {
   }
 
   private boolean isTransformer(Part part) {
-    return walk.circuit().kindOf(part.id()).filter(kind -> kind.name().equals("transformer")).isPresent();
+    return walk.circuit()
+        .kindOf(part.id())
+        .filter(kind -> kind.name().equals("transformer"))
+        .isPresent();
   }
 
   private boolean isNamed(Part part) {

@@ -146,8 +146,7 @@ final class PeakVoltages {
     Bound bound = side.get(step.from());
     if (bound != null) {
       Bound next = passed.apply(bound, step);
-      boolean against =
-          walk.isDiode(step) && bound.volts() > 0 != walk.isAlong(step);
+      boolean against = walk.isDiode(step) && bound.volts() > 0 != walk.isAlong(step);
       if (!against || isTold(bound)) {
         enter(step.to(), next.limitedTo(most));
       }
@@ -251,9 +250,7 @@ final class PeakVoltages {
   /** Whether it is told, or follows from a winding, the mains or batteries by what feeds it. */
   boolean isFollowed(Node node) {
     return declared.isTold(node)
-        || at(node)
-            .filter(bound -> bound.multiplied() || !isTold(bound))
-            .isPresent();
+        || at(node).filter(bound -> bound.multiplied() || !isTold(bound)).isPresent();
   }
 
   boolean knows(Node node) {

@@ -10,7 +10,8 @@ import org.relegend.map.PinRef;
  * A node at which someone can be hurt.
  *
  * @param kind mains or high voltage
- * @param volts nominal, root mean square for mains and AC, the peak where computed; 0 where not given
+ * @param volts nominal, root mean square for mains and AC, the peak where computed; 0 where not
+ *     given
  * @param source the net whose declaration it follows from; the node itself where it is declared
  * @param through the parts between there and here, nearest to the source first; of a danger in a
  *     fault the part that would have to fail

@@ -49,7 +49,8 @@ final class Swings {
     declared
         .alternating()
         .forEach(
-            (node, rms) -> open.add(new Waiting(node, new Swing(rms, node, Optional.empty(), false))));
+            (node, rms) ->
+                open.add(new Waiting(node, new Swing(rms, node, Optional.empty(), false))));
     while (!open.isEmpty()) {
       Waiting next = open.remove();
       Swing known = swings.get(next.node());
@@ -57,8 +58,7 @@ final class Swings {
         Swing kept =
             known == null || known.coupled() == next.swing().coupled()
                 ? next.swing()
-                : new Swing(
-                    next.swing().rms(), next.swing().source(), next.swing().step(), false);
+                : new Swing(next.swing().rms(), next.swing().source(), next.swing().step(), false);
         swings.put(next.node(), kept);
         onwards(open, next.node(), kept);
       }

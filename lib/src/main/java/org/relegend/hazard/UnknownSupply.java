@@ -117,7 +117,8 @@ final class UnknownSupply {
 
   /** Where something of it is told, by the node itself or its winding, it isn't unknown. */
   private void seed(Node node, String reason) {
-    boolean told = declared.isTold(node) || peaks.swings().at(node).filter(s -> !s.coupled()).isPresent();
+    boolean told =
+        declared.isTold(node) || peaks.swings().at(node).filter(s -> !s.coupled()).isPresent();
     if (!told && enter(node, reason)) {
       spread(node, reason);
     }

@@ -14,8 +14,8 @@ import java.util.function.Predicate;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Conduction;
 import org.relegend.circuit.Kind;
-import org.relegend.circuit.Passage;
 import org.relegend.circuit.Node;
+import org.relegend.circuit.Passage;
 import org.relegend.circuit.Step;
 import org.relegend.map.Net;
 import org.relegend.map.Part;
@@ -180,8 +180,7 @@ final class Walk {
   List<Node> wired(Node node) {
     return steps(node).stream()
         .filter(
-            step ->
-                step.conduction() == Conduction.WIRE || step.conduction() == Conduction.CONTACT)
+            step -> step.conduction() == Conduction.WIRE || step.conduction() == Conduction.CONTACT)
         .map(Step::to)
         .toList();
   }

@@ -111,9 +111,7 @@ final class PhysicalCircuit {
     Transient(List<String> nodes) {
       this.nodes = nodes;
       this.own =
-          elements.stream()
-              .filter(e -> nodes.contains(e.a()) || nodes.contains(e.b()))
-              .toList();
+          elements.stream().filter(e -> nodes.contains(e.a()) || nodes.contains(e.b())).toList();
       this.held = new double[own.size()];
       this.on = new boolean[own.size()];
     }

@@ -159,7 +159,15 @@ final class Rectifiers {
   }
 
   private void heater(String a, String b) {
-    supply.draw("V", "triode", "", "A:" + net("TA"), "G:" + net("TG"), "K:" + net("TK"), "H1:" + a, "H2:" + b);
+    supply.draw(
+        "V",
+        "triode",
+        "",
+        "A:" + net("TA"),
+        "G:" + net("TG"),
+        "K:" + net("TK"),
+        "H1:" + a,
+        "H2:" + b);
     supply.draw("R", "resistor", "1k", "1:" + net("TK"), "2:" + ZERO);
     supply.draw("R", "resistor", "1M", "1:" + net("TG"), "2:" + ZERO);
     supply.built.resistor(net("TK"), ZERO, 1e3);
@@ -175,7 +183,12 @@ final class Rectifiers {
   private void series(String from) {
     String next = from + "s";
     boolean choke = supply.chance(0.3);
-    supply.draw(choke ? "L" : "R", choke ? "inductor" : "resistor", choke ? "" : "10k", "1:" + from, "2:" + next);
+    supply.draw(
+        choke ? "L" : "R",
+        choke ? "inductor" : "resistor",
+        choke ? "" : "10k",
+        "1:" + from,
+        "2:" + next);
     supply.built.resistor(from, next, 1);
     if (supply.chance(0.5)) {
       capacitor(next, ZERO, "47u");

@@ -84,7 +84,10 @@ final class Supplies {
     if (live.contains(ZERO)) {
       peaks.clear();
     }
-    return new Supply(sketch.map(), telling, complete && voltsTold == 1 && telling == Telling.FULL,
+    return new Supply(
+        sketch.map(),
+        telling,
+        complete && voltsTold == 1 && telling == Telling.FULL,
         live,
         high,
         peaks);
@@ -118,7 +121,15 @@ final class Supplies {
     String live = "L0";
     String neutral = "N0";
     if (chance(0.4)) {
-      draw("FL", chance(0.5) ? "filter" : "line-filter", "", "L:" + live, "N:" + neutral, "E:" + EARTH, "LL:L1", "NN:N1");
+      draw(
+          "FL",
+          chance(0.5) ? "filter" : "line-filter",
+          "",
+          "L:" + live,
+          "N:" + neutral,
+          "E:" + EARTH,
+          "LL:L1",
+          "NN:N1");
       sketch.told(EARTH, Potential.Nature.EARTH, 0);
       built.join(live, "L1");
       built.join(neutral, "N1");
@@ -137,7 +148,10 @@ final class Supplies {
     } else if (chance(0.4)) {
       boolean crossed = chance(0.5); // 1 with 3, 2 with 4: makers differ
       boolean words = chance(0.5) && !crossed;
-      draw("SW", "switch-dpst", "",
+      draw(
+          "SW",
+          "switch-dpst",
+          "",
           (words ? "1=1 in:" : "1=:") + live,
           (words ? "2=1 out:" : "2=:") + (crossed ? neutral : "L3"),
           (words ? "3=2 in:" : "3=:") + (crossed ? "L3" : neutral),
@@ -159,7 +173,8 @@ final class Supplies {
     return switch (telling) {
       case FULL -> right;
       case PART -> chance(0.6) ? right : "";
-      case UNREADABLE -> List.of("230V", "9V", "red", "start", "end", "S", "0", "").get(random.nextInt(8));
+      case UNREADABLE ->
+          List.of("230V", "9V", "red", "start", "end", "S", "0", "").get(random.nextInt(8));
       case NUMBERS -> "";
       case WRONG -> chance(0.7) ? right : primary ? "secondary" : "primary";
     };
@@ -181,11 +196,18 @@ final class Supplies {
     for (int w = 1; w <= windings; w++) {
       String a = "A" + w;
       String b = w == 1 && chance(0.3) ? ZERO : "B" + w;
-      double rms = List.of(6.3, 9.0, 15.0, 18.0, 25.0, 35.0, 50.0, 120.0, 250.0, 350.0).get(random.nextInt(10));
+      double rms =
+          List.of(6.3, 9.0, 15.0, 18.0, 25.0, 35.0, 50.0, 120.0, 250.0, 350.0)
+              .get(random.nextInt(10));
       boolean tapped = !b.equals(ZERO) && chance(0.4);
       drawn.add(pin++ + "=" + role(false, w) + ":" + a);
       if (tapped) {
-        drawn.add(pin++ + "=" + (telling == Telling.FULL ? role(false, w) + " tap" : role(false, w)) + ":" + ZERO);
+        drawn.add(
+            pin++
+                + "="
+                + (telling == Telling.FULL ? role(false, w) + " tap" : role(false, w))
+                + ":"
+                + ZERO);
       }
       drawn.add(pin++ + "=" + role(false, w) + ":" + b);
       new Rectifiers(this, w).load(loads, a, b, rms, tapped);
@@ -220,14 +242,26 @@ final class Supplies {
 
   private void liveChassis(String[] lines) {
     draw("R", "resistor", "150R 20W", "1:" + lines[0], "2:D0");
-    draw("D", chance(0.5) ? "diode" : "valve-diode", "", chance(0.5) ? "A:D0" : "A=anode:D0", "K:HT");
+    draw(
+        "D",
+        chance(0.5) ? "diode" : "valve-diode",
+        "",
+        chance(0.5) ? "A:D0" : "A=anode:D0",
+        "K:HT");
     draw("C", "cap-pol", "50u 350V", "+:HT", "-:" + lines[1]);
     draw("V", "pentode", "", "A:AN", "G1:GR", "G2:HT", "K:" + lines[1], "H1:H1", "H2:" + lines[1]);
     draw("R", "resistor", "1k", "1:" + lines[0], "2:H1");
     draw("R", "resistor", "1M", "1:GR", "2:" + lines[1]);
     boolean told = chance(0.6);
     complete = false; // nobody types what a loudspeaker gets
-    draw("T", "transformer-signal", "", (told ? "1=primary" : "1=") + ":HT", (told ? "2=primary" : "2=") + ":AN", (told ? "3=secondary" : "3=") + ":S1", (told ? "4=secondary" : "4=") + ":S2");
+    draw(
+        "T",
+        "transformer-signal",
+        "",
+        (told ? "1=primary" : "1=") + ":HT",
+        (told ? "2=primary" : "2=") + ":AN",
+        (told ? "3=secondary" : "3=") + ":S1",
+        (told ? "4=secondary" : "4=") + ":S2");
     draw("LS", "speaker", "3R", "1:S1", "2:S2");
     for (String net : List.of("D0", "HT", "AN", "GR", "H1")) {
       built.join(lines[0], net);
@@ -252,7 +286,14 @@ final class Supplies {
     for (String net : List.of("HV", "HG", "DR", "GT")) {
       built.join(lines[0], net);
     }
-    draw("T", "transformer", "", "1=" + role(true, 0) + ":HV", "2=" + role(true, 0) + ":DR", "3=" + role(false, 1) + ":S1", "4=" + role(false, 1) + ":" + ZERO);
+    draw(
+        "T",
+        "transformer",
+        "",
+        "1=" + role(true, 0) + ":HV",
+        "2=" + role(true, 0) + ":DR",
+        "3=" + role(false, 1) + ":S1",
+        "4=" + role(false, 1) + ":" + ZERO);
     double volts = List.of(5.0, 12.0, 24.0, 140.0).get(random.nextInt(4));
     draw("D", "diode", "", "A:S1", "K:OUT");
     draw("C", "cap-pol", "1000u", "+:OUT", "-:" + ZERO);
@@ -264,9 +305,14 @@ final class Supplies {
     tellZero();
     int numbering = random.nextInt(3);
     String name = name("U");
-    sketch.part(name, "optocoupler", "",
-        (numbering == 0 ? "1=led anode" : "1=") + ":OUT", (numbering == 0 ? "2=led cathode" : "2=") + ":FB",
-        (numbering == 0 ? "3=output emitter" : "3=") + ":HG", (numbering == 0 ? "4=output collector" : "4=") + ":GT");
+    sketch.part(
+        name,
+        "optocoupler",
+        "",
+        (numbering == 0 ? "1=led anode" : "1=") + ":OUT",
+        (numbering == 0 ? "2=led cathode" : "2=") + ":FB",
+        (numbering == 0 ? "3=output emitter" : "3=") + ":HG",
+        (numbering == 0 ? "4=output collector" : "4=") + ":GT");
     complete &= numbering < 2;
     if (numbering == 1) {
       sketch.casing("DIP-4");

@@ -103,8 +103,7 @@ final class SupplySketch {
               .distinct()
               .forEach(
                   pin ->
-                      members.add(
-                          new Net.Member(PinRef.parse(pin), List.of(says(Evidence.SEEN)))));
+                      members.add(new Net.Member(PinRef.parse(pin), List.of(says(Evidence.SEEN)))));
           nets.add(
               Net.named(new NetId(name))
                   .withMembers(members)

@@ -77,7 +77,9 @@ class SupplyTruthsTest {
                     net -> {
                       String told = one + ": " + one.words() + "- " + net;
                       NodeHazard hazard = hazard(circuit, hazards, net);
-                      assertThat(GRADES.get(truth)).as(told + " " + hazard).contains(hazard.grade());
+                      assertThat(GRADES.get(truth))
+                          .as(told + " " + hazard)
+                          .contains(hazard.grade());
                       assertThat(hazards.mains().has(hazard.node()))
                           .as(told + " live")
                           .isEqualTo(truth.equals("live"));
