@@ -5,7 +5,10 @@ import org.relegend.map.Part;
 import org.relegend.map.Subject;
 import org.relegend.marking.Readings;
 
-/** Values that set out to be a number and can't be read as one. */
+/**
+ * Values that set out to be a number and can't be read as one: worth knowing, since nothing is
+ * computed from them, and no fault of the map.
+ */
 final class ValueUnreadable implements Check {
   @Override
   public String code() {
@@ -23,9 +26,9 @@ final class ValueUnreadable implements Check {
   private Finding finding(CheckContext context, Part part) {
     return new Finding(
         code(),
-        Severity.WARNING,
+        Severity.INFORMATION,
         List.of(Subject.of(part.id())),
         "%s: %s".formatted(part.designator(), Values.reason(context, part)),
-        "Write the value as on the part or the drawing: 4k7, 100n, 10u 25V.");
+        "Leave it as it stands on the part, or write the value: 4k7, 100n, 10u 25V.");
   }
 }

@@ -18,8 +18,7 @@ final class Values {
     }
     // a part whose value tells no number is described in words: nothing is expected of those
     return kind.get()
-        .measured()
-        .map(quantity -> ComponentValues.read(part.value(), quantity))
+        .read(part.value())
         .orElseGet(() -> ComponentValues.read(""));
   }
 

@@ -12,6 +12,10 @@ import java.util.Set;
 import org.relegend.map.Part;
 import org.relegend.map.Pin;
 import org.relegend.map.Section;
+import org.relegend.marking.ComponentValues;
+import org.relegend.marking.PartClass;
+import org.relegend.marking.Readings;
+import org.relegend.marking.ValueReading;
 
 /**
  * What is known of a kind of part: what its value tells, its elements and their pins, and how
@@ -104,6 +108,39 @@ public record Kind(
       case HERTZ -> Optional.of(org.relegend.marking.Quantity.FREQUENCY);
       case NONE -> Optional.empty();
     };
+  }
+
+  /** What decides how a marking on a part of this kind is read, where its sort matters for that. */
+  public Optional<PartClass> partClass() {
+    return switch (name) {
+      case "pot", "dual-pot", "pot-switched" -> Optional.of(PartClass.POTENTIOMETER);
+      case "zener" -> Optional.of(PartClass.DIODE);
+      case "regulator", "regulator-neg" -> Optional.of(PartClass.REGULATOR);
+      case "thermistor-ntc", "thermistor-ptc" -> Optional.of(PartClass.THERMISTOR);
+      case "varistor" -> Optional.of(PartClass.VARISTOR);
+      case "fuse" -> Optional.of(PartClass.FUSE);
+      case "crystal" -> Optional.of(PartClass.CRYSTAL);
+      default -> ofFamily();
+    };
+  }
+
+  private Optional<PartClass> ofFamily() {
+    return switch (quantity) {
+      case OHM -> family.equals("resistor") ? Optional.of(PartClass.RESISTOR) : Optional.empty();
+      case FARAD -> Optional.of(PartClass.CAPACITOR);
+      case HENRY -> Optional.of(PartClass.INDUCTOR);
+      default -> Optional.empty();
+    };
+  }
+
+  /** A value text, read as that of a part of this kind; empty where the kind's tells no number. */
+  public Optional<Readings<ValueReading>> read(String value) {
+    return measured()
+        .map(
+            told ->
+                partClass()
+                    .map(part -> ComponentValues.read(value, part))
+                    .orElseGet(() -> ComponentValues.read(value, told)));
   }
 
   /** Whether it matters which way round it is. */

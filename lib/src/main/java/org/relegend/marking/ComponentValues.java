@@ -1,5 +1,6 @@
 package org.relegend.marking;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,43 +16,64 @@ public final class ComponentValues {
 
   /** Every reading, when nothing is known about the part. */
   public static Readings<ValueReading> read(String text) {
-    return read(text, Optional.empty());
+    return read(text, MarkContext.NOTHING);
   }
 
   /** Every reading, for a part whose value is of this quantity. */
   public static Readings<ValueReading> read(String text, Quantity expected) {
-    return read(text, Optional.of(expected));
+    return read(text, MarkContext.of(expected));
   }
 
-  private static Readings<ValueReading> read(String raw, Optional<Quantity> expected) {
+  /** Every reading, for a part of this class. */
+  public static Readings<ValueReading> read(String text, PartClass part) {
+    return read(text, MarkContext.of(part));
+  }
+
+  private static Readings<ValueReading> read(String raw, MarkContext context) {
     String fault = Texts.fault(raw);
     if (!fault.isEmpty()) {
       return Readings.malformed(fault);
     }
     String text = Texts.plain(raw);
-    if (text.isEmpty()) {
-      return Readings.noValue("No value is written.");
-    }
-    Optional<ValueReading> can = sections(text, expected);
-    if (can.isPresent()) {
-      return answered(text, List.of(can.get()), expected);
-    }
+    return text.isEmpty()
+        ? Readings.noValue("No value is written.")
+        : MarkForms.read(text, context).map(read -> checked(text, read, context)).orElseGet(() -> plain(text, context));
+  }
+
+  /** What a form read, which may be of another quantity than is expected. */
+  private static Readings<ValueReading> checked(
+      String text, Readings<ValueReading> read, MarkContext context) {
+    return read.outcome() == Readings.Outcome.READ
+        ? answered(text, read.readings(), context.quantity())
+        : read;
+  }
+
+  /** Colours, or a value with its ratings. */
+  private static Readings<ValueReading> plain(String text, MarkContext context) {
     List<BandColour> colours = BandColour.list(text);
     if (colours.isEmpty()) {
-      return ValueParts.of(text, expected).readings();
+      return written(text, context);
     }
     Readings<BandReading> bands = ColourBands.read(colours);
     if (bands.readings().isEmpty()) {
       return Readings.malformed(bands.reason());
     }
     List<ValueReading> readings = bands.readings().stream().map(BandReading::value).toList();
-    return answered(text, readings, expected);
+    return answered(text, readings, context.quantity());
   }
 
-  /** Several sections in one can; a capacitor's alone, since "2x10k" is no can. */
-  private static Optional<ValueReading> sections(String text, Optional<Quantity> expected) {
-    boolean capacitor = expected.isPresent() && expected.get() == Quantity.CAPACITANCE;
-    return capacitor ? CapacitorSections.reading(text) : Optional.empty();
+  private static Readings<ValueReading> written(String text, MarkContext context) {
+    Readings<ValueReading> plain = ValueParts.of(text, context.quantity()).readings();
+    List<ValueReading> chip = ChipCode.readings(text, context);
+    if (chip.isEmpty()) {
+      return plain;
+    }
+    List<ValueReading> all = new ArrayList<>();
+    if (plain.outcome() == Readings.Outcome.READ) {
+      all.addAll(plain.readings());
+    }
+    all.addAll(chip);
+    return Readings.read(all);
   }
 
   /** The readings, told apart by whether they are of the expected quantity. */

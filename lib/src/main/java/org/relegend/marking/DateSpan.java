@@ -3,6 +3,7 @@ package org.relegend.marking;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,13 +29,16 @@ public record DateSpan(LocalDate earliest, LocalDate latest) {
     }
   }
 
-  /** From the first day of the earliest reading to the last of the latest; empty without a week. */
+  /** From the first day of the earliest reading to the last of the latest; empty without a day. */
   public static Optional<DateSpan> of(List<DateReading> readings) {
-    List<LocalDate> mondays =
-        readings.stream().flatMap(reading -> reading.monday().stream()).sorted().toList();
-    return mondays.isEmpty()
+    List<DateSpan> spans = readings.stream().flatMap(each -> each.days().stream()).toList();
+    Optional<LocalDate> earliest =
+        spans.stream().map(DateSpan::earliest).min(Comparator.naturalOrder());
+    Optional<LocalDate> latest =
+        spans.stream().map(DateSpan::latest).max(Comparator.naturalOrder());
+    return earliest.isEmpty() || latest.isEmpty()
         ? Optional.empty()
-        : Optional.of(new DateSpan(mondays.get(0), mondays.get(mondays.size() - 1).plusDays(6)));
+        : Optional.of(new DateSpan(earliest.get(), latest.get()));
   }
 
   /** Whether every day of this span is after every day of the other. */

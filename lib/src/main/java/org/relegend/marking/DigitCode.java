@@ -11,6 +11,10 @@ import java.util.Optional;
 final class DigitCode {
   private static final int PICO = -12;
   private static final int MICRO = -6;
+  private static final int MILLI = -3;
+
+  /** A bare 7815 is no voltage. */
+  private static final int MOST_FIGURES_OF_VOLTS = 3;
 
   private DigitCode() {}
 
@@ -27,7 +31,10 @@ final class DigitCode {
       found.add(code(number, Quantity.INDUCTANCE, MICRO, true));
     }
     found.add(plain(number, Quantity.INDUCTANCE, MICRO, true));
-    found.add(plain(number, Quantity.VOLTAGE, 0, true));
+    found.add(plain(number, Quantity.INDUCTANCE, MILLI, true));
+    if (!number.wholeOnly() || number.figures() <= MOST_FIGURES_OF_VOLTS) {
+      found.add(plain(number, Quantity.VOLTAGE, 0, true));
+    }
     found.add(plain(number, Quantity.CURRENT, 0, true));
     found.add(plain(number, Quantity.POWER, 0, true));
     found.add(plain(number, Quantity.FREQUENCY, 0, true));
@@ -43,6 +50,10 @@ final class DigitCode {
     List<Candidate> plain = new ArrayList<>();
     capacitor(number, expected, plain);
     chipResistor(number, true, plain);
+    if (threeDigits(number)) {
+      plain.add(code(number, Quantity.INDUCTANCE, MICRO, true));
+    }
+    plain.add(plain(number, Quantity.INDUCTANCE, MICRO, true));
     List<Candidate> found = new ArrayList<>();
     plain.forEach(candidate -> Candidate.withLetter(candidate, letter, found));
     return found;
@@ -84,6 +95,7 @@ final class DigitCode {
         switch (exponent) {
           case PICO -> "p";
           case MICRO -> "µ";
+          case MILLI -> "m";
           default -> "";
         };
     String why = "a plain number, taken in " + unit + quantity.unit() + " (common practice)";

@@ -87,6 +87,7 @@ record Unit(Quantity quantity, int exponent, Waveform waveform, boolean expected
     prefix(table, "p P", -12, List.of(Quantity.CAPACITANCE), List.of(Quantity.CURRENT));
     prefix(table, "k K", 3, List.of(), List.of(Quantity.VOLTAGE));
     add(table, "L", Quantity.RESISTANCE, -3, true, "L stands for milliohm");
+    add(table, "R", Quantity.INDUCTANCE, -6, true, "R stands for microhenries on coils");
   }
 
   private static void prefix(

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Sorts the tokens of one value text into the value, its tolerance, its ratings and mere words. */
 final class ValueParts {
@@ -31,6 +33,19 @@ final class ValueParts {
       return Optional.empty();
     }
   }
+
+  private static final Pattern TEMPERATURE = Pattern.compile("[0-9]{2,3}°?C");
+
+  /** What may stand beside a bare number that is a value; beside other words it isn't taken. */
+  private static final Set<String> DESCRIPTIONS =
+      Set.of(
+          "ceramic", "disc", "disk", "polystyrene", "styroflex", "polyester", "polypropylene",
+          "polycarbonate", "mylar", "paper", "oil", "mica", "silver", "silvered", "tantalum", "bead",
+          "electrolytic", "elco", "film", "foil", "metal", "metallised", "carbon", "composition",
+          "comp", "wirewound", "wire-wound", "ww", "fusible", "ntc", "ptc", "trimmer", "preset",
+          "pot", "choke", "coil", "rf", "axial", "radial", "smd", "chip", "x1", "x2", "y1", "y2",
+          "np0", "npo", "c0g", "x7r", "x5r", "y5v", "z5u", "matched", "selected", "bipolar", "slow",
+          "fast", "quick", "blow", "lin", "log");
 
   private final String text;
   private final Optional<Quantity> expected;
@@ -63,7 +78,7 @@ final class ValueParts {
 
   private void value(String token) {
     boolean bare = Numeral.at(token, 0).map(number -> number.all(token)).orElse(false);
-    boolean aside = jedec(token) || (bare && aside(token));
+    boolean aside = jedec(token) || (bare && aside(token)) || temperature(token);
     List<Candidate> meanings = aside ? List.of() : meanings(token);
     if (!meanings.isEmpty()) {
       values.add(new Piece(token, bare, meanings));
@@ -93,6 +108,11 @@ final class ValueParts {
     return !words.isEmpty() && (expected.isEmpty() || token.length() < 3);
   }
 
+  /** "85C" beside a value is what an electrolytic endures, no capacitance. */
+  private boolean temperature(String token) {
+    return values.stream().anyMatch(value -> !value.bare()) && TEMPERATURE.matcher(token).matches();
+  }
+
   /** "AC" or "DC" behind a voltage or current. */
   private boolean waveform(String token) {
     boolean ac = token.equalsIgnoreCase("AC") || token.equals("~");
@@ -116,9 +136,11 @@ final class ValueParts {
     return true;
   }
 
-  /** Of a part of unknown kind, the JEDEC type numbers 1N… to 4N…: "1N914" is no 1.914 nF. */
+  /** But of a capacitor or coil, the JEDEC type numbers 1N… to 4N…: "1N914" is no 1.914 nF. */
   private boolean jedec(String token) {
-    return expected.isEmpty()
+    return !expects(Quantity.CAPACITANCE)
+        && !expects(Quantity.INDUCTANCE)
+        && !expects(Quantity.RESISTANCE)
         && token.length() > 3
         && token.charAt(0) >= '1'
         && token.charAt(0) <= '4'
@@ -151,12 +173,23 @@ final class ValueParts {
           Texts.quoted(failed.get(0))
               + " does not read as a value. Write it like 4k7, 4.7k, 0R47, 100n, 104K or 220u 25V.");
     }
-    if (main.isEmpty()) {
+    if (main.isPresent() && main.get().bare() && doubtful()) {
+      return Readings.noValue(
+          "%s: a bare number beside %s isn't taken for a value. Write its unit."
+              .formatted(Texts.quoted(text), failed.isEmpty() ? "such words" : failed.get(0)));
+    }
+    if (main.isEmpty() || (main.get().bare() && !asked)) {
       return Readings.noValue(
           "No value in %s: it reads as a description.".formatted(Texts.quoted(text)));
     }
     words.addAll(failed);
     return ComponentValues.answered(text, readings(main.get()), expected);
+  }
+
+  /** Something beside that is neither a rating nor a word of the trade: an address, a type, a range. */
+  private boolean doubtful() {
+    return !failed.isEmpty()
+        || words.stream().anyMatch(word -> !DESCRIPTIONS.contains(word.toLowerCase(Locale.ROOT)));
   }
 
   /**

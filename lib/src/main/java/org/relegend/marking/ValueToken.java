@@ -47,6 +47,7 @@ final class ValueToken {
         token.length() > 2
             && token.charAt(1) == 'x'
             && Numeral.digit(token, 0)
+            && token.charAt(0) != '0'
             && Numeral.digit(token, 2);
     return counted ? 2 : 0;
   }
@@ -109,10 +110,13 @@ final class ValueToken {
 
   /** What may follow the figures: nothing, the unit (4k7Ω, 4u7H) or a tolerance letter (4R7J). */
   private void tailed(Candidate plain, Unit unit, String point, String tail) {
-    if (tail.isEmpty() || names(point.equalsIgnoreCase("R") ? tail : point + tail, unit)) {
+    boolean r = point.equalsIgnoreCase("R");
+    boolean named = !(r && tail.equalsIgnoreCase(point)) && names(r ? tail : point + tail, unit);
+    if (tail.isEmpty() || named) {
       found.add(plain);
     }
-    if (tail.length() == 1) {
+    boolean henries = named && unit.quantity() == Quantity.INDUCTANCE;
+    if (tail.length() == 1 && !henries) {
       ToleranceLetter.of(tail.charAt(0))
           .ifPresent(letter -> Candidate.withLetter(plain, letter, found));
     }
@@ -135,17 +139,24 @@ final class ValueToken {
     // 104M is 100 nF ±20 % rather than 104 µF, and 104F is no 104 farads
     boolean codeFirst = code && (rest.equals("M") || rest.equals("F"));
     boolean ohms = false;
+    boolean henries = false;
     for (Unit unit : units) {
       ohms |= unit.quantity() == Quantity.RESISTANCE;
+      henries |= unit.quantity() == Quantity.INDUCTANCE;
       if (!codeFirst || unit.quantity() != Quantity.CAPACITANCE) {
         add(unit, number, note);
       }
     }
     if (letter.isPresent()) {
-      boolean open = units.isEmpty() || (code && (rest.equals("K") || rest.equals("M")));
+      // 221B is rather a house number: on a part of unknown kind only the usual letters count
+      boolean usual = "JKMZ".contains(rest);
+      boolean open = usual && (units.isEmpty() || (code && (rest.equals("K") || rest.equals("M"))));
       for (Candidate each : DigitCode.withLetter(number, letter.get(), !open)) {
         // 470K is 470 kΩ; only where the letter is no prefix of ohms is 470J a chip resistor
-        if (!ohms || each.amount().quantity() != Quantity.RESISTANCE) {
+        Quantity quantity = each.amount().quantity();
+        boolean prefixed =
+            quantity == Quantity.RESISTANCE ? ohms : quantity == Quantity.INDUCTANCE && henries;
+        if (!prefixed) {
           add(each, note);
         }
       }

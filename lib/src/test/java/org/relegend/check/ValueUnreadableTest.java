@@ -20,7 +20,7 @@ class ValueUnreadableTest {
   @ValueSource(strings = {"4k7k7", "1e400k", "4..7k"})
   void fires_forAValueThatIsNone(String value) {
     Finding finding = only(CHECK, with(blank(), twoPin("R1", "resistor", value)));
-    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message()).startsWith("R1: ").contains(value);
     assertThat(subjects(finding)).containsExactly("R1");
   }
@@ -36,6 +36,10 @@ class ValueUnreadableTest {
             twoPin("C2", "cap", "47p polystyrene"),
             twoPin("Q1", "npn", "BC54XX"),
             twoPin("F1", "fuse", "T100mA 250 V"),
+            twoPin("F2", "fuse", "1 1/2A"),
+            twoPin("C3", "cap-multi", "40u+40u+20u 450V"),
+            twoPin("RV1", "pot", "50KA"),
+            twoPin("R4", "resistor", "01C"),
             twoPin("X1", "gizmo", "two of a sort")));
   }
 }

@@ -5,7 +5,6 @@ import org.relegend.circuit.Kind;
 import org.relegend.circuit.Kinds;
 import org.relegend.map.Part;
 import org.relegend.marking.ComponentValues;
-import org.relegend.marking.Quantity;
 import org.relegend.marking.Readings;
 import org.relegend.marking.ValueReading;
 
@@ -22,16 +21,13 @@ public final class PartValues {
     if (kind.isPresent() && kind.get().measured().isEmpty()) {
       return ComponentValues.read("");
     }
-    return kind.flatMap(Kind::measured)
-        .or(() -> usual(part))
-        .map(quantity -> ComponentValues.read(value, quantity))
+    return kind.or(() -> usual(part))
+        .flatMap(known -> known.read(value))
         .orElseGet(() -> ComponentValues.read(value));
   }
 
   /** Of the kinds that share the class letters, the table has the usual one first. */
-  private static Optional<Quantity> usual(Part part) {
-    return Kinds.standard().possible(part.designator()).stream()
-        .findFirst()
-        .flatMap(Kind::measured);
+  private static Optional<Kind> usual(Part part) {
+    return Kinds.standard().possible(part.designator()).stream().findFirst();
   }
 }

@@ -18,6 +18,7 @@ import org.relegend.map.PartId;
 import org.relegend.map.Potential;
 import org.relegend.map.Subject;
 import org.relegend.marking.Readings;
+import org.relegend.marking.ValueChoices;
 import org.relegend.marking.ValueReading;
 import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.session.Document;
@@ -136,7 +137,7 @@ public final class Entries implements Room {
     Readings<ValueReading> read = PartValues.read(part, part.value());
     return switch (read.outcome()) {
       case READ ->
-          Notice.of(Notice.Kind.ENTRY_VALUE, part.value(), read.readings().get(0).amount().text());
+          Notice.of(Notice.Kind.ENTRY_VALUE, part.value(), ValueChoices.text(read.readings()));
       case NO_VALUE -> Notice.of(Notice.Kind.ENTRY_FITS);
       case MALFORMED, OTHER_QUANTITY -> Notice.of(Notice.Kind.ENTRY_DOUBT, read.reason());
     };
