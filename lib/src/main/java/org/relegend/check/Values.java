@@ -17,9 +17,7 @@ final class Values {
       return ComponentValues.read(part.value());
     }
     // a part whose value tells no number is described in words: nothing is expected of those
-    return kind.get()
-        .read(part.value())
-        .orElseGet(() -> ComponentValues.read(""));
+    return kind.get().read(part.value()).orElseGet(() -> ComponentValues.read(""));
   }
 
   static Readings.Outcome outcome(CheckContext context, Part part) {

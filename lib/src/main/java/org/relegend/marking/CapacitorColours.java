@@ -14,8 +14,7 @@ import java.util.Optional;
  */
 final class CapacitorColours implements MarkForm {
   private static final Map<BandColour, Integer> BEAD_SPOT =
-      Map.of(
-          BandColour.BLACK, 0, BandColour.BROWN, 1, BandColour.GREY, -2, BandColour.WHITE, -1);
+      Map.of(BandColour.BLACK, 0, BandColour.BROWN, 1, BandColour.GREY, -2, BandColour.WHITE, -1);
 
   private static final Map<BandColour, Double> BEAD_VOLTS =
       Map.of(

@@ -6,13 +6,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The three-character code of 1 % chip resistors (EIA-96, from memory): two figures count the member
- * of E96, a letter multiplies. R for x0.01, which some tables have beside Y, isn't read: 10R is 10 Ω
- * after IEC 60062.
+ * The three-character code of 1 % chip resistors (EIA-96, from memory): two figures count the
+ * member of E96, a letter multiplies. R for x0.01, which some tables have beside Y, isn't read: 10R
+ * is 10 Ω after IEC 60062.
  */
 final class ChipCode {
-  private static final Pattern CODE =
-      Pattern.compile("(?<rank>[0-9]{2})(?<letter>[ZYXSABHCDEF])");
+  private static final Pattern CODE = Pattern.compile("(?<rank>[0-9]{2})(?<letter>[ZYXSABHCDEF])");
 
   private ChipCode() {}
 

@@ -8,20 +8,24 @@ import java.util.regex.Pattern;
 
 /**
  * Capacitors with their volts run on or behind a slash (common practice): "104K100", "u1K250", "22n
- * K 100", "0.1/250", "10/16". A second bare number is volts only in these forms. A bare first number
- * below one is microfarads; from one up it may be picofarads as well.
+ * K 100", "0.1/250", "10/16". A second bare number is volts only in these forms. A bare first
+ * number below one is microfarads; from one up it may be picofarads as well.
  */
 final class CodeWithVolts implements MarkForm {
   private static final String TOLERANCE = "(?<tol>[FGJKMZ])";
 
-  private static final String VOLTS = "(?<volts>[0-9]{1,4}(?:\\.[0-9])?) ?(?<wave>V|KV|kV|VDC|VAC|V~)?";
+  private static final String VOLTS =
+      "(?<volts>[0-9]{1,4}(?:\\.[0-9])?) ?(?<wave>V|KV|kV|VDC|VAC|V~)?";
 
   private static final Pattern CODE =
       Pattern.compile("(?<value>[0-9]{3})" + TOLERANCE + " ?" + VOLTS);
 
   private static final Pattern PREFIXED =
       Pattern.compile(
-          "(?<value>[0-9]*[unpµ][0-9]*|[0-9]{0,2}[.,][0-9]{1,4}[unp]?) ?" + TOLERANCE + " ?" + VOLTS);
+          "(?<value>[0-9]*[unpµ][0-9]*|[0-9]{0,2}[.,][0-9]{1,4}[unp]?) ?"
+              + TOLERANCE
+              + " ?"
+              + VOLTS);
 
   private static final Pattern SLASHED =
       Pattern.compile(
@@ -89,8 +93,7 @@ final class CodeWithVolts implements MarkForm {
                   .flatMap(known -> known.meanings(Quantity.CAPACITANCE, each).stream())
                   .findFirst();
       String why = "value and rated volts run together (common practice)";
-      readings.add(
-          new ValueReading(amount, tolerance, List.of(rating(matcher)), List.of(), why));
+      readings.add(new ValueReading(amount, tolerance, List.of(rating(matcher)), List.of(), why));
     }
     return readings.isEmpty() ? Optional.empty() : Optional.of(Readings.read(readings));
   }

@@ -37,7 +37,9 @@ public final class ComponentValues {
     String text = Texts.plain(raw);
     return text.isEmpty()
         ? Readings.noValue("No value is written.")
-        : MarkForms.read(text, context).map(read -> checked(text, read, context)).orElseGet(() -> plain(text, context));
+        : MarkForms.read(text, context)
+            .map(read -> checked(text, read, context))
+            .orElseGet(() -> plain(text, context));
   }
 
   /** What a form read, which may be of another quantity than is expected. */

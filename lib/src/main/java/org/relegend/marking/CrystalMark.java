@@ -36,15 +36,15 @@ final class CrystalMark implements MarkForm {
 
   private static Readings<ValueReading> bare(Numeral number) {
     List<ValueReading> readings = new ArrayList<>();
-    int[] exponents = number.wholeOnly() && number.digits() >= 1000 ? new int[] {0, 3} : new int[] {6, 3};
+    int[] exponents =
+        number.wholeOnly() && number.digits() >= 1000 ? new int[] {0, 3} : new int[] {6, 3};
     for (int exponent : exponents) {
       double hertz = number.times(exponent);
       if (hertz >= LOWEST && hertz <= HIGHEST) {
         String unit = exponent == 6 ? "MHz" : exponent == 3 ? "kHz" : "Hz";
         String why = "a bare number, taken in " + unit + " (common practice)";
         Amount amount = new Amount(Quantity.FREQUENCY, hertz);
-        readings.add(
-            new ValueReading(amount, Optional.empty(), List.of(), List.of(), why));
+        readings.add(new ValueReading(amount, Optional.empty(), List.of(), List.of(), why));
       }
     }
     return readings.isEmpty()

@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 
 /**
  * Reads date codes: YYWW and YWW (EIA-476), the same behind a three-digit maker number ("137 7429",
- * "606-4-21") or with up to three letters round four figures ("K8534"), WW/YY, YYYYWW, ISO 8601 week
- * dates ("1978-W29"), and months ({@link MonthCodes}). Every year that the digits allow is a
+ * "606-4-21") or with up to three letters round four figures ("K8534"), WW/YY, YYYYWW, ISO 8601
+ * week dates ("1978-W29"), and months ({@link MonthCodes}). Every year that the digits allow is a
  * reading of its own; so is the week of a maker who counts from the week of 1 January, where that
  * is another week.
  */
@@ -108,7 +108,8 @@ public final class DateCodes {
       Optional<LocalDate> january = WeekScheme.JANUARY_FIRST.monday(year, week);
       if (!form.iso() && january.isPresent() && !january.equals(iso)) {
         String other =
-            why(form, maker, digits, matcher.group("week")) + "; weeks counted from the one that holds 1 January";
+            why(form, maker, digits, matcher.group("week"))
+                + "; weeks counted from the one that holds 1 January";
         into.add(new DateReading(year, week, WeekScheme.JANUARY_FIRST, january, maker, other));
       }
     }

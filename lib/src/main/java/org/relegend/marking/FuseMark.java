@@ -20,7 +20,9 @@ final class FuseMark implements MarkForm {
 
   private static final Pattern FUSE =
       Pattern.compile(
-          "(?:(?<type>" + TYPES + ")[ -]?)?"
+          "(?:(?<type>"
+              + TYPES
+              + ")[ -]?)?"
               + "(?:(?<speed>FF|F|M|TT|T) ?)?"
               + AMPS
               + " ?(?<unit>mA|A)?"

@@ -82,7 +82,8 @@ final class MilitaryStyle implements MarkForm {
     char letter = matcher.group("tol").charAt(0);
     double value = value(matcher.group("value"), style.quantity());
     Optional<Tolerance> tolerance =
-        ToleranceLetter.of(letter).flatMap(l -> l.meanings(style.quantity(), value).stream().findFirst());
+        ToleranceLetter.of(letter)
+            .flatMap(l -> l.meanings(style.quantity(), value).stream().findFirst());
     String why = "type designation of " + style.specification() + " (from memory)";
     ValueReading plain =
         new ValueReading(
@@ -99,8 +100,7 @@ final class MilitaryStyle implements MarkForm {
       return Decimal.value(digits, unit - (code.length() - 1 - point));
     }
     int last = code.length() - 1;
-    return Decimal.value(
-        Long.parseLong(code.substring(0, last)), unit + code.charAt(last) - '0');
+    return Decimal.value(Long.parseLong(code.substring(0, last)), unit + code.charAt(last) - '0');
   }
 
   private static List<Amount> ratings(Matcher matcher) {

@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 
 /**
  * Dates that tell a month: "SEP 78", "9/78", "1978-09" (common practice), and the two characters of
- * IEC 60062 (date clause, from memory): a letter for the year in a cycle of twenty, 1 to 9, O, N or D
- * for the month.
+ * IEC 60062 (date clause, from memory): a letter for the year in a cycle of twenty, 1 to 9, O, N or
+ * D for the month.
  */
 final class MonthCodes {
   private static final String NAMES =
@@ -53,7 +53,12 @@ final class MonthCodes {
     for (Pattern pattern : NAMED) {
       Matcher matcher = pattern.matcher(code);
       if (matcher.matches()) {
-        add(matcher, month(matcher.group("month")), "month and year (common practice)", years, readings);
+        add(
+            matcher,
+            month(matcher.group("month")),
+            "month and year (common practice)",
+            years,
+            readings);
       }
     }
     for (Pattern pattern : NUMBERED) {

@@ -7,8 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * E for ohms or in place of the point, as "470E" and "4E7" (common practice; many typewriters had no
- * Ω). "1E3" is a power of ten too, and a chip's "10E" a code of EIA-96: those keep both readings.
+ * E for ohms or in place of the point, as "470E" and "4E7" (common practice; many typewriters had
+ * no Ω). "1E3" is a power of ten too, and a chip's "10E" a code of EIA-96: those keep both
+ * readings.
  */
 final class OhmLetterE implements MarkForm {
   private static final Pattern LETTER =
@@ -28,7 +29,8 @@ final class OhmLetterE implements MarkForm {
       String plain = letter.group("before") + "R" + letter.group("after") + letter.group("rest");
       ValueParts.of(plain, Optional.of(Quantity.RESISTANCE)).readings().readings().stream()
           .filter(each -> each.amount().quantity() == Quantity.RESISTANCE)
-          .forEach(each -> readings.add(each.with(List.of(), "E stands for ohms (common practice)")));
+          .forEach(
+              each -> readings.add(each.with(List.of(), "E stands for ohms (common practice)")));
     }
     Matcher power = POWER.matcher(text);
     if (power.matches()) {
@@ -37,8 +39,7 @@ final class OhmLetterE implements MarkForm {
               Long.parseLong(power.group("digits")), Integer.parseInt(power.group("power")));
       String why = "E as a power of ten (common practice)";
       Amount amount = new Amount(Quantity.RESISTANCE, ohms);
-      readings.add(
-          new ValueReading(amount, Optional.empty(), List.of(), List.of(), why));
+      readings.add(new ValueReading(amount, Optional.empty(), List.of(), List.of(), why));
     }
     readings.addAll(ChipCode.readings(text, context));
     return readings.isEmpty() ? Optional.empty() : Optional.of(Readings.read(readings));

@@ -22,8 +22,7 @@ final class PotentiometerLaw implements MarkForm {
   private static final Pattern BEFORE = Pattern.compile("(?<law>[ABCDW]) ?" + VALUE);
   private static final Pattern BEHIND = Pattern.compile(VALUE + " ?(?<law>[ABCDW])");
   private static final Pattern WORD =
-      Pattern.compile(
-          "(?<![a-z&&[^kmr]])(?:" + WORDS + ")(?![a-z])", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("(?<![a-z&&[^kmr]])(?:" + WORDS + ")(?![a-z])", Pattern.CASE_INSENSITIVE);
 
   /** Figures behind the letter in place of the point: 1K0B has a tolerance (IEC 60062). */
   private static final Pattern POINTED = Pattern.compile(".*[kKMR][0-9]+");

@@ -4,7 +4,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Resistors with their watts before the value and run on: "5W10RJ", "10W0R22K" (common practice). */
+/**
+ * Resistors with their watts before the value and run on: "5W10RJ", "10W0R22K" (common practice).
+ */
 final class RatedResistor implements MarkForm {
   private static final Pattern WATTS =
       Pattern.compile("(?<watts>[0-9]{1,2})W ?(?<value>[0-9]*[RKkMΩ].*)");

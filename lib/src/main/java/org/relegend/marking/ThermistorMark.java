@@ -21,8 +21,7 @@ final class ThermistorMark implements MarkForm {
     }
     Amount ohms = new Amount(Quantity.RESISTANCE, Double.parseDouble(matcher.group("ohms")));
     String why = "ohms at 25 °C and the disc, as data sheets mark them (from memory)";
-    ValueReading plain =
-        new ValueReading(ohms, Optional.empty(), List.of(), List.of(), why);
+    ValueReading plain = new ValueReading(ohms, Optional.empty(), List.of(), List.of(), why);
     MarkTrait disc = MarkTrait.of("disc", matcher.group("disc"), "diameter in millimetres");
     return Optional.of(Readings.read(List.of(plain.with(List.of(disc), ""))));
   }

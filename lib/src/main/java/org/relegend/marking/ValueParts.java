@@ -39,13 +39,67 @@ final class ValueParts {
   /** What may stand beside a bare number that is a value; beside other words it isn't taken. */
   private static final Set<String> DESCRIPTIONS =
       Set.of(
-          "ceramic", "disc", "disk", "polystyrene", "styroflex", "polyester", "polypropylene",
-          "polycarbonate", "mylar", "paper", "oil", "mica", "silver", "silvered", "tantalum", "bead",
-          "electrolytic", "elco", "film", "foil", "metal", "metallised", "carbon", "composition",
-          "comp", "wirewound", "wire-wound", "ww", "fusible", "ntc", "ptc", "trimmer", "preset",
-          "pot", "choke", "coil", "rf", "axial", "radial", "smd", "chip", "x1", "x2", "y1", "y2",
-          "np0", "npo", "c0g", "x7r", "x5r", "y5v", "z5u", "matched", "selected", "bipolar", "slow",
-          "fast", "quick", "blow", "lin", "log");
+          "ceramic",
+          "disc",
+          "disk",
+          "polystyrene",
+          "styroflex",
+          "polyester",
+          "polypropylene",
+          "polycarbonate",
+          "mylar",
+          "paper",
+          "oil",
+          "mica",
+          "silver",
+          "silvered",
+          "tantalum",
+          "bead",
+          "electrolytic",
+          "elco",
+          "film",
+          "foil",
+          "metal",
+          "metallised",
+          "carbon",
+          "composition",
+          "comp",
+          "wirewound",
+          "wire-wound",
+          "ww",
+          "fusible",
+          "ntc",
+          "ptc",
+          "trimmer",
+          "preset",
+          "pot",
+          "choke",
+          "coil",
+          "rf",
+          "axial",
+          "radial",
+          "smd",
+          "chip",
+          "x1",
+          "x2",
+          "y1",
+          "y2",
+          "np0",
+          "npo",
+          "c0g",
+          "x7r",
+          "x5r",
+          "y5v",
+          "z5u",
+          "matched",
+          "selected",
+          "bipolar",
+          "slow",
+          "fast",
+          "quick",
+          "blow",
+          "lin",
+          "log");
 
   private final String text;
   private final Optional<Quantity> expected;
@@ -186,7 +240,9 @@ final class ValueParts {
     return ComponentValues.answered(text, readings(main.get()), expected);
   }
 
-  /** Something beside that is neither a rating nor a word of the trade: an address, a type, a range. */
+  /**
+   * Something beside that is neither a rating nor a word of the trade: an address, a type, a range.
+   */
   private boolean doubtful() {
     return !failed.isEmpty()
         || words.stream().anyMatch(word -> !DESCRIPTIONS.contains(word.toLowerCase(Locale.ROOT)));

@@ -16,13 +16,13 @@ final class VoltageCode implements MarkForm {
   private static final String LETTERS = "ABCDEFGHJKVW";
 
   /** Hundredths of a volt where the figure is 0. */
-  private static final int[] STEPS = {
-    100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 350, 450
-  };
+  private static final int[] STEPS = {100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 350, 450};
 
   private static final Pattern CODE =
       Pattern.compile(
-          "(?<zeros>[0-3])(?<letter>[" + LETTERS + "]) ?(?<value>[0-9]{3}|[0-9]R[0-9]|R[0-9]{2})"
+          "(?<zeros>[0-3])(?<letter>["
+              + LETTERS
+              + "]) ?(?<value>[0-9]{3}|[0-9]R[0-9]|R[0-9]{2})"
               + "(?<tol>[BCDFGJKMZ])?");
 
   @Override

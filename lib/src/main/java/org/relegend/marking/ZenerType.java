@@ -66,7 +66,9 @@ final class ZenerType implements MarkForm {
     Matcher european = PRO_ELECTRON.matcher(text);
     if (european.matches()) {
       return told(
-          volts(european.group("volts")), letter(european.group("tol")), "Pro Electron type number");
+          volts(european.group("volts")),
+          letter(european.group("tol")),
+          "Pro Electron type number");
     }
     Matcher other = OTHER.matcher(text);
     return other.matches()
@@ -80,7 +82,8 @@ final class ZenerType implements MarkForm {
         Optional<Tolerance> tolerance = tolerance(family.first(), suffix);
         return tolerance.isEmpty()
             ? Optional.empty()
-            : told(family.volts().get(number - family.first()), tolerance, "JEDEC zener type number");
+            : told(
+                family.volts().get(number - family.first()), tolerance, "JEDEC zener type number");
       }
     }
     return Optional.empty();

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What holds for every mark, on parts of every class: pieces of real marks thrown together. */
 class MarkLawsTest {
@@ -41,7 +41,9 @@ class MarkLawsTest {
       Readings<ValueReading> answer = ComponentValues.read(mark, part);
       boolean read = answer.outcome() == Readings.Outcome.READ;
       for (ValueReading each : answer.readings()) {
-        assertThat(each.amount().quantity() == part.quantity()).as("%s: %s", mark, each).isEqualTo(read);
+        assertThat(each.amount().quantity() == part.quantity())
+            .as("%s: %s", mark, each)
+            .isEqualTo(read);
         assertThat(each.amount().value() >= 0 || part == PartClass.REGULATOR).as(mark).isTrue();
         assertThat(each.why()).isNotBlank();
       }
@@ -69,7 +71,6 @@ class MarkLawsTest {
   private static void assertReadsBack(String mark, Amount amount, PartClass part) {
     assertThat(ComponentValues.read(amount.text(), part).readings())
         .as("%s as %s", mark, amount.text())
-        .anyMatch(
-            back -> Math.abs(back.amount().value() / amount.value() - 1) < 1e-5);
+        .anyMatch(back -> Math.abs(back.amount().value() / amount.value() - 1) < 1e-5);
   }
 }

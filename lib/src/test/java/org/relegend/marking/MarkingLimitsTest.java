@@ -62,8 +62,7 @@ class MarkingLimitsTest {
     String longest = "4k7" + " ".repeat(197);
 
     assertThat(ComponentValues.read(longest).outcome()).isEqualTo(Readings.Outcome.READ);
-    assertThat(ComponentValues.read(longest + " ").outcome())
-        .isEqualTo(Readings.Outcome.MALFORMED);
+    assertThat(ComponentValues.read(longest + " ").outcome()).isEqualTo(Readings.Outcome.MALFORMED);
     assertThat(Texts.quoted("a".repeat(40))).doesNotContain("…");
     assertThat(Texts.quoted("a".repeat(41))).contains("…");
   }
@@ -154,7 +153,8 @@ class MarkingLimitsTest {
   @Test
   void ceramicColours_tellPercentFrom10pF() {
     assertThat(texts("black brown black black green", PartClass.CAPACITOR)).contains("10 pF");
-    assertThat(texts("black white brown white green", PartClass.CAPACITOR)).doesNotContain("9.1 pF");
+    assertThat(texts("black white brown white green", PartClass.CAPACITOR))
+        .doesNotContain("9.1 pF");
   }
 
   /** 1e-6 of closeness; reach from 1e-30 to 1e30. */
@@ -172,8 +172,18 @@ class MarkingLimitsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.2, E6", "0.21, E3", "0.1, E12", "0.101, E6", "0.05, E24", "0.051, E12", "0.02, E48",
-    "0.021, E24", "0.01, E96", "0.011, E48", "0.005, E192", "0.0051, E96"
+    "0.2, E6",
+    "0.21, E3",
+    "0.1, E12",
+    "0.101, E6",
+    "0.05, E24",
+    "0.051, E12",
+    "0.02, E48",
+    "0.021, E24",
+    "0.01, E96",
+    "0.011, E48",
+    "0.005, E192",
+    "0.0051, E96"
   })
   void series_isThatOfTheNextWiderTolerance(double tolerance, PreferredSeries series) {
     assertThat(PreferredSeries.pairedWith(tolerance)).isEqualTo(series);

@@ -23,9 +23,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The table of marks: each is read rightly, left open with all its readings, or left unread; none is
- * read wrong without a word. The rows were written from the sources named in them before the code
- * was tried on them.
+ * The table of marks: each is read rightly, left open with all its readings, or left unread; none
+ * is read wrong without a word. The rows were written from the sources named in them before the
+ * code was tried on them.
  */
 class MarksTest {
   private static final YearRange YEARS = new YearRange(1950, 1999);
@@ -35,8 +35,13 @@ class MarksTest {
         new InputStreamReader(
             Objects.requireNonNull(MarksTest.class.getResourceAsStream("marks.csv")),
             StandardCharsets.UTF_8)) {
-      return CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get()
-          .parse(table).getRecords();
+      return CSVFormat.RFC4180
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .get()
+          .parse(table)
+          .getRecords();
     } catch (IOException fault) {
       throw new UncheckedIOException(fault);
     }
