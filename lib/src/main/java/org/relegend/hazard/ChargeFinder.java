@@ -25,6 +25,9 @@ final class ChargeFinder {
 
   private record Ends(Node a, Node b) {}
 
+  /** A capacitor, or one section of a can. */
+  private record Plates(Part part, OptionalDouble farads) {}
+
   private final Circuit circuit;
   private final Wires wires;
   private final Levels levels;
@@ -43,15 +46,15 @@ final class ChargeFinder {
 
   /** All there are, those of most energy first, those without figures last. */
   List<StoredCharge> find() {
-    Map<Ends, List<Part>> banks = new LinkedHashMap<>();
+    Map<Ends, List<Plates>> banks = new LinkedHashMap<>();
     for (Part part : circuit.map().parts()) {
       Optional<Kind> kind = circuit.kindOf(part.id());
       if (kind.filter(found -> found.family().equals("capacitor")).isPresent()) {
-        for (PinPath path : kind.get().pathsOf(part)) {
-          if (path.conduction() == Conduction.CAPACITIVE) {
-            enter(banks, part, path);
-          }
-        }
+        List<PinPath> paths =
+            kind.get().pathsOf(part).stream().filter(ChargeFinder::isPlates).toList();
+        OptionalDouble farads =
+            paths.size() > 1 ? Values.faradsOfSection(part) : Values.farads(part);
+        paths.forEach(path -> enter(banks, new Plates(part, farads), path));
       }
     }
     List<StoredCharge> found = new ArrayList<>();
@@ -62,28 +65,34 @@ final class ChargeFinder {
     return found;
   }
 
-  private void enter(Map<Ends, List<Part>> banks, Part part, PinPath path) {
-    for (Node from : circuit.nodesOf(new PinRef(part.id(), path.from()))) {
-      for (Node to : circuit.nodesOf(new PinRef(part.id(), path.to()))) {
+  /** Between pins whose roles nobody could read there may be plates as well. */
+  private static boolean isPlates(PinPath path) {
+    return path.conduction() == Conduction.CAPACITIVE || path.conduction() == Conduction.UNKNOWN;
+  }
+
+  private void enter(Map<Ends, List<Plates>> banks, Plates plates, PinPath path) {
+    PartId part = plates.part().id();
+    for (Node from : circuit.nodesOf(new PinRef(part, path.from()))) {
+      for (Node to : circuit.nodesOf(new PinRef(part, path.to()))) {
         Ends ends = new Ends(wires.head(from), wires.head(to));
         Ends turned = new Ends(ends.b(), ends.a());
         if (!ends.a().equals(ends.b())) {
           banks
               .computeIfAbsent(banks.containsKey(turned) ? turned : ends, key -> new ArrayList<>())
-              .add(part);
+              .add(plates);
         }
       }
     }
   }
 
-  private StoredCharge charge(Ends ends, List<Part> parts) {
+  private StoredCharge charge(Ends ends, List<Plates> plates) {
+    List<Part> parts = plates.stream().map(Plates::part).toList();
     Set<PartId> unread = new LinkedHashSet<>();
     double farads = 0;
-    for (Part part : parts) {
-      OptionalDouble value = Values.farads(part);
-      farads += value.orElse(0);
-      if (value.isEmpty()) {
-        unread.add(part.id());
+    for (Plates one : plates) {
+      farads += one.farads().orElse(0);
+      if (one.farads().isEmpty()) {
+        unread.add(one.part().id());
       }
     }
     OptionalDouble rated = rated(parts);

@@ -27,6 +27,9 @@ final class Swings {
     }
   }
 
+  /** Farads from which a capacitor is a reservoir and no suppressor (common practice). */
+  private static final double RESERVOIR = 1e-6;
+
   private final Walk walk;
   private final Declared declared;
   private final MainsReach mains;
@@ -70,12 +73,16 @@ final class Swings {
   }
 
   private void onwards(PriorityQueue<Waiting> open, Node node, Swing swing) {
+    boolean steady = !isSource(node) && hasReservoir(node);
     for (Step step : walk.steps(node)) {
       boolean capacitor = walk.isCapacitor(step);
+      if (capacitor && steady) {
+        continue;
+      }
       boolean leaves = mains.has(node) && !mains.has(step.to());
       if (!declared.isFixed(step.to())
           && !leaves
-          && (capacitor || walk.isRectifier(step) == false && walk.passesSurely(step))) {
+          && (capacitor || walk.passesSurely(step))) {
         open.add(
             new Waiting(
                 step.to(),
@@ -83,6 +90,14 @@ final class Swings {
                     swing.rms(), swing.source(), Optional.of(step), swing.coupled() || capacitor)));
       }
     }
+  }
+
+  /** The middle of a doubler: so large a capacitor to 0 V leaves nothing that swings. */
+  private boolean hasReservoir(Node node) {
+    return walk.steps(node).stream()
+        .filter(step -> walk.isCapacitor(step) && declared.isGround(step.to()))
+        .flatMap(step -> walk.circuit().map().part(step.in().part()).stream())
+        .anyMatch(part -> Values.farads(part).orElse(0) >= RESERVOIR);
   }
 
   Optional<Swing> at(Node node) {

@@ -2,6 +2,7 @@ package org.relegend.hazard;
 
 import java.util.OptionalDouble;
 import org.relegend.map.Part;
+import org.relegend.marking.CapacitorSections;
 import org.relegend.marking.ComponentValues;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.Readings;
@@ -18,6 +19,18 @@ final class Values {
     return greatest(part, Quantity.CAPACITANCE);
   }
 
+  /**
+   * Of one section of a can: the greatest that its value names, since nobody told which pin is
+   * which.
+   */
+  static OptionalDouble faradsOfSection(Part part) {
+    OptionalDouble greatest =
+        CapacitorSections.of(part.value()).stream()
+            .mapToDouble(section -> section.capacitance().value())
+            .max();
+    return greatest.isPresent() ? greatest : farads(part);
+  }
+
   static OptionalDouble ohms(Part part) {
     return greatest(part, Quantity.RESISTANCE);
   }
@@ -27,12 +40,12 @@ final class Values {
     return greatest(part, Quantity.VOLTAGE);
   }
 
-  /** The rated voltage told beside a capacitor's value. */
+  /** The highest voltage told beside a capacitor's value. */
   static OptionalDouble ratedVolts(Part part) {
     return ComponentValues.read(part.value(), Quantity.CAPACITANCE).readings().stream()
-        .map(reading -> reading.rated(Quantity.VOLTAGE))
-        .filter(OptionalDouble::isPresent)
-        .mapToDouble(OptionalDouble::getAsDouble)
+        .flatMap(reading -> reading.ratings().stream())
+        .filter(rating -> rating.quantity() == Quantity.VOLTAGE)
+        .mapToDouble(rating -> rating.value())
         .max();
   }
 

@@ -120,4 +120,99 @@ class StoredChargeTest {
     map = HazardMaps.with(map, "B", Potential.Nature.AC, 17);
     assertThat(charges(map).get(0).volts().orElseThrow()).isCloseTo(48.08, within(0.01));
   }
+
+  private static StoredCharge charge(String text, String capacitor) {
+    return charges(SupplySketch.of(text).map()).stream()
+        .filter(one -> one.capacitors().contains(new PartId(capacitor)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** 120 V rms: 169.7 V at the peak, 339.4 V behind, and four times the energy: 5.76 J. */
+  @Test
+  void halfWaveDoubler_holdsTwiceThePeak() {
+    StoredCharge charge =
+        charge(
+            """
+            C1 cap-pol 100u +=:X -=:A
+            D1 diode - A=:0V K=:X
+            D2 diode - A=:X K=:OUT
+            C2 cap-pol 100u +=:OUT -=:0V
+            net 0V reference
+            net A ac 120
+            """,
+            "C2");
+    assertThat(charge.basis()).isEqualTo(StoredCharge.Basis.COMPUTED);
+    assertThat(charge.volts().orElseThrow()).isCloseTo(339.4, within(0.1));
+    assertThat(charge.discharge().orElseThrow().joules()).isCloseTo(5.76, within(0.01));
+  }
+
+  /** The same from end to end of a Delon doubler, on 120 V, and on the 230 V of the mains. */
+  @Test
+  void delonDoubler_holdsTwiceThePeak() {
+    String doubler =
+        """
+        %s
+        D1 diode - A=:A K=:OUT
+        D2 diode - A=:0V K=:A
+        C1 cap-pol 100u +=:OUT -=:M
+        C2 cap-pol 100u +=:M -=:0V
+        C3 cap 1u 1=:OUT 2=:0V
+        """;
+    StoredCharge winding =
+        charge(
+            doubler.formatted("T1 transformer - 3=secondary:A 4=secondary:M")
+                + "net 0V reference\nnet A ac 120",
+            "C3");
+    assertThat(winding.volts().orElseThrow()).isCloseTo(339.4, within(0.1));
+    StoredCharge mains = charge(doubler.formatted("J1 mains-terminal - L=:A N=:M"), "C3");
+    assertThat(mains.volts().orElseThrow()).isBetween(650.4, 2 * 650.6); // a bound, not tight
+  }
+
+  /** The larger of what was computed and what it is made for, and which that is. */
+  @Test
+  void rating_countsWhereItIsLarger_butNotAgainstAToldRail() {
+    String supply =
+        """
+        D1 diode - A=:A K=:RAW
+        C1 cap-pol 1000u_63V +=:RAW -=:0V
+        net 0V reference
+        net A ac 12
+        """;
+    assertThat(charge(supply, "C1").basis()).isEqualTo(StoredCharge.Basis.RATED);
+    assertThat(charge(supply, "C1").volts().orElseThrow()).isEqualTo(63);
+    StoredCharge told = charge(supply + "net RAW dc 15", "C1");
+    assertThat(told.basis()).isEqualTo(StoredCharge.Basis.DECLARED);
+    assertThat(told.volts().orElseThrow()).isEqualTo(15);
+    StoredCharge more = charge(supply.replace("_63V", "_10V"), "C1");
+    assertThat(more.basis()).isEqualTo(StoredCharge.Basis.COMPUTED);
+    assertThat(more.volts().orElseThrow()).isCloseTo(16.97, within(0.01));
+  }
+
+  /** Between plus and minus 45 V stand 90 V: 0.405 J in 100 uF. */
+  @Test
+  void capacitorAcrossBothRails_holdsTheirSum() {
+    StoredCharge charge =
+        charge("C1 cap-pol 100u +=:P -=:N\nnet P dc 45\nnet N dc -45", "C1");
+    assertThat(charge.discharge().orElseThrow().joules()).isCloseTo(0.405, within(1e-9));
+  }
+
+  /** Which pin is which section nobody told: each may be the largest, 40 uF at 450 V: 4.05 J. */
+  @Test
+  void sectionsOfACan_eachHoldTheirCharge() {
+    List<StoredCharge> charges =
+        charges(
+            SupplySketch.of("C1 cap-multi 40u+40u+20u_450V 1=:B1 2=:B2 3=:B3 -=:0V").map());
+    assertThat(charges)
+        .hasSize(3)
+        .allMatch(one -> Math.abs(one.discharge().orElseThrow().joules() - 4.05) < 1e-9);
+  }
+
+  @Test
+  void canWhoseCommonNobodyNamed_keepsItsSections() {
+    List<StoredCharge> charges =
+        charges(SupplySketch.of("C1 cap-multi 8+8_450V 1=:B1 2=:B2 9=tag:CH").map());
+    assertThat(charges).map(one -> one.ends().size()).isNotEmpty();
+    assertThat(charges.stream().flatMap(one -> one.ends().stream()).distinct()).hasSize(3);
+  }
 }

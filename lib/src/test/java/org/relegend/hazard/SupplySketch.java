@@ -21,7 +21,7 @@ import org.relegend.map.Potential;
 import org.relegend.map.Table;
 
 /** A map drawn part by part: "T1 transformer 230V 1=primary:L 2=primary:N 3=:A". */
-final class SupplySketch {
+public final class SupplySketch {
   private final List<Part> parts = new ArrayList<>();
   private final Map<String, List<String>> pinsOn = new LinkedHashMap<>();
   private final Map<String, Potential> told = new LinkedHashMap<>();
@@ -30,7 +30,7 @@ final class SupplySketch {
    * Of lines: "R1 resistor 4k7 1=:A 2=:B" is a part, "net A dc 300" tells a net; - stands for
    * nothing, _ for a space, and a kind may end in @ and its package.
    */
-  static SupplySketch of(String text) {
+  public static SupplySketch of(String text) {
     SupplySketch sketch = new SupplySketch();
     for (String line : text.strip().split("\\R")) {
       String[] words = line.strip().split("\\s+");
@@ -94,7 +94,7 @@ final class SupplySketch {
     return told.containsKey(net);
   }
 
-  BoardMap map() {
+  public BoardMap map() {
     List<Net> nets = new ArrayList<>();
     pinsOn.forEach(
         (name, pins) -> {

@@ -73,6 +73,7 @@ final class HazardsCommand extends Answering {
 
   private static boolean holds(Hazards hazards) {
     return hazards.unmarked().isEmpty()
+        && hazards.signs().isEmpty()
         && hazards.mains().chassis().isEmpty()
         && hazards.mains().contradictions().isEmpty()
         && hazards.mains().barriers().stream().allMatch(barrier -> barrier.failure().isEmpty());

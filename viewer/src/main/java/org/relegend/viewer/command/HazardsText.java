@@ -14,6 +14,7 @@ import org.relegend.hazard.MainsReach;
 import org.relegend.hazard.Reached;
 import org.relegend.hazard.StoredCharge;
 import org.relegend.hazard.Unmarked;
+import org.relegend.hazard.WaitTime;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Names;
 import org.relegend.map.PartId;
@@ -50,6 +51,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
         limits.title(),
         limits.source());
     reached(out);
+    new SuspectText(map, hazards).print(out);
     barriers(out);
     unmarked(out);
     charges(out);
@@ -66,6 +68,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
   private void reached(PrintWriter out) {
     if (hazards.reached().isEmpty()) {
       line(out, "No net is known to carry mains or high voltage: that is not known, not absent.");
+      noVolts(out);
       return;
     }
     line(out, "Mains and high voltage reach:");
@@ -78,6 +81,10 @@ record HazardsText(BoardMap map, Hazards hazards) {
           reached.through().isEmpty() ? "" : "through " + parts(reached.through()));
     }
     table.print(out, "  ");
+    noVolts(out);
+  }
+
+  private void noVolts(PrintWriter out) {
     hazards
         .noVolts()
         .forEach(
@@ -94,10 +101,11 @@ record HazardsText(BoardMap map, Hazards hazards) {
       String name = map.nameOf(barrier.part());
       line(
           out,
-          "%s: mains at %s; kept from %s",
+          "%s: mains at %s; kept from %s%s",
           name,
           pins(barrier.near()),
-          barrier.far().isEmpty() ? "nothing" : pins(barrier.far()));
+          barrier.far().isEmpty() ? "nothing" : pins(barrier.far()),
+          barrier.far().isEmpty() ? "" : ", if its pins are as the map says");
       if (barrier.failure().isPresent()) {
         boolean shorted = barrier.failure().get() == MainsReach.Barrier.Failure.SHORTED;
         line(
@@ -188,9 +196,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
                         .formatted(
                             amount(charge.farads(), Quantity.CAPACITANCE),
                             amount(full.volts(), Quantity.VOLTAGE),
-                            charge.basis() == StoredCharge.Basis.RATED
-                                ? " (its rating, for no voltage is given)"
-                                : "",
+                            basis(charge),
                             energy(full.joules())))
             .orElse("value or voltage unknown: take it as charged");
     line(
@@ -205,6 +211,14 @@ record HazardsText(BoardMap map, Hazards hazards) {
       line(out, "    not counted, for the value isn't known: %s", parts(charge.unread()));
     }
     charge.discharge().ifPresent(full -> times(out, charge, full));
+  }
+
+  private static String basis(StoredCharge charge) {
+    return switch (charge.basis()) {
+      case RATED -> " (its rating, for no voltage is given, or a lower one)";
+      case COMPUTED -> " (computed from voltages of the map)";
+      case DECLARED, UNKNOWN -> "";
+    };
   }
 
   private void times(PrintWriter out, StoredCharge charge, Discharge full) {
@@ -236,7 +250,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
     return full.volts() <= lower
         ? "never above %s by these figures".formatted(to)
         : "%s after at least %s"
-            .formatted(to, amount(charge.secondsTo(lower).orElseThrow(), Quantity.TIME));
+            .formatted(to, WaitTime.text(charge.secondsTo(lower).orElseThrow()));
   }
 
   /** Joules take the same prefixes as watts. */

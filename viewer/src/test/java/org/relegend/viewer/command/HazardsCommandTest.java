@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.hazard.Cautions;
 import org.relegend.hazard.HazardMaps;
+import org.relegend.hazard.SupplySketch;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Potential;
 import org.relegend.map.ZoneId;
@@ -118,5 +119,39 @@ class HazardsCommandTest {
     Shell.Run run = shell.run("hazards", folder);
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("that is not known, not absent");
+  }
+
+  /** What is suspected and what comes in a fault stand apart from what is known. */
+  @Test
+  void supplyWithoutVolts_isToldAsUnknown_andFaultsInTheirOwnGrade()
+      throws StoreException, IOException {
+    Path folder =
+        saved(
+            SupplySketch.of(
+                    """
+                    J1 mains-terminal - L=:L N=:N
+                    J2 connector IEC_inlet_230V 1=:X1 2=:X2
+                    T1 transformer - 1=primary:L 2=primary:N 3=secondary:A 4=secondary:B
+                    V1 triode - A=:HT G=:G K=:K
+                    R1 resistor 10M 1=:PLUS 2=:MINUS
+                    BT1 battery 12V_lead-acid +=:BP -=:BM
+                    net HT dc 300
+                    net PLUS dc 45
+                    net MINUS dc -45
+                    """)
+                .map());
+    Shell.Run run = shell.run("hazards", folder);
+    assertThat(run.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains(
+            "LOOKS LIKE MAINS: J2 is called a part of the mains",
+            "UNKNOWN, TAKE AS HIGH: A, B (fed by a winding of T1 whose voltage nobody told)",
+            "Between PLUS and MINUS there are 90 V.",
+            "May carry 300 V from HT if a part fails: G by V1, K by V1.",
+            "BT1 (lead-acid) stays live with the plug out",
+            "kept from T1.3 T1.4, if its pins are as the map says");
+    Shell.Run json = shell.run("hazards", folder, "--json");
+    assertThat(schema().validate(json.out(), InputFormat.JSON)).isEmpty();
+    assertThat(json.out()).contains("\"mayReach\"", "\"looksLikeMains\"", "\"across\"");
   }
 }

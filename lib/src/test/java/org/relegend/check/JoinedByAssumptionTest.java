@@ -1,0 +1,37 @@
+package org.relegend.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.relegend.check.CheckCase.assertQuiet;
+import static org.relegend.check.CheckCase.only;
+import static org.relegend.check.CheckCase.subjects;
+
+import org.junit.jupiter.api.Test;
+import org.relegend.hazard.HazardMaps;
+import org.relegend.hazard.SupplySketch;
+import org.relegend.map.BoardMap;
+
+class JoinedByAssumptionTest {
+  private static final Check CHECK = new JoinedByAssumption();
+
+  private static BoardMap supply(String roleOfPin3) {
+    return SupplySketch.of(
+            """
+            J1 mains-terminal - L=:L N=:N
+            T1 transformer - 1=primary:L 2=primary:N 3=%s:A 4=secondary:B
+            """
+                .formatted(roleOfPin3))
+        .map();
+  }
+
+  @Test
+  void fires_forARoleThatCantBeRead() {
+    Finding finding = only(CHECK, supply("230V"));
+    assertThat(subjects(finding)).containsExactly("T1");
+    assertQuiet(CHECK, supply("secondary"));
+  }
+
+  @Test
+  void isQuiet_whereAllIsTold() {
+    assertQuiet(CHECK, HazardMaps.demo());
+  }
+}
