@@ -20,7 +20,10 @@ final class LooksLikeMains implements Check {
 
   private Finding finding(CheckContext context, MainsSign sign) {
     List<Subject> subjects = new ArrayList<>(List.of(sign.subject()));
-    sign.nodes().stream().map(Node::subject).filter(s -> !subjects.contains(s)).forEach(subjects::add);
+    sign.nodes().stream()
+        .map(Node::subject)
+        .filter(s -> !subjects.contains(s))
+        .forEach(subjects::add);
     return new Finding(
         code(),
         Severity.WARNING,

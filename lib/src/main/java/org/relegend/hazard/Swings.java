@@ -80,9 +80,7 @@ final class Swings {
         continue;
       }
       boolean leaves = mains.has(node) && !mains.has(step.to());
-      if (!declared.isFixed(step.to())
-          && !leaves
-          && (capacitor || walk.passesSurely(step))) {
+      if (!declared.isFixed(step.to()) && !leaves && (capacitor || walk.passesSurely(step))) {
         open.add(
             new Waiting(
                 step.to(),

@@ -192,8 +192,7 @@ class StoredChargeTest {
   /** Between plus and minus 45 V stand 90 V: 0.405 J in 100 uF. */
   @Test
   void capacitorAcrossBothRails_holdsTheirSum() {
-    StoredCharge charge =
-        charge("C1 cap-pol 100u +=:P -=:N\nnet P dc 45\nnet N dc -45", "C1");
+    StoredCharge charge = charge("C1 cap-pol 100u +=:P -=:N\nnet P dc 45\nnet N dc -45", "C1");
     assertThat(charge.discharge().orElseThrow().joules()).isCloseTo(0.405, within(1e-9));
   }
 
@@ -201,8 +200,7 @@ class StoredChargeTest {
   @Test
   void sectionsOfACan_eachHoldTheirCharge() {
     List<StoredCharge> charges =
-        charges(
-            SupplySketch.of("C1 cap-multi 40u+40u+20u_450V 1=:B1 2=:B2 3=:B3 -=:0V").map());
+        charges(SupplySketch.of("C1 cap-multi 40u+40u+20u_450V 1=:B1 2=:B2 3=:B3 -=:0V").map());
     assertThat(charges)
         .hasSize(3)
         .allMatch(one -> Math.abs(one.discharge().orElseThrow().joules() - 4.05) < 1e-9);
