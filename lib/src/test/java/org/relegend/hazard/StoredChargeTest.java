@@ -166,7 +166,7 @@ class StoredChargeTest {
             "C3");
     assertThat(winding.volts().orElseThrow()).isCloseTo(339.4, within(0.1));
     StoredCharge mains = charge(doubler.formatted("J1 mains-terminal - L=:A N=:M"), "C3");
-    assertThat(mains.volts().orElseThrow()).isBetween(650.4, 2 * 650.6); // a bound, not tight
+    assertThat(mains.volts().orElseThrow()).isGreaterThan(650.4); // a bound from above
   }
 
   /** The larger of what was computed and what it is made for, and which that is. */

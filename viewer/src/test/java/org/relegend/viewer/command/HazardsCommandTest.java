@@ -141,7 +141,7 @@ class HazardsCommandTest {
                     """)
                 .map());
     Shell.Run run = shell.run("hazards", folder);
-    assertThat(run.code()).isEqualTo(Commands.DOES_NOT_HOLD);
+    assertThat(run.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains(
             "LOOKS LIKE MAINS: J2 is called a part of the mains",
