@@ -147,7 +147,7 @@ class HazardsCommandTest {
             "LOOKS LIKE MAINS: J2 is called a part of the mains",
             "UNKNOWN, TAKE AS HIGH: A, B (fed by a winding of T1 whose voltage nobody told)",
             "Between PLUS and MINUS there are 90 V.",
-            "May carry 300 V from HT if a part fails: G by V1, K by V1.",
+            "May carry 300 V from HT if a part fails: K by V1, G by V1.",
             "BT1 (lead-acid) stays live with the plug out",
             "kept from T1.3 T1.4, if its pins are as the map says");
     Shell.Run json = shell.run("hazards", folder, "--json");
