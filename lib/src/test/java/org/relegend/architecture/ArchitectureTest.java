@@ -30,12 +30,14 @@ class ArchitectureTest {
           Map.entry("lineup", Set.of("map")),
           Map.entry("store", Set.of("map", "marking", "lineup", "bench")),
           Map.entry("circuit", Set.of("map", "marking")),
+          Map.entry("solve", Set.of("map", "marking", "circuit")),
           Map.entry("scan", Set.of("map", "marking", "circuit", "lineup", "store")),
           Map.entry("table", Set.of("map", "marking", "circuit")),
           Map.entry("twin", Set.of("map", "marking", "circuit", "lineup")),
           Map.entry("hazard", Set.of("map", "marking", "circuit", "lineup")),
           Map.entry(
-              "bench", Set.of("map", "marking", "circuit", "table", "twin", "lineup", "hazard")),
+              "bench",
+              Set.of("map", "marking", "circuit", "solve", "table", "twin", "lineup", "hazard")),
           Map.entry("check", Set.of("map", "marking", "circuit", "twin", "lineup", "hazard")),
           Map.entry("share", Set.of("map", "store", "lineup", "scan", "hazard")),
           Map.entry(
@@ -83,7 +85,8 @@ class ArchitectureTest {
     onlyIn("com.fasterxml.jackson..", "store");
     onlyIn("org.jgrapht..", "circuit", "twin");
     onlyIn("org.apache.pdfbox..", "scan", "sheet");
-    onlyIn("org.ejml..", "lineup", "hazard");
+    onlyIn("org.ejml..", "lineup", "hazard", "solve");
+    onlyIn("org.hipparchus..", "solve");
     onlyIn("boofcv..", "lineup");
     onlyIn("org.apache.commons.csv..", "table", "circuit", "lineup");
     onlyIn("com.drew..", "scan");

@@ -1,0 +1,112 @@
+package org.relegend.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.complex.Complex;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Against ngspice, an independent simulator, which has its own equations of diodes and transistors;
+ * what it has no device for is written as controlled sources. Within 1 % or 10 mV. Skipped where
+ * the program isn't there (Debian: apt-get install ngspice).
+ */
+class NgspiceIT {
+  /** Each circuit has some 200 faults or more; nine circuits, 24 or more of each. */
+  private static final int FAULTS_EACH = 24;
+
+  /**
+   * A node that hangs on nothing but the leaks of junctions that are off, which each simulator adds
+   * in its own way, in ohms. No meter reads it.
+   */
+  private static final double NO_METER_READS = 1e9;
+
+  static List<ChannelCircuit> circuits() {
+    return SampleCircuits.all();
+  }
+
+  @BeforeEach
+  void isThere() {
+    assumeTrue(Ngspice.isThere(), "skipped: /usr/bin/ngspice isn't there");
+  }
+
+  @ParameterizedTest
+  @MethodSource("circuits")
+  void healthy_allNodesAgree(ChannelCircuit circuit) throws Exception {
+    Netlist netlist = circuit.mapped().netlist();
+    OperatingPoint point = OperatingPoint.of(netlist);
+    assertThat(point.unsolved()).isEmpty();
+    assertThat(differing(netlist, point)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("circuits")
+  void faulty_allNodesAgree(ChannelCircuit circuit) throws Exception {
+    Netlist netlist = circuit.mapped().netlist();
+    OperatingPoint healthy = OperatingPoint.of(netlist);
+    List<Fault> faults =
+        UsualFailures.of(netlist).stream()
+            .filter(fault -> !fault.part().matches("[A-Z]+2\\d\\d"))
+            .toList();
+    List<String> wrong = new ArrayList<>();
+    int compared = 0;
+    for (int k = 0; k < FAULTS_EACH; k++) {
+      Fault fault = faults.get(k * faults.size() / FAULTS_EACH);
+      Netlist faulty = fault.appliedTo(netlist);
+      List<String> differing = differing(faulty, healthy.changedTo(faulty));
+      compared++;
+      differing.forEach(node -> wrong.add(fault.part() + " " + fault.text() + ": " + node));
+    }
+    assertThat(compared).isEqualTo(FAULTS_EACH);
+    assertThat(wrong).isEmpty();
+  }
+
+  private static List<String> differing(Netlist netlist, OperatingPoint point) throws Exception {
+    Map<String, Double> theirs = Ngspice.direct(netlist);
+    assertThat(theirs).as("ngspice has a solution").hasSameSizeAs(netlist.nodes());
+    List<String> differing = new ArrayList<>();
+    theirs.forEach(
+        (node, volts) -> {
+          if (point.ohms(node).orElse(0) > NO_METER_READS) {
+            return;
+          }
+          double ours = point.volts(node).orElse(Double.NaN);
+          if (!(Math.abs(ours - volts) <= Math.max(0.01, 0.01 * Math.abs(volts)))) {
+            differing.add("%s: %s here, %s there".formatted(node, ours, volts));
+          }
+        });
+    return differing;
+  }
+
+  /** Without op-amps, whose bandwidth the decks don't have. */
+  @Test
+  void smallSignals_agreeInLevelAndPhase() throws Exception {
+    Netlist netlist = SampleCircuits.PREAMPLIFIER.mapped().netlist();
+    OperatingPoint point = OperatingPoint.of(netlist);
+    // the generator, which has no direct voltage of its own, holds what the input rests at
+    double rest = point.volts("A_IN").orElseThrow();
+    SpiceDeck deck = new SpiceDeck(netlist.withKnown("A_IN", rest));
+    for (double hertz : new double[] {20, 1000, 20000}) {
+      for (String node : List.of("A_B1", "A_C1N", "A_C2N", "A_OUT")) {
+        Map<String, Double> printed = Ngspice.run(deck.alternating("A_IN", node, hertz));
+        String name = deck.nodes().getOrDefault(node, "");
+        Complex ours = point.at(hertz).gain("A_IN", node).orElseThrow();
+        assertThat(ours.getReal())
+            .isCloseTo(printed.get("vr(" + name + ")"), within(tolerance(ours)));
+        assertThat(ours.getImaginary())
+            .isCloseTo(printed.get("vi(" + name + ")"), within(tolerance(ours)));
+      }
+    }
+  }
+
+  private static double tolerance(Complex value) {
+    return 0.01 * value.norm() + 1e-6;
+  }
+}
