@@ -43,11 +43,9 @@ public record BipolarTransistor(
     double be = polarity * (v[1] - v[2]);
     double bc = polarity * (v[1] - v[0]);
     double forward = saturation * (Exponential.value(be / vt) - 1) + Junction.LEAST_SIEMENS * be;
-    double forwardSlope =
-        saturation / vt * Exponential.slope(be / vt) + Junction.LEAST_SIEMENS;
+    double forwardSlope = saturation / vt * Exponential.slope(be / vt) + Junction.LEAST_SIEMENS;
     double reverse = saturation * (Exponential.value(bc / vt) - 1) + Junction.LEAST_SIEMENS * bc;
-    double reverseSlope =
-        saturation / vt * Exponential.slope(bc / vt) + Junction.LEAST_SIEMENS;
+    double reverseSlope = saturation / vt * Exponential.slope(bc / vt) + Junction.LEAST_SIEMENS;
     // 1 / qb; it can't turn the current round, however far a step of Newton's method goes
     double early = Math.max(1 - bc / earlyVolts, 0.01);
     double earlySlope = early > 0.01 ? -1 / earlyVolts : 0;
@@ -77,10 +75,8 @@ public record BipolarTransistor(
     double vt = Exponential.THERMAL_VOLTS;
     double be = polarity * (to[1] - to[2]);
     double bc = polarity * (to[1] - to[0]);
-    double limitedBe =
-        Exponential.limited(polarity * (from[1] - from[2]), be, vt, saturation);
-    double limitedBc =
-        Exponential.limited(polarity * (from[1] - from[0]), bc, vt, saturation);
+    double limitedBe = Exponential.limited(polarity * (from[1] - from[2]), be, vt, saturation);
+    double limitedBc = Exponential.limited(polarity * (from[1] - from[0]), bc, vt, saturation);
     to[2] = to[1] - polarity * limitedBe;
     to[0] = to[1] - polarity * limitedBc;
     return limitedBe != be || limitedBc != bc;

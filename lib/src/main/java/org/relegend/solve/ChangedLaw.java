@@ -5,8 +5,8 @@ package org.relegend.solve;
  *
  * @param device its name in the netlist
  */
-public record ChangedLaw(
-    String part, FailureMode mode, String text, String device, DeviceLaw law) implements Fault {
+public record ChangedLaw(String part, FailureMode mode, String text, String device, DeviceLaw law)
+    implements Fault {
   @Override
   public Netlist appliedTo(Netlist healthy) {
     Device old =

@@ -40,7 +40,9 @@ public interface DeviceLaw {
    */
   default void react(double omega, double[] g, double[] b) {}
 
-  /** The law with its gain limited, for solving what is hard to solve at once; itself by default. */
+  /**
+   * The law with its gain limited, for solving what is hard to solve at once; itself by default.
+   */
   default DeviceLaw withGainAtMost(double gain) {
     return this;
   }

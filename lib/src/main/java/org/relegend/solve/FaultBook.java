@@ -34,8 +34,7 @@ public final class FaultBook {
     return new FaultBook(healthy, Map.copyOf(healthy.spread()), predicted.toList());
   }
 
-  private static PredictedFault predicted(
-      OperatingPoint healthy, Fault fault, List<String> nodes) {
+  private static PredictedFault predicted(OperatingPoint healthy, Fault fault, List<String> nodes) {
     OperatingPoint faulty = healthy.changedTo(fault.appliedTo(healthy.netlist()));
     return new PredictedFault(
         fault,

@@ -42,9 +42,7 @@ public record LinearRegulator(
   public Gradient[] currents(Gradient[] v) {
     Gradient input = v[0].subtract(v[1]).multiply(polarity);
     Gradient output = v[2].subtract(v[1]).multiply(polarity);
-    Gradient aim =
-        SmoothLaw.smaller(
-            input.subtract(dropout), input.newInstance(volts), 0.01);
+    Gradient aim = SmoothLaw.smaller(input.subtract(dropout), input.newInstance(volts), 0.01);
     Gradient free = SmoothLaw.positive(aim.subtract(output).divide(outputOhms), 1e-4);
     Gradient given = SmoothLaw.saturated(free.divide(limit)).multiply(limit);
     Gradient rest = SmoothLaw.saturated(input).multiply(quiescent);
@@ -60,12 +58,6 @@ public record LinearRegulator(
   public List<DeviceLaw> spread() {
     return List.of(
         new LinearRegulator(
-            polarity,
-            volts * (1 + tolerance),
-            dropout,
-            outputOhms,
-            limit,
-            quiescent,
-            tolerance));
+            polarity, volts * (1 + tolerance), dropout, outputOhms, limit, quiescent, tolerance));
   }
 }

@@ -132,7 +132,11 @@ final class NodalSystem {
    * @param rest currents out of each node
    * @return whether some device was kept from going all the way
    */
-  boolean fill(double[] x, double[] @org.jspecify.annotations.Nullable [] seen, DMatrixRMaj slopes, double[] rest) {
+  boolean fill(
+      double[] x,
+      double[] @org.jspecify.annotations.Nullable [] seen,
+      DMatrixRMaj slopes,
+      double[] rest) {
     slopes.zero();
     for (int n = 0; n < size(); n++) {
       slopes.data[n * size() + n] = LEAST_SIEMENS;

@@ -31,24 +31,17 @@ public record OpenCollectorComparator(
     Gradient input = v[1].subtract(v[0]).multiply(gain);
     Gradient on = SmoothLaw.saturated(input).add(1).multiply(0.5);
     Gradient across = v[2].subtract(v[4]);
-    Gradient sunk =
-        SmoothLaw.saturated(across.divide(onOhms * limit)).multiply(limit).multiply(on);
+    Gradient sunk = SmoothLaw.saturated(across.divide(onOhms * limit)).multiply(limit).multiply(on);
     Gradient rest = SmoothLaw.saturated(v[3].subtract(v[4])).multiply(draw);
     Gradient plus = SmoothLaw.saturated(v[3].subtract(v[0]).multiply(5)).multiply(bias);
     Gradient minus = SmoothLaw.saturated(v[3].subtract(v[1]).multiply(5)).multiply(bias);
     return new Gradient[] {
-      plus,
-      minus,
-      sunk,
-      rest.subtract(plus).subtract(minus),
-      rest.negate().subtract(sunk)
+      plus, minus, sunk, rest.subtract(plus).subtract(minus), rest.negate().subtract(sunk)
     };
   }
 
   @Override
   public DeviceLaw withGainAtMost(double most) {
-    return gain <= most
-        ? this
-        : new OpenCollectorComparator(most, bias, onOhms, limit, draw);
+    return gain <= most ? this : new OpenCollectorComparator(most, bias, onOhms, limit, draw);
   }
 }

@@ -37,8 +37,7 @@ public final class OperatingPoint {
     List<SolvedIsland> solved = new ArrayList<>();
     Set<String> unsolved = new LinkedHashSet<>();
     for (Netlist island : netlist.islands()) {
-      SolvedIsland.of(island)
-          .ifPresentOrElse(solved::add, () -> unsolved.addAll(unknown(island)));
+      SolvedIsland.of(island).ifPresentOrElse(solved::add, () -> unsolved.addAll(unknown(island)));
     }
     return new OperatingPoint(netlist, solved, unsolved);
   }

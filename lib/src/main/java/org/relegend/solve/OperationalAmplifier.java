@@ -5,9 +5,9 @@ import org.hipparchus.analysis.differentiation.Gradient;
 
 /**
  * An op-amp: non-inverting input, inverting input, output, positive supply, negative supply. The
- * output aims at gain times the input voltage, bends into its limits as x / sqrt(1 + x²), and
- * gives no more than its limiting current. A floating input is carried by its bias current to a
- * supply, where the current ends.
+ * output aims at gain times the input voltage, bends into its limits as x / sqrt(1 + x²), and gives
+ * no more than its limiting current. A floating input is carried by its bias current to a supply,
+ * where the current ends.
  *
  * @param gain open loop, at direct current
  * @param bandwidth gain times bandwidth, in hertz

@@ -116,9 +116,7 @@ final class PartDevices {
 
   private void resistor(String section) {
     OptionalDouble read =
-        kind.name().equals("zero-ohm")
-            ? OptionalDouble.of(0)
-            : number(Quantity.RESISTANCE);
+        kind.name().equals("zero-ohm") ? OptionalDouble.of(0) : number(Quantity.RESISTANCE);
     if (read.isEmpty()) {
       return;
     }
@@ -149,12 +147,7 @@ final class PartDevices {
     }
     double wiper = state.wipers().getOrDefault(part.id(), 0.5);
     // pots are made to 20 % (common practice)
-    add(
-        section,
-        new Potentiometer(ohms, wiper, 1, Math.max(spread, 0.1)),
-        "end",
-        "wiper",
-        "end");
+    add(section, new Potentiometer(ohms, wiper, 1, Math.max(spread, 0.1)), "end", "wiper", "end");
   }
 
   private void capacitor(String section) {
@@ -194,12 +187,10 @@ final class PartDevices {
       case "zener" ->
           number(Quantity.VOLTAGE)
               .ifPresent(
-                  volts ->
-                      add(section, HandbookModels.zener(Math.abs(volts)), "anode", "cathode"));
+                  volts -> add(section, HandbookModels.zener(Math.abs(volts)), "anode", "cathode"));
       case "tvs", "diac" -> add(section, new Resistance(1e9), "end", "end");
       case "led" -> add(section, HandbookModels.led(value()), "anode", "cathode");
-      default ->
-          add(section, HandbookModels.diode(part.kind(), value()), "anode", "cathode");
+      default -> add(section, HandbookModels.diode(part.kind(), value()), "anode", "cathode");
     }
   }
 
@@ -259,8 +250,7 @@ final class PartDevices {
     double typed = HandbookModels.fixedVolts(value());
     double volts = Math.abs(Double.isNaN(typed) ? written : typed);
     switch (kind.name()) {
-      case "regulator-adj" ->
-          add(section, HandbookModels.adjustable(), "in", "adjust", "out");
+      case "regulator-adj" -> add(section, HandbookModels.adjustable(), "in", "adjust", "out");
       case "reference" ->
           add(
               section,

@@ -9,8 +9,7 @@ import java.util.Map;
  * conductor.
  */
 public record SeveredTerminals(
-    String part, FailureMode mode, String text, List<DeviceTerminal> terminals)
-    implements Fault {
+    String part, FailureMode mode, String text, List<DeviceTerminal> terminals) implements Fault {
   private static final String NODE = "severed";
 
   public SeveredTerminals {
@@ -28,8 +27,7 @@ public record SeveredTerminals(
                   .device(terminal.device())
                   .orElseThrow(
                       () ->
-                          new IllegalArgumentException(
-                              "there is no device " + terminal.device()));
+                          new IllegalArgumentException("there is no device " + terminal.device()));
       moved.put(terminal.device(), device.moved(terminal.index(), NODE));
     }
     return healthy.withDevices(

@@ -17,15 +17,12 @@ record SolvedIsland(NodalSystem system, double[] x, DMatrixRMaj slopes, DMatrixR
   /** Solved from nothing; empty where no solution was found. */
   static Optional<SolvedIsland> of(Netlist island) {
     NodalSystem system = new NodalSystem(island);
-    return new Continuation(system, new double[system.size()])
-        .solved()
-        .flatMap(x -> at(system, x));
+    return new Continuation(system, new double[system.size()]).solved().flatMap(x -> at(system, x));
   }
 
   private static Optional<SolvedIsland> at(NodalSystem system, double[] x) {
     DMatrixRMaj slopes = new Newton(system, new DenseStep()).slopesAt(x);
-    return DenseStep.inverse(slopes)
-        .map(inverse -> new SolvedIsland(system, x, slopes, inverse));
+    return DenseStep.inverse(slopes).map(inverse -> new SolvedIsland(system, x, slopes, inverse));
   }
 
   /** Several as one, side by side. */

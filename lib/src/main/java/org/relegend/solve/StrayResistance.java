@@ -10,8 +10,7 @@ import java.util.List;
  * @param ohms above zero
  */
 public record StrayResistance(
-    String part, FailureMode mode, String text, String a, String b, double ohms)
-    implements Fault {
+    String part, FailureMode mode, String text, String a, String b, double ohms) implements Fault {
   private static final String NAME = "stray resistance";
 
   @Override

@@ -44,10 +44,7 @@ public final class UsualFailures {
     String names =
         String.join(", ", terminals.stream().map(DeviceTerminal::device).distinct().toList());
     return new SeveredTerminals(
-        "",
-        FailureMode.BROKEN_CONDUCTOR,
-        "%s broken before %s".formatted(node, names),
-        terminals);
+        "", FailureMode.BROKEN_CONDUCTOR, "%s broken before %s".formatted(node, names), terminals);
   }
 
   private void device(Device device) {
@@ -231,6 +228,9 @@ public final class UsualFailures {
                 (node, terminals) ->
                     faults.add(
                         new SeveredTerminals(
-                            part, FailureMode.JOINT, "supply pin at " + node + " open", terminals))));
+                            part,
+                            FailureMode.JOINT,
+                            "supply pin at " + node + " open",
+                            terminals))));
   }
 }

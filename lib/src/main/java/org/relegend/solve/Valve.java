@@ -56,10 +56,8 @@ public record Valve(
       return new Gradient[] {current, gridCurrent, current.add(gridCurrent).negate()};
     }
     Gradient screen = SmoothLaw.positive(v[3].subtract(v[2]), 0.1);
-    Gradient current =
-        space(screen, grid.divide(screen)).multiply(anode.divide(kvb).atan());
-    Gradient taken =
-        SmoothLaw.positive(screen.divide(mu).add(grid), 0.01).pow(1.5).divide(kg2);
+    Gradient current = space(screen, grid.divide(screen)).multiply(anode.divide(kvb).atan());
+    Gradient taken = SmoothLaw.positive(screen.divide(mu).add(grid), 0.01).pow(1.5).divide(kg2);
     return new Gradient[] {
       current, gridCurrent, current.add(gridCurrent).add(taken).negate(), taken
     };

@@ -21,8 +21,7 @@ public record ValveDiode(double perveance) implements SmoothLaw {
 
   @Override
   public Gradient[] currents(Gradient[] v) {
-    Gradient current =
-        SmoothLaw.positive(v[0].subtract(v[1]), 0.01).pow(1.5).multiply(perveance);
+    Gradient current = SmoothLaw.positive(v[0].subtract(v[1]), 0.01).pow(1.5).multiply(perveance);
     return new Gradient[] {current, current.negate()};
   }
 }

@@ -44,8 +44,7 @@ class MappedCircuitTest {
             R3 resistor - M N
             R4 resistor 1k N GND
             """);
-    assertThat(mapped.gaps())
-        .contains(new Gap(new PartId("R103"), "its value isn't known"));
+    assertThat(mapped.gaps()).contains(new Gap(new PartId("R103"), "its value isn't known"));
     assertThat(mapped.open()).contains("A_M", "A_N");
     OperatingPoint point = OperatingPoint.of(mapped.netlist());
     assertThat(mapped.doubt(point, "A_M")).isGreaterThanOrEqualTo(10);
@@ -69,7 +68,8 @@ class MappedCircuitTest {
   @Test
   void loosePins_areOpen() {
     BoardMap map =
-        new ChannelCircuit("sample", Map.of("V+", 10.0), "R1 resistor 4k7 V+ M\nR2 resistor 1k M GND")
+        new ChannelCircuit(
+                "sample", Map.of("V+", 10.0), "R1 resistor 4k7 V+ M\nR2 resistor 1k M GND")
             .map();
     BoardMap loose =
         map.withNets(
@@ -78,8 +78,7 @@ class MappedCircuitTest {
                     map.net(new NetId("A_M"))
                         .orElseThrow()
                         .without(org.relegend.map.PinRef.parse("R102.1"))));
-    MappedCircuit mapped =
-        MappedCircuit.of(Circuit.of(loose), OperatingState.declared(loose));
+    MappedCircuit mapped = MappedCircuit.of(Circuit.of(loose), OperatingState.declared(loose));
     assertThat(mapped.open()).contains("R102.1", "A_M");
   }
 
@@ -96,8 +95,7 @@ class MappedCircuitTest {
                 R3 resistor 3k N GND
                 """)
             .map();
-    OperatingState state =
-        OperatingState.declared(map).withKnown(new NetId("A_M"), 8);
+    OperatingState state = OperatingState.declared(map).withKnown(new NetId("A_M"), 8);
     MappedCircuit mapped = MappedCircuit.of(Circuit.of(map), state);
     OperatingPoint point = OperatingPoint.of(mapped.netlist());
     assertThat(point.volts("A_N").orElseThrow()).isCloseTo(6, within(1e-6));
@@ -117,13 +115,11 @@ class MappedCircuitTest {
             R3 resistor 10k O L
             R4 resistor 10k L GND
             """);
-    MappedCircuit open =
-        new MappedCircuit(mapped.netlist(), mapped.gaps(), Set.of("A_L"));
+    MappedCircuit open = new MappedCircuit(mapped.netlist(), mapped.gaps(), Set.of("A_L"));
     OperatingPoint point = OperatingPoint.of(mapped.netlist());
     assertThat(open.doubt(point, "A_L")).isGreaterThanOrEqualTo(10);
     assertThat(open.doubt(point, "A_O")).isLessThan(0.01);
-    MappedCircuit input =
-        new MappedCircuit(mapped.netlist(), mapped.gaps(), Set.of("A_I"));
+    MappedCircuit input = new MappedCircuit(mapped.netlist(), mapped.gaps(), Set.of("A_I"));
     assertThat(input.doubt(point, "A_O")).isGreaterThan(5);
   }
 

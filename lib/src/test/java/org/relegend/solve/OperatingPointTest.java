@@ -33,8 +33,8 @@ class OperatingPointTest {
   }
 
   /**
-   * Sedra and Smith, Microelectronic Circuits, 5th edition, example 5.4: base at 4 V, collector
-   * 4.7 kilohms to 10 V, emitter 3.3 kilohms; 0.7 V at 1 mA: VE = 3.3 V, VC = 5.3 V (from memory).
+   * Sedra and Smith, Microelectronic Circuits, 5th edition, example 5.4: base at 4 V, collector 4.7
+   * kilohms to 10 V, emitter 3.3 kilohms; 0.7 V at 1 mA: VE = 3.3 V, VC = 5.3 V (from memory).
    */
   @Test
   void transistorWithEmitterResistor_asInTheTextbook() {
@@ -78,8 +78,7 @@ class OperatingPointTest {
    */
   @Test
   void selfBiasOfAJunctionFet_asInTheTextbook() {
-    FieldEffectTransistor fet =
-        new FieldEffectTransistor(1, false, -6, 8e-3 / 36, 0, 1e-14, 0, 0);
+    FieldEffectTransistor fet = new FieldEffectTransistor(1, false, -6, 8e-3 / 36, 0, 1e-14, 0, 0);
     OperatingPoint point =
         OperatingPoint.of(
             netlist(
@@ -259,9 +258,7 @@ class OperatingPointTest {
   @Test
   void badCircuits_areRefusedAtTheDoor() {
     assertThatThrownBy(
-            () ->
-                netlist(
-                    Map.of(), resistor("R1", 1, "A", "B"), resistor("R1", 1, "A", "B")))
+            () -> netlist(Map.of(), resistor("R1", 1, "A", "B"), resistor("R1", 1, "A", "B")))
         .hasMessageContaining("two devices are called R1");
     assertThatThrownBy(() -> netlist(Map.of("A", Double.NaN))).hasMessageContaining("node A");
     assertThatThrownBy(() -> resistor("R1", 0, "A", "B")).hasMessageContaining("no resistance");

@@ -99,7 +99,11 @@ final class SpiceDeck {
       line("J%d %s %s %s m%d", count, n.get(0), n.get(1), n.get(2), count);
       line(
           ".model m%d %s(VTO=%.10g BETA=%.10g LAMBDA=%.10g IS=%.10g)",
-          count, f.polarity() > 0 ? "NJF" : "PJF", f.threshold(), f.beta(), f.lambda(),
+          count,
+          f.polarity() > 0 ? "NJF" : "PJF",
+          f.threshold(),
+          f.beta(),
+          f.lambda(),
           f.saturation());
       return;
     }
@@ -113,10 +117,7 @@ final class SpiceDeck {
         f.lambda());
     line(
         "D%d %s %s d%d",
-        count,
-        n.get(f.polarity() > 0 ? 2 : 0),
-        n.get(f.polarity() > 0 ? 0 : 2),
-        count);
+        count, n.get(f.polarity() > 0 ? 2 : 0), n.get(f.polarity() > 0 ? 0 : 2), count);
     line(".model d%d D(IS=%.10g)", count, f.saturation());
   }
 
@@ -178,8 +179,7 @@ final class SpiceDeck {
         count,
         own,
         a.limit(),
-        bent(
-            "(v(%st)-v(%s))/%.10g".formatted(own, n.get(2), a.outputOhms() * a.limit())));
+        bent("(v(%st)-v(%s))/%.10g".formatted(own, n.get(2), a.outputOhms() * a.limit())));
     line("B%dd 0 %s I=v(%si)", count, n.get(2), own);
     line("B%de %s 0 I=%s", count, n.get(3), positive("v(" + own + "i)", 1e-5));
     line("B%df %s 0 I=v(%si)-%s", count, n.get(4), own, positive("v(" + own + "i)", 1e-5));
@@ -190,12 +190,7 @@ final class SpiceDeck {
       String end = n.get(a.bias() < 0 ? 3 : 4);
       line(
           "B%dh%d %s %s I=%.10g*%s",
-          count,
-          k,
-          n.get(k),
-          end,
-          a.bias(),
-          bent("5*" + room.formatted(end, n.get(k))));
+          count, k, n.get(k), end, a.bias(), bent("5*" + room.formatted(end, n.get(k))));
     }
   }
 
@@ -209,12 +204,7 @@ final class SpiceDeck {
     for (int k = 0; k < 2; k++) {
       line(
           "B%db%d %s %s I=%.10g*%s",
-          count,
-          k,
-          n.get(k),
-          n.get(3),
-          c.bias(),
-          bent("5*v(%s,%s)".formatted(n.get(3), n.get(k))));
+          count, k, n.get(k), n.get(3), c.bias(), bent("5*v(%s,%s)".formatted(n.get(3), n.get(k))));
     }
   }
 
@@ -251,7 +241,9 @@ final class SpiceDeck {
     String grid = "v(%s,%s)".formatted(n.get(1), n.get(2));
     line("B%da g%da 0 V=%s", count, count, anode);
     if (v.pentode()) {
-      line("B%db g%db 0 V=%s", count, count, positive("v(%s,%s)".formatted(n.get(3), n.get(2)), 0.1));
+      line(
+          "B%db g%db 0 V=%s",
+          count, count, positive("v(%s,%s)".formatted(n.get(3), n.get(2)), 0.1));
     }
     String field = v.pentode() ? "v(g%db)".formatted(count) : "v(g%da)".formatted(count);
     String root = v.pentode() ? field : "sqrt(%.10g+%s*%s)".formatted(v.kvb(), field, field);
@@ -267,8 +259,7 @@ final class SpiceDeck {
         count,
         v.exponent(),
         v.pentode() ? "*atan(v(g%da)/%.10g)".formatted(count, v.kvb()) : "");
-    line(
-        "B%de %s %s I=pow(%s,1.5)/2000", count, n.get(1), n.get(2), positive(grid + "-0.2", 0.01));
+    line("B%de %s %s I=pow(%s,1.5)/2000", count, n.get(1), n.get(2), positive(grid + "-0.2", 0.01));
     if (v.pentode()) {
       line(
           "B%df %s %s I=pow(%s,1.5)/%.10g",
