@@ -51,7 +51,8 @@ final class Newton {
       if (!step.solve(slopes, rest, change)) {
         return false;
       }
-      double damping = Math.pow(0.5, count / PATIENCE);
+      int halvings = count / PATIENCE;
+      double damping = Math.pow(0.5, halvings);
       boolean still = true;
       for (int n = 0; n < x.length; n++) {
         still &= Math.abs(change[n]) <= ABSOLUTE + RELATIVE * Math.abs(x[n]);

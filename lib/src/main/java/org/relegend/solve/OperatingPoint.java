@@ -88,7 +88,7 @@ public final class OperatingPoint {
       before.devices().forEach(device -> old.put(device.name(), device));
       for (Device device : after.devices()) {
         Device was = old.remove(device.name());
-        if (was == null || was != device && !was.equals(device)) {
+        if (was == null || !was.equals(device)) {
           come.add(device);
           nodes.addAll(device.nodes());
           if (was != null) {
@@ -167,7 +167,7 @@ public final class OperatingPoint {
    */
   public double follows(String node, String forced) {
     SolvedIsland island = byNode.get(node);
-    if (island == null || byNode.get(forced) != island) {
+    if (island == null || !island.equals(byNode.get(forced))) {
       return 0;
     }
     int from = island.system().place(forced);

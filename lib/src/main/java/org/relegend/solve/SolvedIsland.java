@@ -6,14 +6,29 @@ import java.util.List;
 import java.util.Optional;
 import org.ejml.data.DMatrixRMaj;
 
-/**
- * One piece of a circuit with its solution.
- *
- * @param x volts of its nodes
- * @param slopes the matrix of the equations at the solution
- * @param inverse its inverse: ohms
- */
-record SolvedIsland(NodalSystem system, double[] x, DMatrixRMaj slopes, DMatrixRMaj inverse) {
+/** One piece of a circuit with its solution. */
+final class SolvedIsland {
+  private final NodalSystem system;
+  private final double[] x;
+  private final DMatrixRMaj slopes;
+  private final DMatrixRMaj inverse;
+
+  private SolvedIsland(NodalSystem system, double[] x, DMatrixRMaj slopes, DMatrixRMaj inverse) {
+    this.system = system;
+    this.x = x;
+    this.slopes = slopes;
+    this.inverse = inverse;
+  }
+
+  NodalSystem system() {
+    return system;
+  }
+
+  /** Volts of its nodes. */
+  double[] x() {
+    return x;
+  }
+
   /** Solved from nothing; empty where no solution was found. */
   static Optional<SolvedIsland> of(Netlist island) {
     NodalSystem system = new NodalSystem(island);
@@ -43,8 +58,8 @@ record SolvedIsland(NodalSystem system, double[] x, DMatrixRMaj slopes, DMatrixR
     return new SolvedIsland(
         system,
         x,
-        diagonal(parts.stream().map(SolvedIsland::slopes).toList(), x.length, 1),
-        diagonal(parts.stream().map(SolvedIsland::inverse).toList(), x.length, 1));
+        diagonal(parts.stream().map(part -> part.slopes).toList(), x.length, 1),
+        diagonal(parts.stream().map(part -> part.inverse).toList(), x.length, 1));
   }
 
   /** Blocks along the diagonal of a larger matrix, and this value along the rest of it. */

@@ -23,10 +23,10 @@ class NgspiceIT {
   private static final int FAULTS_EACH = 24;
 
   /**
-   * A node that hangs on nothing but the leaks of junctions that are off, which each simulator adds
-   * in its own way, in ohms. No meter reads it.
+   * In ohms: a node above this is moved by 10 mV by a nanoampere, the leak of junctions that are
+   * off, which each simulator has in its own way.
    */
-  private static final double NO_METER_READS = 1e9;
+  private static final double MOVED_BY_LEAKS = 1e7;
 
   static List<ChannelCircuit> circuits() {
     return SampleCircuits.all();
@@ -43,38 +43,48 @@ class NgspiceIT {
     Netlist netlist = circuit.mapped().netlist();
     OperatingPoint point = OperatingPoint.of(netlist);
     assertThat(point.unsolved()).isEmpty();
-    assertThat(differing(netlist, point)).isEmpty();
+    Map<String, Double> theirs = Ngspice.direct(netlist);
+    assertThat(theirs).as("ngspice has a solution").hasSameSizeAs(netlist.nodes());
+    assertThat(differing(theirs, point)).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("circuits")
   void faulty_allNodesAgree(ChannelCircuit circuit) throws Exception {
-    Netlist netlist = circuit.mapped().netlist();
+    Netlist netlist = channelA(circuit);
     OperatingPoint healthy = OperatingPoint.of(netlist);
-    List<Fault> faults =
-        UsualFailures.of(netlist).stream()
-            .filter(fault -> !fault.part().matches("[A-Z]+2\\d\\d"))
-            .toList();
+    List<Fault> faults = UsualFailures.of(netlist);
     List<String> wrong = new ArrayList<>();
     int compared = 0;
-    for (int k = 0; k < FAULTS_EACH; k++) {
-      Fault fault = faults.get(k * faults.size() / FAULTS_EACH);
+    for (int k = 0; k < faults.size() && compared < FAULTS_EACH; k += faults.size() / 40) {
+      Fault fault = faults.get(k);
       Netlist faulty = fault.appliedTo(netlist);
-      List<String> differing = differing(faulty, healthy.changedTo(faulty));
+      Map<String, Double> theirs = Ngspice.direct(faulty);
+      if (theirs.isEmpty()) {
+        continue; // ngspice found no solution
+      }
       compared++;
-      differing.forEach(node -> wrong.add(fault.part() + " " + fault.text() + ": " + node));
+      differing(theirs, healthy.changedTo(faulty))
+          .forEach(node -> wrong.add(fault.part() + " " + fault.text() + ": " + node));
     }
     assertThat(compared).isEqualTo(FAULTS_EACH);
     assertThat(wrong).isEmpty();
   }
 
-  private static List<String> differing(Netlist netlist, OperatingPoint point) throws Exception {
-    Map<String, Double> theirs = Ngspice.direct(netlist);
-    assertThat(theirs).as("ngspice has a solution").hasSameSizeAs(netlist.nodes());
+  /** Half the circuit, for the simulator's sake. */
+  private static Netlist channelA(ChannelCircuit circuit) {
+    Netlist both = circuit.mapped().netlist();
+    return both.withDevices(
+        both.devices().stream()
+            .filter(device -> device.nodes().stream().noneMatch(node -> node.startsWith("B_")))
+            .toList());
+  }
+
+  private static List<String> differing(Map<String, Double> theirs, OperatingPoint point) {
     List<String> differing = new ArrayList<>();
     theirs.forEach(
         (node, volts) -> {
-          if (point.ohms(node).orElse(0) > NO_METER_READS) {
+          if (point.ohms(node).orElse(0) > MOVED_BY_LEAKS) {
             return;
           }
           double ours = point.volts(node).orElse(Double.NaN);

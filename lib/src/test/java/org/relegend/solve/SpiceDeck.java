@@ -9,11 +9,9 @@ import java.util.Map;
 final class SpiceDeck {
   private final StringBuilder text = new StringBuilder("* circuit\n");
   private final Map<String, String> nodes = new LinkedHashMap<>();
-  private final Netlist netlist;
   private int count;
 
   SpiceDeck(Netlist netlist) {
-    this.netlist = netlist;
     netlist.known().forEach((node, volts) -> line("V%d %s 0 %.10g", ++count, at(node), volts));
     netlist.devices().forEach(this::device);
     nodes.forEach(
