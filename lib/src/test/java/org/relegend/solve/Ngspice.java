@@ -29,7 +29,9 @@ final class Ngspice {
           new ProcessBuilder(PROGRAM.toString(), "-b", file.toString())
               .redirectErrorStream(true)
               .start();
-      String output = new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.US_ASCII);
+      String output =
+          new String(
+              process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.US_ASCII);
       process.waitFor();
       Map<String, Double> values = new HashMap<>();
       Matcher matcher = VALUE.matcher(output);
