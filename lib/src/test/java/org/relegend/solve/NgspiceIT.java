@@ -56,6 +56,7 @@ class NgspiceIT {
     List<Fault> faults = UsualFailures.of(netlist);
     List<String> wrong = new ArrayList<>();
     int compared = 0;
+    int others = 0;
     for (int k = 0; k < faults.size() && compared < FAULTS_EACH; k += faults.size() / 40) {
       Fault fault = faults.get(k);
       Netlist faulty = fault.appliedTo(netlist);
@@ -64,9 +65,14 @@ class NgspiceIT {
         continue; // ngspice found no solution
       }
       compared++;
-      differing(theirs, healthy.changedTo(faulty))
-          .forEach(node -> wrong.add(fault.part() + " " + fault.text() + ": " + node));
+      List<String> differing = differing(theirs, healthy.changedTo(faulty));
+      if (!differing.isEmpty() && isAnotherState(faulty, theirs)) {
+        others++;
+      } else {
+        differing.forEach(node -> wrong.add(fault.part() + " " + fault.text() + ": " + node));
+      }
     }
+    assertThat(others).isLessThanOrEqualTo(1);
     assertThat(compared).isEqualTo(FAULTS_EACH);
     assertThat(wrong).isEmpty();
   }
@@ -78,6 +84,30 @@ class NgspiceIT {
         both.devices().stream()
             .filter(device -> device.nodes().stream().noneMatch(node -> node.startsWith("B_")))
             .toList());
+  }
+
+  /**
+   * Whether these volts satisfy our equations, too: with hysteresis there are two states, and each
+   * program is right to come to either.
+   */
+  private static boolean isAnotherState(Netlist netlist, Map<String, Double> theirs) {
+    for (Netlist island : netlist.islands()) {
+      NodalSystem system = new NodalSystem(island);
+      double[] x =
+          system.nodes().stream()
+              .mapToDouble(node -> theirs.getOrDefault(node, Double.NaN))
+              .toArray();
+      double[] solution = x.clone();
+      if (!new Newton(system, new DenseStep()).run(solution, 50)) {
+        return false;
+      }
+      for (int n = 0; n < x.length; n++) {
+        if (!(Math.abs(solution[n] - x[n]) <= Math.max(0.01, 0.01 * Math.abs(x[n])))) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static List<String> differing(Map<String, Double> theirs, OperatingPoint point) {
