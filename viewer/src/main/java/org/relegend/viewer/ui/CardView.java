@@ -26,6 +26,7 @@ import org.relegend.map.Pin;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 import org.relegend.viewer.control.Badge;
+import org.relegend.viewer.control.Channels;
 import org.relegend.viewer.control.Strings;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.paint.Mark;

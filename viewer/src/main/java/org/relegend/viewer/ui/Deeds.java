@@ -22,6 +22,8 @@ import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.mode.bench.Conditions;
+import org.relegend.viewer.mode.bench.JobDialogs;
+import org.relegend.viewer.mode.bench.JobLists;
 import org.relegend.viewer.mode.bench.UnitPhotos;
 import org.relegend.viewer.mode.edit.Entries;
 import org.relegend.viewer.mode.lineup.LineUpTool;
@@ -116,26 +118,21 @@ final class Deeds {
     acts.on(UserAction.NEW_JOB, window.files()::makeJob);
     acts.on(UserAction.PRINT, new Printing(window, program)::ask);
     acts.on(UserAction.READ, () -> panel().ifPresent(WorkPanel::read));
-    onJob(UserAction.METER, session -> JobDeeds.meter(window, session));
-    onJob(
-        UserAction.LIFTED,
-        session ->
-            session.room(BenchWork.class).setLifted(!session.room(BenchWork.class).isLifted()));
-    onJob(UserAction.LIMIT, session -> JobDeeds.limit(window, session));
-    onJob(
-        UserAction.UNIT_PHOTO,
-        session -> photoCentre().ifPresent(session.room(OtherSide.class)::toUnit));
-    onJob(UserAction.CLOSE_UP, session -> JobDeeds.closeUp(window, session));
+    onJob(UserAction.METER, session -> JobDialogs.meter(window, session));
+    onJob(UserAction.LIFTED, session -> session.room(BenchWork.class).setLifted(!session.room(BenchWork.class).isLifted()));
+    onJob(UserAction.LIMIT, session -> JobDialogs.limit(window, session));
+    onJob(UserAction.UNIT_PHOTO, session -> photoCentre().ifPresent(session.room(OtherSide.class)::toUnit));
+    onJob(UserAction.CLOSE_UP, session -> JobDialogs.closeUp(window, session));
     onJob(UserAction.REMOVE_UNIT_PHOTO, Deeds::removeUnitPhoto);
     onJob(UserAction.DIFFERENCES, session -> show(JobLists.DIFFERENCES));
     onJob(UserAction.SUSPECTS, session -> show(JobLists.SUSPECTS));
     onSession(UserAction.CONDITION, session -> session.room(Conditions.class).ask());
     onJob(UserAction.CONDITIONS, session -> show(JobLists.CONDITIONS));
-    onJob(UserAction.HYPOTHESIS, session -> JobDeeds.hypothesis(window, session));
+    onJob(UserAction.HYPOTHESIS, session -> JobDialogs.hypothesis(window, session));
     onJob(UserAction.HYPOTHESES, session -> show(JobLists.HYPOTHESES));
-    onJob(UserAction.LOG, session -> JobDeeds.log(window, session));
-    onJob(UserAction.CHECKLIST, session -> JobDeeds.checklist(window, session));
-    onJob(UserAction.INTAKE, session -> JobDeeds.intake(window, session));
+    onJob(UserAction.LOG, session -> JobDialogs.log(window, session));
+    onJob(UserAction.CHECKLIST, session -> JobDialogs.checklist(window, session));
+    onJob(UserAction.INTAKE, session -> JobDialogs.intake(window, session));
   }
 
   private void show(String list) {

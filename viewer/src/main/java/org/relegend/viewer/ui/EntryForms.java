@@ -10,6 +10,8 @@ import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.Potential;
 import org.relegend.map.Subject;
+import org.relegend.viewer.control.Channels;
+import org.relegend.viewer.control.Form;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.mode.edit.Entries;
 import org.relegend.viewer.mode.edit.NetEntry;

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.relegend.lineup.Carrier;
@@ -21,6 +22,7 @@ import org.relegend.viewer.paint.LayerOverlay;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.LatestJob;
 
 /**
  * Lays another photo of the board over the one shown, as a line-up carries it: the other side lies
@@ -35,20 +37,19 @@ final class Layering {
 
   private final Session session;
   private final Shelf shelf;
-  private final Jobs jobs;
+  private final LatestJob latest;
   private final PicturePane pane;
-  private final StatusLine status;
+  private final Consumer<Job> watch;
   private @Nullable BufferedImage image;
   private @Nullable PictureId over;
-  private @Nullable Job running;
   private float share;
 
-  Layering(Session session, Shelf shelf, Jobs jobs, PicturePane pane, StatusLine status) {
+  Layering(Session session, Shelf shelf, Jobs jobs, PicturePane pane, Consumer<Job> watch) {
     this.session = session;
     this.shelf = shelf;
-    this.jobs = jobs;
+    latest = new LatestJob(jobs);
     this.pane = pane;
-    this.status = status;
+    this.watch = watch;
   }
 
   /** Half, whole, none, in turn. */
@@ -68,9 +69,7 @@ final class Layering {
 
   /** Takes the layer away: another photo lies there, or the line-ups changed. */
   void drop() {
-    if (running != null) {
-      running.cancel();
-    }
+    latest.cancel();
     image = null;
     over = null;
     pane.lay(Optional.empty());
@@ -87,14 +86,12 @@ final class Layering {
     Photo below = shown.get();
     LineUp way = way(below, other.get()).orElseThrow();
     Path file = shelf.fileOf(other.get());
-    Job job =
-        jobs.run(
+    watch.accept(
+        latest.run(
             Texts.of("layer.working"),
             watch -> warped(below, file, way),
             made -> show(below, made),
-            problem -> session.room(LineUpTool.class).refuse(String.valueOf(problem.getMessage())));
-    running = job;
-    status.watch(job);
+            problem -> session.room(LineUpTool.class).refuse(String.valueOf(problem.getMessage()))));
   }
 
   /** The photo being lined up, else the other side, else any that line-ups reach. */

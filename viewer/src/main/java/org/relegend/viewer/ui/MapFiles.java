@@ -25,8 +25,10 @@ import org.relegend.store.JobFolder;
 import org.relegend.store.JobMap;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
+import org.relegend.viewer.control.Form;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.mode.bench.JobDialogs;
 
 /** Opening, making and keeping maps on disk, from one window; what takes time runs elsewhere. */
 final class MapFiles {
@@ -227,7 +229,7 @@ final class MapFiles {
             watch -> JobOpening.create(folder, open.folder()),
             made -> {
               window.layOver(made);
-              JobDeeds.intake(window, open.session());
+              JobDialogs.intake(window, open.session());
             },
             this::fail);
   }

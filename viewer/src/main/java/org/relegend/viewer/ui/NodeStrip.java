@@ -28,6 +28,7 @@ import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 import org.relegend.viewer.control.Badge;
+import org.relegend.viewer.control.Channels;
 import org.relegend.viewer.control.Keys;
 import org.relegend.viewer.control.QuestionBar;
 import org.relegend.viewer.control.Texts;

@@ -13,6 +13,7 @@ import org.relegend.scan.Progress;
 import org.relegend.share.Pack;
 import org.relegend.share.PackOptions;
 import org.relegend.share.PackReport;
+import org.relegend.viewer.control.Form;
 import org.relegend.viewer.control.Texts;
 
 /** Packs the open map to give away, and tells what went in and what stayed out. */

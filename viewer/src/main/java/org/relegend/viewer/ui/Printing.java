@@ -18,6 +18,7 @@ import org.relegend.sheet.JobSheets;
 import org.relegend.sheet.MapSheets;
 import org.relegend.sheet.Paper;
 import org.relegend.sheet.Printed;
+import org.relegend.viewer.control.Form;
 import org.relegend.viewer.control.Shelf;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.mode.bench.BenchWork;

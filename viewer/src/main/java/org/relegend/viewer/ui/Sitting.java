@@ -2,6 +2,8 @@ package org.relegend.viewer.ui;
 
 import java.util.Optional;
 import org.relegend.store.MapFolder;
+import org.relegend.viewer.mode.bench.JobAutosave;
+import org.relegend.viewer.mode.check.Checking;
 import org.relegend.viewer.session.Session;
 
 /**
@@ -16,4 +18,4 @@ record Sitting(
     Checking checking,
     WorkPanel panel,
     Remembering remembering,
-    Optional<JobKeeping> job) {}
+    Optional<JobAutosave> job) {}

@@ -7,6 +7,7 @@ import org.relegend.viewer.control.Keys;
 import org.relegend.viewer.control.QuestionBar;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.JobBar;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.TypedText;
 

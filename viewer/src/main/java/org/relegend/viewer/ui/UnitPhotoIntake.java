@@ -15,6 +15,7 @@ import org.relegend.map.PicturePairs.Spot;
 import org.relegend.scan.Intake;
 import org.relegend.viewer.control.Shelf;
 import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.mode.bench.JobDialogs;
 import org.relegend.viewer.mode.bench.UnitPhotos;
 import org.relegend.viewer.mode.lineup.LineUpRunner;
 import org.relegend.viewer.mode.lineup.LineUpTool;
@@ -55,7 +56,7 @@ final class UnitPhotoIntake {
     if (!session.room(UnitPhotos.class).mayChange()) {
       throw new IllegalArgumentException(Texts.of("notice.job_read_only"));
     }
-    List<PartId> shows = JobDeeds.parts(session, closeUp);
+    List<PartId> shows = JobDialogs.parts(session, closeUp);
     Path folder = sitting.job().orElseThrow().folder().path();
     Intake intake = new Intake(folder, map);
     sitting

@@ -21,6 +21,8 @@ import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.mode.Modes;
 import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.JobAutosave;
+import org.relegend.viewer.mode.check.Checking;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Jobs;
@@ -187,8 +189,8 @@ final class ViewerWindow extends JFrame {
     Keeping keeping = new Keeping(folder, keep, state -> files.showState(panel, state));
     session.document().add(keeping);
     Checking checking = new Checking(session, folder, program.jobs(), panel::showFindings);
-    Optional<JobKeeping> job =
-        opened.job().map(over -> new JobKeeping(over, keep, this::jobNotKept));
+    Optional<JobAutosave> job =
+        opened.job().map(over -> new JobAutosave(over, keep, this::jobNotKept));
     Remembering remembering =
         new Remembering(
             session, panel, keep, Remembering.fileOfMap(program.notes(), folder.path()));
@@ -214,7 +216,7 @@ final class ViewerWindow extends JFrame {
     SwingUtilities.invokeLater(() -> cautionFirst(sat, () -> remembering.goBack(opened.before())));
   }
 
-  private static void lay(JobKeeping kept, Sitting sat) {
+  private static void lay(JobAutosave kept, Sitting sat) {
     sat.panel().photosOfUnitIn(kept.folder().path());
     sat.remembering().over(kept.folder().path());
     sat.session()
@@ -228,7 +230,7 @@ final class ViewerWindow extends JFrame {
     if (open == null) {
       return;
     }
-    JobKeeping kept = new JobKeeping(made, keep, this::jobNotKept);
+    JobAutosave kept = new JobAutosave(made, keep, this::jobNotKept);
     sitting =
         new Sitting(
             open.folder(),

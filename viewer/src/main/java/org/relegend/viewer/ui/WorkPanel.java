@@ -26,7 +26,14 @@ import org.relegend.viewer.control.Shelf;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.mode.Modes;
 import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.JobBar;
+import org.relegend.viewer.mode.bench.JobLists;
 import org.relegend.viewer.mode.check.FindingFix;
+import org.relegend.viewer.mode.check.FindingsPanel;
+import org.relegend.viewer.mode.share.ClashPanel;
+import org.relegend.viewer.mode.share.TrustPanel;
+import org.relegend.viewer.mode.twins.TwinPanel;
+import org.relegend.viewer.mode.twins.TwinRunner;
 import org.relegend.viewer.mode.zone.ZoneTool;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Mode;
@@ -60,7 +67,7 @@ final class WorkPanel extends JPanel {
   private final StatusLine status;
   private final JobBar jobBar;
   private final JobLists lists;
-  private final TwinWork twins;
+  private final TwinPanel twins;
   private final SideBySide beside;
   private final Typing typing;
   private PicturePane active;
@@ -114,10 +121,10 @@ final class WorkPanel extends JPanel {
         new FindingsPanel(this::goTo, session.room(FindingFix.class)::mend, bottom::showStrip);
     clashes = new ClashPanel(session, this::goToStrip);
     trust = new TrustPanel(session, jobs, this::goToStrip);
-    layering = new Layering(session, shelf, jobs, photo, status);
+    layering = new Layering(session, shelf, jobs, photo, status::watch);
     jobBar = new JobBar(session);
     lists = new JobLists(session, jobs, this::goToStrip);
-    twins = new TwinWork(session, new TwinWorking(session, shelf, slow, status), this);
+    twins = new TwinPanel(session, new TwinRunner(session, shelf, slow, status::watch), this::show, this::goToStrip);
     find = new FindBar(session, jobs, field, mode -> view(mode).hint(), this::goToStrip);
     beside = new SideBySide(session, page, photo, pictures);
     typing = new Typing(session, field, find, question, strip, jobBar);
@@ -379,7 +386,7 @@ final class WorkPanel extends JPanel {
   }
 
   /** Twins and predicted places. */
-  TwinWork twins() {
+  TwinPanel twins() {
     return twins;
   }
 

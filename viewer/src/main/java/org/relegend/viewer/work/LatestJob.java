@@ -1,5 +1,6 @@
 package org.relegend.viewer.work;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -9,9 +10,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LatestJob {
   private final Jobs jobs;
-  private @Nullable Job running;
+  private @Nullable Job begun;
 
-  /** Nothing runs yet. */
+  /** Nothing is begun yet. */
   public LatestJob(Jobs jobs) {
     this.jobs = jobs;
   }
@@ -21,15 +22,25 @@ public final class LatestJob {
       String label, Jobs.Work<T> work, Consumer<T> done, Consumer<Throwable> failed) {
     cancel();
     Job job = jobs.run(label, work, done, failed);
-    running = job;
+    begun = job;
     return job;
   }
 
-  /** Gives up what was begun last, if it still runs. */
+  /** What was begun last, over or not, unless it was given up. */
+  public Optional<Job> begun() {
+    return Optional.ofNullable(begun);
+  }
+
+  /** Whether what was begun last still runs. */
+  public boolean isRunning() {
+    return begun().filter(job -> !job.over()).isPresent();
+  }
+
+  /** Gives up what was begun last. */
   public void cancel() {
-    if (running != null) {
-      running.cancel();
-      running = null;
+    if (begun != null) {
+      begun.cancel();
+      begun = null;
     }
   }
 }

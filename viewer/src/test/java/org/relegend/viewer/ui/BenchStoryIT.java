@@ -27,6 +27,7 @@ import org.relegend.store.JobFolder;
 import org.relegend.store.StoreException;
 import org.relegend.viewer.control.RowList;
 import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.ReadingField;
 
 /**
  * A whole job at the keyboard, from intake to the printed records: the demo's faint channel, with

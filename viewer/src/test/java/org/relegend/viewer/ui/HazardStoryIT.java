@@ -26,6 +26,7 @@ import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.viewer.control.UserAction;
+import org.relegend.viewer.mode.check.FindingsPanel;
 import org.relegend.viewer.paint.Palette;
 import org.relegend.viewer.tile.CleanUp;
 import org.relegend.viewer.view.ScreenPoint;

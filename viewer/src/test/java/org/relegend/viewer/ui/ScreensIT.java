@@ -13,6 +13,7 @@ import org.relegend.map.MapInfo;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.store.MapFolder;
+import org.relegend.viewer.mode.check.FindingsPanel;
 import org.relegend.viewer.mode.pins.PinsTool;
 
 /** Every screen, light and dark, as a picture in target/screens, to be looked at. */

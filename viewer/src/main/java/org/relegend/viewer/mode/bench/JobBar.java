@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.bench;
 
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
@@ -20,12 +20,11 @@ import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.viewer.control.Texts;
-import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.paint.Palette;
 import org.relegend.viewer.session.Session;
 
 /** The line of the job: what is read now, what was read there, the twin's beside it. */
-final class JobBar extends JPanel {
+public final class JobBar extends JPanel {
   private static final int FIGURES = 4;
 
   private final Session session;
@@ -37,7 +36,7 @@ final class JobBar extends JPanel {
   private final JTextArea warned = new JTextArea();
   private Runnable taken = () -> {};
 
-  JobBar(Session session) {
+  public JobBar(Session session) {
     super(new BorderLayout(12, 0));
     this.session = session;
     field = new ReadingField(session.room(BenchWork.class)::type, () -> taken.run());
@@ -72,21 +71,21 @@ final class JobBar extends JPanel {
   }
 
   /** The keyboard goes to where a reading is typed. */
-  void takeFocus() {
+  public void takeFocus() {
     field.requestFocusInWindow();
   }
 
   /** Calls back after a reading was taken. */
-  void onTaken(Runnable listener) {
+  public void onTaken(Runnable listener) {
     taken = listener;
   }
 
-  boolean hasFocusInside() {
+  public boolean hasFocusInside() {
     return field.isFocusOwner();
   }
 
   /** Shows where a reading typed now would be, and what is known there. */
-  void settle() {
+  public void settle() {
     BenchWork bench = session.room(BenchWork.class);
     setVisible(bench.isOpen());
     Optional<Subject> place = bench.place();

@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.twins;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Photo;
@@ -18,44 +19,43 @@ import org.relegend.twin.Seed;
 import org.relegend.viewer.control.Shelf;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.mode.lineup.LineUpTool;
-import org.relegend.viewer.mode.twins.PredictedPlaces;
-import org.relegend.viewer.mode.twins.TwinTool;
 import org.relegend.viewer.session.Following;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.LatestJob;
 import org.relegend.viewer.work.Watch;
 
 /**
  * Works out which twins follow from those that are known, and where unplaced ones should lie: away
  * from the event thread, anew after each change that matters; what comes late is dropped.
  */
-final class TwinWorking {
+public final class TwinRunner {
   /** What a photo shows, kept while its file stays as it is. */
   private record Seen(Path file, FileTime changed, Brightness brightness) {}
 
   private final Session session;
   private final Shelf shelf;
-  private final Jobs jobs;
-  private final StatusLine status;
-  private @Nullable Job following;
-  private @Nullable Job predicting;
+  private final Consumer<Job> shown;
+  private final LatestJob following;
+  private final LatestJob predicting;
   private @Nullable BoardMap worked;
   private Optional<Seed> workedFrom = Optional.empty();
   private boolean workedAlone;
   private boolean delivered;
   private volatile @Nullable Seen seen;
 
-  TwinWorking(Session session, Shelf shelf, Jobs jobs, StatusLine status) {
+  public TwinRunner(Session session, Shelf shelf, Jobs jobs, Consumer<Job> shown) {
     this.session = session;
     this.shelf = shelf;
-    this.jobs = jobs;
-    this.status = status;
+    this.shown = shown;
+    following = new LatestJob(jobs);
+    predicting = new LatestJob(jobs);
   }
 
   /** Whether it is still being worked out what follows. */
-  boolean isBusy() {
-    return following != null && !following.over();
+  public boolean isBusy() {
+    return following.isRunning();
   }
 
   /**
@@ -63,15 +63,15 @@ final class TwinWorking {
    *
    * @param asked whether the technician waits for it: then they see how far it is and can stop it
    */
-  void follow(boolean asked) {
+  public void follow(boolean asked) {
     BoardMap map = session.map();
     Optional<Seed> said = session.room(TwinTool.class).said();
     boolean alone = session.room(TwinTool.class).alone();
     if (!isWorked(said, alone) || asked && !isBusy() && !delivered) {
       begin(map, said, alone);
     }
-    if (asked && following != null) {
-      status.watch(following);
+    if (asked) {
+      following.begun().ifPresent(shown);
     }
   }
 
@@ -83,13 +83,11 @@ final class TwinWorking {
   }
 
   private void begin(BoardMap map, Optional<Seed> said, boolean alone) {
-    stop(following);
     worked = map;
     workedFrom = said;
     workedAlone = alone;
     delivered = false;
-    following =
-        jobs.run(
+    following.run(
             Texts.of("twins.working"),
             watch -> Following.of(map, said, alone),
             found -> {
@@ -109,8 +107,8 @@ final class TwinWorking {
    *
    * @param asked whether the technician waits for it
    */
-  void predict(boolean asked) {
-    stop(predicting);
+  public void predict(boolean asked) {
+    predicting.cancel();
     Optional<Photo> photo = session.desk().photo();
     if (!session.room(PredictedPlaces.class).areShown() || photo.isEmpty()) {
       return;
@@ -120,7 +118,7 @@ final class TwinWorking {
     Path file = shelf.fileOf(photo.get());
     Following known = session.document().following();
     Job job =
-        jobs.run(
+        predicting.run(
             Texts.of("ghosts.working"),
             watch -> PredictedPlaces.work(map, on, known, brightness(file, watch)),
             session.room(PredictedPlaces.class)::take,
@@ -130,15 +128,8 @@ final class TwinWorking {
                     .take(
                         new PredictedPlaces.Worked(
                             on, List.of(), Texts.of("error.unexpected", problem.toString()), 0)));
-    predicting = job;
     if (asked) {
-      status.watch(job);
-    }
-  }
-
-  private static void stop(@Nullable Job job) {
-    if (job != null) {
-      job.cancel();
+      shown.accept(job);
     }
   }
 

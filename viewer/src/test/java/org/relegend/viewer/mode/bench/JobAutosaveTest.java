@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -17,7 +17,7 @@ import org.relegend.bench.JobSamples;
 import org.relegend.store.JobFolder;
 import org.relegend.viewer.work.Jobs;
 
-class JobKeepingTest {
+class JobAutosaveTest {
   @TempDir Path folder;
 
   /** Something stood in the way of a save, and is gone when the window is closed. */
@@ -28,8 +28,8 @@ class JobKeepingTest {
     CountDownLatch tried = new CountDownLatch(1);
     CountDownLatch gone = new CountDownLatch(1);
     try (Jobs jobs = new Jobs("test", 1, Runnable::run)) {
-      JobKeeping keeping =
-          new JobKeeping(
+      JobAutosave keeping =
+          new JobAutosave(
               open,
               jobs,
               problem -> {

@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.control;
 
 import java.util.List;
 import java.util.Locale;
@@ -10,10 +10,10 @@ import javax.swing.text.BadLocationException;
 import javax.swing.text.DocumentFilter;
 
 /** A field to type in or to choose from; a word that is begun is completed from the list. */
-final class WordBox extends JComboBox<String> {
+public final class WordBox extends JComboBox<String> {
   private final transient List<String> words;
 
-  WordBox(List<String> words, String chosen) {
+  public WordBox(List<String> words, String chosen) {
     super(words.toArray(String[]::new));
     this.words = words;
     setEditable(true);
@@ -23,11 +23,11 @@ final class WordBox extends JComboBox<String> {
     }
   }
 
-  JTextField field() {
+  public JTextField field() {
     return (JTextField) getEditor().getEditorComponent();
   }
 
-  String text() {
+  public String text() {
     return field().getText().strip();
   }
 

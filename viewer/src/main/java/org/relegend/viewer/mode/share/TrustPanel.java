@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.share;
 
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
@@ -24,22 +24,21 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
-import org.jspecify.annotations.Nullable;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.share.Trust;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.LatestJob;
 
 /** Who says what, when and on which evidence, with what is said in two ways on top. */
-final class TrustPanel extends JPanel {
+public final class TrustPanel extends JPanel {
   private static final List<Evidence> GRADES = List.of(Evidence.values());
 
   private final Session session;
-  private final Jobs jobs;
+  private final LatestJob latest;
   private final TrustRows rows = new TrustRows();
   private final JTable table = new JTable(rows);
   private final JLabel heading = new JLabel();
@@ -47,16 +46,15 @@ final class TrustPanel extends JPanel {
   private final JComboBox<String> least = new JComboBox<>();
   private final JComboBox<String> since = new JComboBox<>();
   private final JCheckBox twoWays = new JCheckBox(Texts.of("trust.twoways"));
-  private @Nullable Job running;
   private boolean filling;
 
   /**
    * @param back shows the node strip again
    */
-  TrustPanel(Session session, Jobs jobs, Runnable back) {
+  public TrustPanel(Session session, Jobs jobs, Runnable back) {
     super(new BorderLayout(0, 4));
     this.session = session;
-    this.jobs = jobs;
+    latest = new LatestJob(jobs);
     setName("trust-area");
     setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 10));
     heading.setName("trust-heading");
@@ -137,14 +135,14 @@ final class TrustPanel extends JPanel {
   }
 
   /** Takes up the map as it is now, if it is being looked at. */
-  void settle() {
+  public void settle() {
     if (isVisible()) {
       fill();
       gather();
     }
   }
 
-  void takeFocus() {
+  public void takeFocus() {
     fill();
     gather();
     table.requestFocusInWindow();
@@ -196,14 +194,11 @@ final class TrustPanel extends JPanel {
 
   /** Gathered off the event thread; what comes late is dropped. */
   private void gather() {
-    if (running != null) {
-      running.cancel();
-    }
+    latest.cancel();
     BoardMap map = session.map();
     Trust.Filter filter = filter();
     boolean only = twoWays.isSelected();
-    running =
-        jobs.run(
+    latest.run(
             Texts.of("trust.area"),
             watch -> TrustRows.of(map, filter, only),
             found -> {

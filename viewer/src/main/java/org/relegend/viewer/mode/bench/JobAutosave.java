@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.bench;
 
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -8,7 +8,7 @@ import org.relegend.store.StoreException;
 import org.relegend.viewer.work.Jobs;
 
 /** Saves the open job after every edit, off the event thread, in order. */
-final class JobKeeping {
+public final class JobAutosave {
   private final JobFolder folder;
   private final Jobs jobs;
   private final Consumer<Throwable> failed;
@@ -19,17 +19,17 @@ final class JobKeeping {
   /**
    * @param jobs with one thread, so that saves keep their order
    */
-  JobKeeping(JobFolder folder, Jobs jobs, Consumer<Throwable> failed) {
+  public JobAutosave(JobFolder folder, Jobs jobs, Consumer<Throwable> failed) {
     this.folder = folder;
     this.jobs = jobs;
     this.failed = failed;
   }
 
-  JobFolder folder() {
+  public JobFolder folder() {
     return folder;
   }
 
-  void keep(Job job) {
+  public void keep(Job job) {
     jobs.run(
         folder.path().toString(),
         watch -> {
@@ -50,7 +50,7 @@ final class JobKeeping {
    * Lets go of the folder once all is saved, what failed before tried again; then runs this, on the
    * event thread.
    */
-  void release(Runnable then) {
+  public void release(Runnable then) {
     jobs.run(
         folder.path().toString(),
         watch -> {

@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.check;
 
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
@@ -13,10 +13,9 @@ import org.relegend.check.Finding;
 import org.relegend.check.Severity;
 import org.relegend.viewer.control.Rows;
 import org.relegend.viewer.control.Texts;
-import org.relegend.viewer.mode.check.FindingFix;
 
 /** What the checks found, the graver ones first; choosing one leads to its place. */
-final class FindingsPanel extends JPanel {
+public final class FindingsPanel extends JPanel {
   private final Rows<Finding> list = new Rows<>("findings", FindingsPanel::words);
   private final JLabel heading = new JLabel();
   private final JButton mend = new JButton(Texts.of("findings.mend"));
@@ -26,7 +25,7 @@ final class FindingsPanel extends JPanel {
    * @param put puts a finding right, where one edit does
    * @param back shows the node strip again
    */
-  FindingsPanel(Consumer<Finding> go, Consumer<Finding> put, Runnable back) {
+  public FindingsPanel(Consumer<Finding> go, Consumer<Finding> put, Runnable back) {
     super(new BorderLayout(0, 4));
     setName("findings-area");
     setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 10));
@@ -54,18 +53,18 @@ final class FindingsPanel extends JPanel {
   }
 
   /** Says that the checks run. */
-  void showChecking() {
+  public void showChecking() {
     heading.setText(Texts.of("findings.checking"));
   }
 
-  void show(List<Finding> found) {
+  public void show(List<Finding> found) {
     heading.setText(
         found.isEmpty() ? Texts.of("findings.none") : Texts.of("status.findings", found.size()));
     list.show(found);
     settle();
   }
 
-  void takeFocus() {
+  public void takeFocus() {
     list.requestFocusInWindow();
   }
 

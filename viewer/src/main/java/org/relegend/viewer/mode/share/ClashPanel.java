@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.share;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
@@ -26,7 +26,7 @@ import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Session;
 
 /** What two people said differently, both versions side by side; each decision is an edit. */
-final class ClashPanel extends JPanel {
+public final class ClashPanel extends JPanel {
   private final Session session;
   private final DefaultListModel<Clash> clashes = new DefaultListModel<>();
   private final JList<Clash> list = new JList<>(clashes);
@@ -34,7 +34,7 @@ final class ClashPanel extends JPanel {
   private final JButton mine = new JButton(Texts.of("clashes.mine"));
   private final JButton theirs = new JButton(Texts.of("clashes.theirs"));
 
-  ClashPanel(Session session, Runnable back) {
+  public ClashPanel(Session session, Runnable back) {
     super(new BorderLayout(0, 4));
     this.session = session;
     setName("clashes-area");
@@ -88,7 +88,7 @@ final class ClashPanel extends JPanel {
   }
 
   /** Shows what is undecided in the map as it is now. */
-  void settle() {
+  public void settle() {
     List<Clash> now = List.copyOf(session.map().clashes());
     heading.setText(Texts.of("clashes.heading", now.size()));
     int kept = list.getSelectedIndex();
@@ -99,7 +99,7 @@ final class ClashPanel extends JPanel {
     theirs.setEnabled(!now.isEmpty());
   }
 
-  void takeFocus() {
+  public void takeFocus() {
     list.requestFocusInWindow();
   }
 

@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.control;
 
 import java.awt.Component;
 import java.awt.Dimension;
@@ -23,20 +23,17 @@ import javax.swing.JTextField;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
-import org.relegend.viewer.control.TextListener;
-import org.relegend.viewer.control.Texts;
-import org.relegend.viewer.control.TypedField;
 import org.relegend.viewer.paint.Palette;
 
 /** A few lines to fill in, or to choose from; Enter takes them, Escape drops them. */
-final class Form {
+public final class Form {
   /**
    * What is to be said of the lines as they are filled in.
    *
    * @param fault whether they can't be taken so
    * @param doubt whether they are taken only when asked for twice
    */
-  record Verdict(String text, boolean fault, boolean doubt) {}
+  public record Verdict(String text, boolean fault, boolean doubt) {}
 
   /** Of a choice, in component pixels; its list shows the words whole. */
   private static final int WIDEST = 560;
@@ -52,18 +49,18 @@ final class Form {
   /**
    * @param name of the dialog; its texts have keys that begin so
    */
-  Form(String name) {
+  public Form(String name) {
     this.name = name;
   }
 
-  Form line(String field, String value) {
+  public Form line(String field, String value) {
     JTextField text = new TypedField(34);
     text.setText(value);
     text.selectAll();
     return put(field, text);
   }
 
-  Form choice(String field, List<String> words, String chosen) {
+  public Form choice(String field, List<String> words, String chosen) {
     JComboBox<String> box = new JComboBox<>(words.toArray(String[]::new));
     box.setSelectedItem(chosen);
     Dimension wide = box.getPreferredSize();
@@ -72,14 +69,14 @@ final class Form {
   }
 
   /** A line that is typed or chosen; a word of the list is completed. */
-  Form words(String field, List<String> words, String chosen) {
+  public Form words(String field, List<String> words, String chosen) {
     WordBox box = new WordBox(words, chosen);
     box.field().setName(name + "." + field + ".text");
     return put(field, box);
   }
 
   /** Several lines of text. */
-  Form lines(String field, String value) {
+  public Form lines(String field, String value) {
     JTextArea area = new JTextArea(value, 3, 34);
     area.setLineWrap(true);
     area.setWrapStyleWord(true);
@@ -89,13 +86,13 @@ final class Form {
   }
 
   /** The keyboard begins in this line, not in the first. */
-  Form begin(String field) {
+  public Form begin(String field) {
     first = field;
     return this;
   }
 
   /** Looks at what is filled in with each change, says what there is to say, and may refuse it. */
-  Form looking(Function<Map<String, String>, Verdict> verdict) {
+  public Form looking(Function<Map<String, String>, Verdict> verdict) {
     look = verdict;
     return this;
   }
@@ -126,7 +123,7 @@ final class Form {
   }
 
   /** What was filled in, by field; nothing where it was dropped. */
-  Optional<Map<String, String>> ask(Component over) {
+  public Optional<Map<String, String>> ask(Component over) {
     Object[] options = {Texts.of("dialog.ok"), Texts.of("dialog.cancel")};
     JComponent begin = fields.getOrDefault(first, firstLine());
     watch();

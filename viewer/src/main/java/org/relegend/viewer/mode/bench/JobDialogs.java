@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.bench;
 
 import java.awt.Component;
 import java.util.ArrayList;
@@ -27,21 +27,20 @@ import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.TypedAmounts;
+import org.relegend.viewer.control.Form;
 import org.relegend.viewer.control.Texts;
-import org.relegend.viewer.mode.bench.BenchWork;
-import org.relegend.viewer.mode.bench.UnitPhotos;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Subjects;
 
 /** Asks for what a job is told: intake, meter, hypotheses, the log, the checklist. */
-final class JobDeeds {
-  private JobDeeds() {}
+public final class JobDialogs {
+  private JobDialogs() {}
 
   private static Optional<Job> job(Session session) {
     return session.room(BenchWork.class).job();
   }
 
-  static void intake(Component over, Session session) {
+  public static void intake(Component over, Session session) {
     Intake now = job(session).map(Job::intake).orElse(Intake.EMPTY);
     new Form("intake")
         .line("complaint", now.complaint())
@@ -73,7 +72,7 @@ final class JobDeeds {
   }
 
   /** What readings are taken with from now on, and whether the unit has power. */
-  static void meter(Component over, Session session) {
+  public static void meter(Component over, Session session) {
     Setting now = session.room(BenchWork.class).setting();
     Instrument usual = now.with().known() ? now.with() : Instrument.DIGITAL_METER;
     new Form("meter")
@@ -111,7 +110,7 @@ final class JobDeeds {
   }
 
   /** How far the node chosen may lie from its twin. */
-  static void limit(Component over, Session session) {
+  public static void limit(Component over, Session session) {
     Optional<NodeLimit> now = session.room(BenchWork.class).limit();
     if (now.isEmpty()) {
       session.room(BenchWork.class).limit(""); // says why not
@@ -150,7 +149,7 @@ final class JobDeeds {
         told.getOrDefault("words", ""));
   }
 
-  static void hypothesis(Component over, Session session) {
+  public static void hypothesis(Component over, Session session) {
     String chosen =
         session.selection().focus().flatMap(Subjects::partOf).map(session.map()::nameOf).orElse("");
     new Form("hypothesis")
@@ -178,7 +177,7 @@ final class JobDeeds {
    *
    * @throws IllegalArgumentException with one sentence where one isn't in the map
    */
-  static List<PartId> parts(Session session, String typed) {
+  public static List<PartId> parts(Session session, String typed) {
     List<PartId> parts = new ArrayList<>();
     for (String name : typed.split("[ ,]+")) {
       if (!name.isEmpty()) {
@@ -194,7 +193,7 @@ final class JobDeeds {
   }
 
   /** Which parts the unit's photo on the desk shows, so that their cards show it. */
-  static void closeUp(Component over, Session session) {
+  public static void closeUp(Component over, Session session) {
     Optional<JobPhoto> own =
         session.desk().photo().flatMap(photo -> session.document().own(photo.id()));
     if (own.isEmpty()) {
@@ -216,7 +215,7 @@ final class JobDeeds {
                             .shows(own.get(), parts(session, told.getOrDefault("parts", "")))));
   }
 
-  static void log(Component over, Session session) {
+  public static void log(Component over, Session session) {
     List<String> kinds =
         Stream.of(LogEntry.Kind.values()).map(LogEntry.Kind::word).collect(Collectors.toList());
     List<Subject> about = about(session);
@@ -265,7 +264,7 @@ final class JobDeeds {
   }
 
   /** The next step of the usual order, to be ticked off with a note. */
-  static void checklist(Component over, Session session) {
+  public static void checklist(Component over, Session session) {
     List<CheckStep> open =
         Stream.of(CheckStep.values())
             .filter(step -> job(session).flatMap(job -> job.mark(step)).isEmpty())

@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.share;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import org.relegend.share.Trust;
 import org.relegend.viewer.control.Texts;
 
 /** Rows of who says what: one for each statement, and for each way of a disagreement. */
-final class TrustRows extends AbstractTableModel {
+public final class TrustRows extends AbstractTableModel {
   /** Columns by the keys of their titles. */
   private static final List<String> COLUMNS =
       List.of("trust.what", "trust.says", "trust.evidence", "trust.who", "trust.when");
@@ -27,15 +27,15 @@ final class TrustRows extends AbstractTableModel {
    *
    * @param subject where a click leads
    */
-  record Row(List<String> cells, Optional<Subject> subject, Optional<PictureId> picture) {}
+  public record Row(List<String> cells, Optional<Subject> subject, Optional<PictureId> picture) {}
 
   /** What was gathered. */
-  record Gathered(List<Row> rows, int statements, int disagreements) {}
+  public record Gathered(List<Row> rows, int statements, int disagreements) {}
 
   private List<Row> rows = List.of();
 
   /** Everybody's word for something in the map. */
-  static List<Attestation> all(BoardMap map) {
+  public static List<Attestation> all(BoardMap map) {
     List<Attestation> all = new ArrayList<>();
     Statement.of(map).forEach(statement -> all.addAll(statement.by()));
     return all;
@@ -46,7 +46,7 @@ final class TrustRows extends AbstractTableModel {
    *
    * @param only disagreements alone
    */
-  static Gathered of(BoardMap map, Trust.Filter filter, boolean only) {
+  public static Gathered of(BoardMap map, Trust.Filter filter, boolean only) {
     List<Row> rows = new ArrayList<>();
     boolean all = filter.author().isEmpty() && filter.least().isEmpty() && filter.since().isEmpty();
     int disagreements = 0;
@@ -102,12 +102,12 @@ final class TrustRows extends AbstractTableModel {
     return new Row(List.of(what, says, evidence, who, when), subject, picture);
   }
 
-  void show(List<Row> shown) {
+  public void show(List<Row> shown) {
     rows = shown;
     fireTableDataChanged();
   }
 
-  Row at(int row) {
+  public Row at(int row) {
     return rows.get(row);
   }
 

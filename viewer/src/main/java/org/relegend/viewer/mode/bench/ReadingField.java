@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.bench;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.ActionEvent;
@@ -13,14 +13,14 @@ import org.relegend.viewer.control.TypedField;
  * Takes readings while probing. Only what can begin a number begins one here, so that all commands
  * of one letter and the arrows work on while it has the keyboard and is empty.
  */
-final class ReadingField extends TypedField {
+public final class ReadingField extends TypedField {
   private static final String BEGINS = "0123456789+-.,\u2212";
 
   /**
    * @param taken takes what was typed; false where it can't be read, and then it stays
    * @param then is run after it was taken
    */
-  ReadingField(Predicate<String> taken, Runnable then) {
+  public ReadingField(Predicate<String> taken, Runnable then) {
     super(12);
     setName("reading");
     putClientProperty("FlatLaf.styleClass", "h3");

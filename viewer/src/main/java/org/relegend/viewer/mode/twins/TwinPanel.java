@@ -1,37 +1,42 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.twins;
 
 import java.util.List;
+import java.util.function.Consumer;
 import org.relegend.viewer.control.RowList;
-import org.relegend.viewer.mode.twins.PredictedPlaces;
-import org.relegend.viewer.mode.twins.TwinTool;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
 
 /** Twins in one window: works out what follows, and shows it in lists below the pictures. */
-final class TwinWork {
+public final class TwinPanel {
   private final Session session;
-  private final TwinWorking working;
-  private final WorkPanel panel;
-  private final TwinLists lists;
+  private final TwinRunner working;
+  private final Consumer<RowList> show;
+  private final Runnable back;
+  private final TwinListPanel lists;
 
-  TwinWork(Session session, TwinWorking working, WorkPanel panel) {
+  /**
+   * @param show a list in the place of the node strip
+   * @param back shows the strip again
+   */
+  public TwinPanel(Session session, TwinRunner working, Consumer<RowList> show, Runnable back) {
     this.session = session;
     this.working = working;
-    this.panel = panel;
-    lists = new TwinLists(session, working, panel::goToStrip, this::leaveGhosts);
+    this.show = show;
+    this.back = back;
+    lists = new TwinListPanel(session, working, back, this::leaveGhosts);
   }
 
-  List<RowList> lists() {
+  public List<RowList> lists() {
     return lists.all();
   }
 
   /** The map was opened. */
-  void begin() {
+  public void begin() {
     working.follow(false);
   }
 
   /** Takes up what changed. */
-  void follow(Change change) {
+  public void follow(Change change) {
     switch (change) {
       case MAP -> {
         working.follow(false);
@@ -45,7 +50,7 @@ final class TwinWork {
       case TWINS_SAID -> {
         working.follow(true);
         lists.settleTwins();
-        panel.show(lists.twins());
+        show.accept(lists.twins());
       }
       case PICTURES -> predict();
       case GHOSTS -> lists.settleGhosts();
@@ -67,35 +72,35 @@ final class TwinWork {
   }
 
   /** What follows from the twins that are known, in the place of the node strip; or the strip. */
-  void toggleTwins() {
+  public void toggleTwins() {
     if (lists.twins().isVisible()) {
-      panel.goToStrip();
+      back.run();
     } else {
       session.room(TwinTool.class).wanted();
       working.follow(true);
       lists.settleTwins();
-      panel.show(lists.twins());
+      show.accept(lists.twins());
     }
   }
 
   /** Predicted places on the photo and in a list; or neither. */
-  void toggleGhosts() {
+  public void toggleGhosts() {
     if (session.room(PredictedPlaces.class).areShown() && lists.ghosts().isVisible()) {
       leaveGhosts();
     } else {
       session.room(PredictedPlaces.class).show(true);
       working.predict(true);
-      panel.show(lists.ghosts());
+      show.accept(lists.ghosts());
     }
   }
 
   private void leaveGhosts() {
     session.room(PredictedPlaces.class).show(false);
-    panel.goToStrip();
+    back.run();
   }
 
   /** Accepts all that the list shows which is open. */
-  void acceptAll() {
+  public void acceptAll() {
     if (lists.twins().isVisible()) {
       session.room(TwinTool.class).acceptAll();
     } else {
@@ -104,7 +109,7 @@ final class TwinWork {
   }
 
   /** Rejects all that the list shows which is open. */
-  void rejectAll() {
+  public void rejectAll() {
     if (lists.twins().isVisible()) {
       session.room(TwinTool.class).rejectAll();
     } else {

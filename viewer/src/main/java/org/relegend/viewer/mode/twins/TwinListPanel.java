@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.twins;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,14 +14,11 @@ import org.relegend.twin.ProposedTwin;
 import org.relegend.twin.Seed;
 import org.relegend.viewer.control.RowList;
 import org.relegend.viewer.control.Texts;
-import org.relegend.viewer.mode.twins.PredictedPlaces;
-import org.relegend.viewer.mode.twins.TwinRow;
-import org.relegend.viewer.mode.twins.TwinTool;
 import org.relegend.viewer.session.Following;
 import org.relegend.viewer.session.Session;
 
 /** The lists of what follows from twins: pairs and differences, and predicted places. */
-final class TwinLists {
+public final class TwinListPanel {
   static final String TWINS = "twins";
   static final String GHOSTS = "ghosts";
 
@@ -29,7 +26,7 @@ final class TwinLists {
   private static final int MOST = 300;
 
   private final Session session;
-  private final TwinWorking working;
+  private final TwinRunner working;
   private final RowList twins;
   private final RowList ghosts;
   private List<TwinRow> rows = List.of();
@@ -39,7 +36,7 @@ final class TwinLists {
    * @param back shows the node strip again
    * @param leave takes the predicted places away and shows the strip
    */
-  TwinLists(Session session, TwinWorking working, Runnable back, Runnable leave) {
+  public TwinListPanel(Session session, TwinRunner working, Runnable back, Runnable leave) {
     this.session = session;
     this.working = working;
     twins = new RowList(TWINS, back);
@@ -54,15 +51,15 @@ final class TwinLists {
     ghosts.onKey("DELETE", row -> onGhost(session.room(PredictedPlaces.class)::reject));
   }
 
-  List<RowList> all() {
+  public List<RowList> all() {
     return List.of(twins, ghosts);
   }
 
-  RowList twins() {
+  public RowList twins() {
     return twins;
   }
 
-  RowList ghosts() {
+  public RowList ghosts() {
     return ghosts;
   }
 
@@ -89,7 +86,7 @@ final class TwinLists {
   }
 
   /** Shows what follows as it is known now. */
-  void settleTwins() {
+  public void settleTwins() {
     Following following = session.document().following();
     rows = session.room(TwinTool.class).rows();
     List<RowList.Row> shown = new ArrayList<>(rows.stream().limit(MOST).map(this::row).toList());
@@ -209,7 +206,7 @@ final class TwinLists {
   }
 
   /** Shows the predicted places as they are now; the chosen one is chosen in the list too. */
-  void settleGhosts() {
+  public void settleGhosts() {
     places = session.room(PredictedPlaces.class).all();
     List<RowList.Row> shown = new ArrayList<>();
     for (Predictions.Prediction place : places) {

@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.control;
 
 import java.util.List;
 import java.util.TreeSet;
@@ -8,11 +8,11 @@ import org.relegend.map.Names;
 import org.relegend.map.Part;
 
 /** The channels of a map in one order, so that each keeps its shape and colour. */
-final class Channels {
+public final class Channels {
   private Channels() {}
 
   /** Those declared, and those that parts are said to be in. */
-  static List<String> of(BoardMap map) {
+  public static List<String> of(BoardMap map) {
     TreeSet<String> names = new TreeSet<>(Names.NATURAL);
     map.channels().stream().map(Channel::name).forEach(names::add);
     map.parts().stream().map(Part::channel).filter(name -> !name.isEmpty()).forEach(names::add);

@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.check;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import javax.swing.Timer;
-import org.jspecify.annotations.Nullable;
 import org.relegend.check.CheckContext;
 import org.relegend.check.Checks;
 import org.relegend.check.Finding;
@@ -21,54 +20,47 @@ import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.LatestJob;
 
 /** Runs the checks anew soon after the map changed; results of an older map are dropped. */
-final class Checking {
+public final class Checking {
   private static final int MILLIS = 600;
 
   private record Digest(FileTime changed, String sha256) {}
 
   private final Session session;
   private final MapFolder folder;
-  private final Jobs jobs;
+  private final LatestJob latest;
   private final Consumer<List<Finding>> shown;
   private final Timer timer = new Timer(MILLIS, fired -> run());
 
   /** Reading a photo whole takes long, so its digest is kept as long as the file stays as it is. */
   private final Map<Path, Digest> digests = new ConcurrentHashMap<>();
 
-  private @Nullable Job running;
-
-  Checking(Session session, MapFolder folder, Jobs jobs, Consumer<List<Finding>> shown) {
+  public Checking(Session session, MapFolder folder, Jobs jobs, Consumer<List<Finding>> shown) {
     this.session = session;
     this.folder = folder;
-    this.jobs = jobs;
+    latest = new LatestJob(jobs);
     this.shown = shown;
     timer.setRepeats(false);
   }
 
   /** The map changed. */
-  void soon() {
+  public void soon() {
     timer.restart();
   }
 
   /** The map is closed: what still runs is of no interest. */
-  void stop() {
+  public void stop() {
     timer.stop();
-    if (running != null) {
-      running.cancel();
-    }
+    latest.cancel();
   }
 
   private void run() {
-    if (running != null) {
-      running.cancel();
-    }
+    latest.cancel();
     BoardMap map = session.map();
-    running =
-        jobs.run(
+    latest.run(
             Texts.of("findings.checking"),
             watch -> Checks.inspect(CheckContext.of(map, this::digest)),
             found -> {

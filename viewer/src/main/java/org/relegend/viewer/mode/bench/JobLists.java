@@ -1,4 +1,4 @@
-package org.relegend.viewer.ui;
+package org.relegend.viewer.mode.bench;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
-import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Hypothesis;
 import org.relegend.bench.rule.Unit;
@@ -18,18 +17,16 @@ import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 import org.relegend.viewer.control.RowList;
 import org.relegend.viewer.control.Texts;
-import org.relegend.viewer.mode.bench.BenchWork;
-import org.relegend.viewer.mode.bench.Conditions;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Job;
 import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.LatestJob;
 
 /** The lists of the job: differences, conditions, hypotheses; each row leads to its place. */
-final class JobLists {
-  static final String DIFFERENCES = "differences";
-  static final String CONDITIONS = "conditions";
-  static final String HYPOTHESES = "hypotheses";
-  static final String SUSPECTS = "suspects";
+public final class JobLists {
+  public static final String DIFFERENCES = "differences";
+  public static final String CONDITIONS = "conditions";
+  public static final String HYPOTHESES = "hypotheses";
+  public static final String SUSPECTS = "suspects";
   private static final String AREA = "-area";
 
   /** Suspects that are listed; beyond them shares are small. */
@@ -40,15 +37,13 @@ final class JobLists {
   private final RowList conditions;
   private final RowList hypotheses;
   private final RowList suspects;
-  private final Jobs jobs;
-  private @Nullable Job running;
-
+  private final LatestJob latest;
   /**
    * @param back shows the node strip again
    */
-  JobLists(Session session, Jobs jobs, Runnable back) {
+  public JobLists(Session session, Jobs jobs, Runnable back) {
     this.session = session;
-    this.jobs = jobs;
+    latest = new LatestJob(jobs);
     suspects = new RowList(SUSPECTS, back);
     differences = new RowList(DIFFERENCES, back);
     conditions = new RowList(CONDITIONS, back);
@@ -58,20 +53,20 @@ final class JobLists {
     hypotheses.onKey("C", row -> settle(Hypothesis.Result.CAUSE));
   }
 
-  List<RowList> all() {
+  public List<RowList> all() {
     return List.of(differences, conditions, hypotheses, suspects);
   }
 
-  RowList list(String name) {
+  public RowList list(String name) {
     return named(name).orElseThrow(() -> new IllegalArgumentException("no list " + name));
   }
 
-  Optional<RowList> named(String name) {
+  public Optional<RowList> named(String name) {
     return all().stream().filter(list -> (name + AREA).equals(list.getName())).findFirst();
   }
 
   /** The name of the list that shows; empty where none does. */
-  String shown() {
+  public String shown() {
     return all().stream()
         .filter(RowList::isVisible)
         .map(list -> list.getName().replace(AREA, ""))
@@ -80,7 +75,7 @@ final class JobLists {
   }
 
   /** Takes up the job as it is now. */
-  void settle() {
+  public void settle() {
     showDifferences();
     showConditions();
     showHypotheses();
@@ -89,16 +84,13 @@ final class JobLists {
 
   /** Weighs all parts anew, off the event thread; what comes late is dropped. */
   private void weigh() {
-    if (running != null) {
-      running.cancel();
-    }
+    latest.cancel();
     Optional<Unit> unit = session.room(BenchWork.class).unit();
     if (unit.isEmpty()) {
       return;
     }
     suspects.show(Texts.of("list.suspects.weighing"), "", List.of());
-    running =
-        jobs.run(
+    latest.run(
             SUSPECTS,
             watch -> Suspects.of(unit.get()),
             this::show,
