@@ -15,6 +15,7 @@ import org.relegend.viewer.command.ExitCode;
 import org.relegend.viewer.command.Opener;
 import org.relegend.viewer.ui.Program;
 import org.relegend.viewer.ui.Settings;
+import org.relegend.viewer.ui.Viewer;
 
 /** The one entry point of the runnable jar: the viewer, or one command. */
 public final class Main {
@@ -48,7 +49,7 @@ public final class Main {
       return ExitCode.REFUSED;
     }
     Program program =
-        new Program(Settings.ofUser(), cacheFolder(), DemoFolder.find(), Clock.systemUTC());
+        Viewer.of(Settings.ofUser(), cacheFolder(), DemoFolder.find(), Clock.systemUTC());
     program.start(folder);
     try {
       program.join();

@@ -21,13 +21,13 @@ import org.relegend.viewer.mode.bench.BenchWork;
 
 /** Adding pages and photos to the open map: asked for, dropped or chosen, one after the other. */
 final class Adding {
-  private final ViewerWindow window;
+  private final MapWindow window;
   private final Program program;
 
   /** What is still to be asked about; one dialog at a time. */
   private final Deque<Runnable> waiting = new ArrayDeque<>();
 
-  Adding(ViewerWindow window, Program program) {
+  Adding(MapWindow window, Program program) {
     this.window = window;
     this.program = program;
   }
@@ -106,13 +106,13 @@ final class Adding {
     }
     String told = String.join("  ", own.told().stream().map(OwnScans.Told::line).toList());
     if (own.told().stream().allMatch(one -> one.shown().isEmpty())) {
-      window.files().tell(List.of(Texts.of("scan.unknown", nameOf(file))));
+      window.messages().tell(List.of(Texts.of("scan.unknown", nameOf(file))));
       addAnyPages(file);
     } else if (own.told().stream().allMatch(one -> one.own().isEmpty())) {
-      window.openThen(open.folder().path(), () -> window.files().tell(List.of(told)));
+      window.openThen(open.folder().path(), () -> window.messages().tell(List.of(told)));
       next();
     } else {
-      window.files().tell(List.of(told));
+      window.messages().tell(List.of(told));
       added(open, file, own.edit(Texts.of("scan.added", nameOf(file))));
     }
   }
@@ -176,7 +176,7 @@ final class Adding {
       new UnitPhotoIntake(window, program, sitting)
           .add(file, asked.shown(), asked.closeUp(), this::next, this::failed);
     } catch (IllegalArgumentException unfit) {
-      window.files().say(String.valueOf(unfit.getMessage()));
+      window.messages().say(String.valueOf(unfit.getMessage()));
       next();
     }
   }
@@ -253,7 +253,7 @@ final class Adding {
       }
     }
     sitting.session().desk().show(known.id());
-    window.files().say(Texts.of("file.there", nameOf(file), known.caption()));
+    window.messages().say(Texts.of("file.there", nameOf(file), known.caption()));
   }
 
   /** What comes after the map was closed is no longer put into it. */
@@ -263,12 +263,12 @@ final class Adding {
 
   private void sayLeft(Path file) {
     if (window.isDisplayable()) {
-      window.files().say(Texts.of("file.left", nameOf(file)));
+      window.messages().say(Texts.of("file.left", nameOf(file)));
     }
   }
 
   private void failed(Throwable problem) {
-    window.files().fail(problem);
+    window.messages().fail(problem);
     next();
   }
 

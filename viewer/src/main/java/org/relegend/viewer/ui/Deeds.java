@@ -55,14 +55,18 @@ final class Deeds {
           UserAction.SHORTCUTS,
           UserAction.CAUTIONS);
 
-  private final ViewerWindow window;
+  private final MapWindow window;
+  private final MapFiles files;
+  private final Adding adding;
   private final Program program;
   private final Actions acts;
 
-  Deeds(ViewerWindow window, Program program, Actions acts) {
+  Deeds(MapWindow window, MapFiles files, Adding adding, Program program) {
     this.window = window;
+    this.files = files;
+    this.adding = adding;
     this.program = program;
-    this.acts = acts;
+    this.acts = window.acts();
   }
 
   /** Whether the act makes sense while no map is open. */
@@ -83,17 +87,16 @@ final class Deeds {
   }
 
   private void bindFile() {
-    MapFiles files = window.files();
     acts.on(UserAction.NEW, files::makeNew);
     acts.on(UserAction.OPEN, files::chooseAndOpen);
     acts.on(UserAction.DEMO, () -> program.demo().ifPresent(files::openDemo));
     acts.on(UserAction.NEW_WINDOW, () -> program.openWindow(Optional.empty()));
-    acts.on(UserAction.ADD_PAGE, window.adding()::choosePages);
-    acts.on(UserAction.ADD_PHOTO, window.adding()::choosePhotos);
+    acts.on(UserAction.ADD_PAGE, adding::choosePages);
+    acts.on(UserAction.ADD_PHOTO, adding::choosePhotos);
     acts.on(UserAction.PACK, new PackGiving(window, program)::ask);
     acts.on(UserAction.SAVE, () -> window.sitting().ifPresent(sitting -> sitting.keeping().save()));
     acts.on(UserAction.CLOSE, () -> window.leave(window::showStart));
-    acts.on(UserAction.QUIT, () -> program.windows().forEach(ViewerWindow::close));
+    acts.on(UserAction.QUIT, () -> program.windows().forEach(MapWindow::close));
     onSession(UserAction.AUTHOR, this::askAuthor);
   }
 
@@ -115,7 +118,7 @@ final class Deeds {
   }
 
   private void bindJob() {
-    acts.on(UserAction.NEW_JOB, window.files()::makeJob);
+    acts.on(UserAction.NEW_JOB, files::makeJob);
     acts.on(UserAction.PRINT, new Printing(window, program)::ask);
     acts.on(UserAction.READ, () -> panel().ifPresent(WorkPanel::read));
     onJob(UserAction.METER, session -> JobDialogs.meter(window, session));

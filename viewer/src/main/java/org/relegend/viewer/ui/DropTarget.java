@@ -20,10 +20,12 @@ import org.relegend.viewer.control.Texts;
  * becomes a page; an image a page where it is dropped on the page, else a photo.
  */
 final class DropTarget extends TransferHandler {
-  private final transient ViewerWindow window;
+  private final transient MapWindow window;
+  private final transient Adding adding;
 
-  DropTarget(ViewerWindow window) {
+  DropTarget(MapWindow window, Adding adding) {
     this.window = window;
+    this.adding = adding;
   }
 
   @Override
@@ -43,7 +45,7 @@ final class DropTarget extends TransferHandler {
       SwingUtilities.invokeLater(() -> take(files, onPage));
       return true;
     } catch (UnsupportedFlavorException | IOException problem) {
-      window.files().fail(problem);
+      window.messages().fail(problem);
       return false;
     }
   }
@@ -68,20 +70,20 @@ final class DropTarget extends TransferHandler {
     }
     for (Path file : files) {
       if (Unpack.isPack(file)) {
-        window.packs().take(file);
+        window.takePack(file);
         return;
       }
     }
     if (window.sitting().isEmpty()) {
-      window.files().say(Texts.of("drop.nomap"));
+      window.messages().say(Texts.of("drop.nomap"));
       return;
     }
     for (Path file : files) {
       String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
       if (onPage || name.endsWith(".pdf")) {
-        window.adding().addPages(file);
+        adding.addPages(file);
       } else {
-        window.adding().addPhoto(file);
+        adding.addPhoto(file);
       }
     }
   }

@@ -21,10 +21,10 @@ final class PackGiving {
   private static final String OUT = Texts.of("givepack.out");
   private static final String IN = Texts.of("givepack.in");
 
-  private final ViewerWindow window;
+  private final MapWindow window;
   private final Program program;
 
-  PackGiving(ViewerWindow window, Program program) {
+  PackGiving(MapWindow window, Program program) {
     this.window = window;
     this.program = program;
   }
@@ -48,7 +48,7 @@ final class PackGiving {
         .ifPresent(
             told ->
                 window
-                    .files()
+                    .messages()
                     .path(told.getOrDefault("file", ""))
                     .ifPresent(file -> window.saved(() -> pack(open.get(), file, options(told)))));
   }
@@ -77,7 +77,7 @@ final class PackGiving {
             Texts.of("givepack.working", file),
             watch -> Pack.write(open.folder(), file, options, Progress.UNWATCHED),
             report -> tell(file, report),
-            window.files()::fail);
+            window.messages()::fail);
   }
 
   private void tell(Path file, PackReport report) {

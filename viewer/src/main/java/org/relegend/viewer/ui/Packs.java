@@ -31,10 +31,10 @@ final class Packs {
   /** What two maps made together, the edit that leads there, and the map it is told from. */
   private record Together(BoardMap before, EditGroup edit, int clashes) {}
 
-  private final ViewerWindow window;
+  private final MapWindow window;
   private final Program program;
 
-  Packs(ViewerWindow window, Program program) {
+  Packs(MapWindow window, Program program) {
     this.window = window;
     this.program = program;
   }
@@ -51,7 +51,7 @@ final class Packs {
               }
             },
             this::taken,
-            window.files()::fail);
+            window.messages()::fail);
   }
 
   private void taken(Seen seen) {
@@ -90,7 +90,7 @@ final class Packs {
             missing -> {
               window.openThen(folder, () -> tell(seen, folder, missing));
             },
-            window.files()::fail);
+            window.messages()::fail);
   }
 
   private void tell(Seen seen, Path folder, List<Picture> missing) {
@@ -140,7 +140,7 @@ final class Packs {
                       Texts.of("pack.merging"),
                       watch -> together(seen, base, open.folder(), before),
                       done -> finish(open, done),
-                      window.files()::fail);
+                      window.messages()::fail);
             });
   }
 
@@ -206,7 +206,7 @@ final class Packs {
         window.sitting().filter(open::equals).isPresent()
             && open.session().map().equals(done.before());
     if (!current) {
-      window.files().say(Texts.of("pack.changed"));
+      window.messages().say(Texts.of("pack.changed"));
       return;
     }
     if (open.session().document().apply(done.edit())) {

@@ -40,10 +40,10 @@ final class Printing {
     }
   }
 
-  private final ViewerWindow window;
+  private final MapWindow window;
   private final Program program;
 
-  Printing(ViewerWindow window, Program program) {
+  Printing(MapWindow window, Program program) {
     this.window = window;
     this.program = program;
   }
@@ -93,7 +93,7 @@ final class Printing {
         Stream.of(What.values()).filter(one -> one.text().equals(wanted)).findFirst().orElseThrow();
     Paper paper = Paper.of(told.getOrDefault("paper", Paper.A4.word()));
     program.settings().setPaper(paper);
-    Optional<Path> named = window.files().path(told.getOrDefault("file", ""));
+    Optional<Path> named = window.messages().path(told.getOrDefault("file", ""));
     if (named.isEmpty()) {
       return;
     }
@@ -124,9 +124,9 @@ final class Printing {
                     },
                     printed -> {
                       session.hub().say(Notice.Kind.PRINTED, file.toString(), printed.pages());
-                      window.files().tell(printed.troubles());
+                      window.messages().tell(printed.troubles());
                     },
-                    window.files()::fail));
+                    window.messages()::fail));
   }
 
   private static Printed make(

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Function;
 import javax.swing.SwingUtilities;
 import org.relegend.viewer.tile.PictureLibrary;
 import org.relegend.viewer.work.Jobs;
@@ -16,6 +17,7 @@ public final class Program {
   /** Share of the memory that Java may take which pictures may fill. */
   private static final double FOR_PICTURES = 0.4;
 
+  private final Function<Program, MapWindow> maker;
   private final Settings settings;
   private final Clock clock;
   private final Optional<Path> demo;
@@ -24,7 +26,7 @@ public final class Program {
   private final Jobs jobs = new Jobs("work", 2, SwingUtilities::invokeLater);
   private final OwnerThread owner =
       OwnerThread.of("the event thread", SwingUtilities::isEventDispatchThread);
-  private final List<ViewerWindow> windows = new ArrayList<>();
+  private final List<MapWindow> windows = new ArrayList<>();
   private final CountDownLatch ended = new CountDownLatch(1);
   private boolean systemIsDark;
 
@@ -33,8 +35,15 @@ public final class Program {
    *
    * @param cacheFolder where reduced copies of pictures are kept between runs
    * @param demo the folder of the demo map, if there is one beside the program
+   * @param maker makes a window of the program
    */
-  public Program(Settings settings, Path cacheFolder, Optional<Path> demo, Clock clock) {
+  Program(
+      Settings settings,
+      Path cacheFolder,
+      Optional<Path> demo,
+      Clock clock,
+      Function<Program, MapWindow> maker) {
+    this.maker = maker;
     this.settings = settings;
     this.clock = clock;
     this.demo = demo;
@@ -62,13 +71,13 @@ public final class Program {
 
   /** One more window, on the event thread. */
   void openWindow(Optional<Path> folder) {
-    ViewerWindow window = new ViewerWindow(this);
+    MapWindow window = maker.apply(this);
     windows.add(window);
     window.setVisible(true);
     folder.ifPresent(window::open);
   }
 
-  void closed(ViewerWindow window) {
+  void closed(MapWindow window) {
     windows.remove(window);
     if (windows.isEmpty()) {
       library.close();
@@ -78,7 +87,7 @@ public final class Program {
   }
 
   /** All windows that are open. */
-  List<ViewerWindow> windows() {
+  List<MapWindow> windows() {
     return List.copyOf(windows);
   }
 

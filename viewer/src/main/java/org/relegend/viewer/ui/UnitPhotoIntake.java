@@ -28,12 +28,12 @@ import org.relegend.viewer.session.Session;
  * side for pairs to be clicked.
  */
 final class UnitPhotoIntake {
-  private final ViewerWindow window;
+  private final MapWindow window;
   private final Program program;
   private final Sitting sitting;
   private final Session session;
 
-  UnitPhotoIntake(ViewerWindow window, Program program, Sitting sitting) {
+  UnitPhotoIntake(MapWindow window, Program program, Sitting sitting) {
     this.window = window;
     this.program = program;
     this.sitting = sitting;

@@ -7,7 +7,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JFrame;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -28,16 +27,16 @@ import org.relegend.viewer.session.Session;
 import org.relegend.viewer.work.Jobs;
 
 /** One window of the program: the start page, or an open map. */
-final class ViewerWindow extends JFrame {
+final class ViewerWindow extends MapWindow {
   private static final int STEP = 28;
 
   private final Program program;
   private final Actions acts = new Actions();
   private final Menus menus = new Menus(acts);
   private final JPanel content = new JPanel(new BorderLayout());
-  private final Banner banner = new Banner();
   private final StartPanel start;
   private final MapFiles files;
+  private final UnsavedMap unsaved;
   private final Adding adding;
   private final Packs packs;
   private final Jobs keep = new Jobs("keep", 1, SwingUtilities::invokeLater);
@@ -49,11 +48,12 @@ final class ViewerWindow extends JFrame {
     super(Texts.of("app.name"));
     this.program = program;
     files = new MapFiles(this, program);
+    unsaved = new UnsavedMap(this, program, files::open);
     adding = new Adding(this, program);
     packs = new Packs(this, program);
     start = new StartPanel(acts, this::open);
     setJMenuBar(menus.bar());
-    content.add(banner, BorderLayout.NORTH);
+    content.add(banner(), BorderLayout.NORTH);
     setContentPane(content);
     setMinimumSize(new Dimension(760, 560));
     setSize(1280, 860);
@@ -72,8 +72,8 @@ final class ViewerWindow extends JFrame {
             sitting().ifPresent(sitting -> sitting.keeping().lookAtDisk());
           }
         });
-    new Deeds(this, program, acts).bind();
-    setTransferHandler(new DropTarget(this));
+    new Deeds(this, files, adding, program).bind();
+    setTransferHandler(new DropTarget(this, adding));
     showStart();
   }
 
@@ -84,46 +84,32 @@ final class ViewerWindow extends JFrame {
     setLocation(getX() + step, getY() + step);
   }
 
+  @Override
   Optional<Sitting> sitting() {
     return Optional.ofNullable(sitting);
   }
 
+  @Override
   Actions acts() {
     return acts;
   }
 
-  MapFiles files() {
-    return files;
-  }
-
+  /** Brings pages and photos into the open map. */
   Adding adding() {
     return adding;
   }
 
-  Packs packs() {
-    return packs;
-  }
-
-  Banner banner() {
-    return banner;
-  }
-
-  /** Opens a map in the place of what the window shows now, which is saved first. */
-  void open(Path folder) {
-    files.openInstead(folder, () -> {});
-  }
-
-  /** As {@link #open}, and something to do once the map is there. */
+  @Override
   void openThen(Path folder, Runnable then) {
     files.openInstead(folder, then);
   }
 
-  /** Saves what is open, which stays open; then goes on. */
-  void saved(Runnable then) {
-    sitting().ifPresentOrElse(open -> open.keeping().flush(then), then);
+  @Override
+  void takePack(Path file) {
+    packs.take(file);
   }
 
-  /** Saves what is open, then goes on. */
+  @Override
   void leave(Runnable then) {
     Sitting open = sitting;
     if (open == null) {
@@ -137,9 +123,9 @@ final class ViewerWindow extends JFrame {
 
   private void leaveSaved(Sitting open, Runnable then) {
     Keeping.State reached = open.keeping().state();
-    boolean unsaved =
+    boolean differs =
         reached instanceof Keeping.State.Failed || reached instanceof Keeping.State.ChangedOnDisk;
-    if (unsaved && open.keeping().hasUnsaved() && files.staysUnsaved(reached)) {
+    if (differs && open.keeping().hasUnsaved() && unsaved.staysUnsaved(reached)) {
       open.session().document().setReadOnly(open.folder().readOnly());
       return;
     }
@@ -171,12 +157,7 @@ final class ViewerWindow extends JFrame {
         });
   }
 
-  /** Lays an opened map into the window, without a job. */
-  void sit(MapFolder folder) {
-    sit(new JobOpening(folder, Optional.empty(), Whereabouts.NOWHERE));
-  }
-
-  /** Lays an opened map into the window, and its job over it. */
+  @Override
   void sit(JobOpening opened) {
     MapFolder folder = opened.map();
     Session session =
@@ -186,7 +167,7 @@ final class ViewerWindow extends JFrame {
     session.document().setReadOnly(folder.readOnly());
     Shelf shelf = new Shelf(program.library(), folder.path());
     WorkPanel panel = new WorkPanel(session, shelf, acts, search, slow);
-    Keeping keeping = new Keeping(folder, keep, state -> files.showState(panel, state));
+    Keeping keeping = new Keeping(folder, keep, state -> unsaved.showState(panel, state));
     session.document().add(keeping);
     Checking checking = new Checking(session, folder, program.jobs(), panel::showFindings);
     Optional<JobAutosave> job =
@@ -209,7 +190,7 @@ final class ViewerWindow extends JFrame {
     checking.soon();
     show(panel);
     setTitle(title(session));
-    files.showState(panel, keeping.state());
+    unsaved.showState(panel, keeping.state());
     files.tell(opened);
     settle(session);
     SwingUtilities.invokeLater(panel::typeName);
@@ -224,7 +205,7 @@ final class ViewerWindow extends JFrame {
         .lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
   }
 
-  /** Lays a job that was just made over the map that is open. */
+  @Override
   void layOver(org.relegend.store.JobFolder made) {
     Sitting open = sitting;
     if (open == null) {
@@ -257,7 +238,7 @@ final class ViewerWindow extends JFrame {
   }
 
   private void jobNotKept(Throwable problem) {
-    banner.say(
+    banner().say(
         Texts.of(
             "banner.failed",
             problem instanceof StoreException
@@ -291,10 +272,10 @@ final class ViewerWindow extends JFrame {
     acts.select(UserAction.LINK, session.desk().isLinked());
   }
 
-  /** Shows the page that says what to do next. */
+  @Override
   void showStart() {
     sitting = null;
-    banner.close();
+    banner().close();
     setTitle(Texts.of("app.name"));
     List<Path> recent = program.settings().recent();
     start.settle(recent, program.demo().isPresent());
@@ -303,7 +284,7 @@ final class ViewerWindow extends JFrame {
 
   private void show(JPanel middle) {
     content.removeAll();
-    content.add(banner, BorderLayout.NORTH);
+    content.add(banner(), BorderLayout.NORTH);
     content.add(middle, BorderLayout.CENTER);
     boolean open = sitting != null;
     for (UserAction act : UserAction.values()) {
@@ -325,7 +306,7 @@ final class ViewerWindow extends JFrame {
     acts.enable(UserAction.DEMO, program.demo().isPresent());
   }
 
-  /** Saves, closes, and ends the program with the last window. */
+  @Override
   void close() {
     leave(
         () -> {

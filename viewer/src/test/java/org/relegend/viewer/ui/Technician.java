@@ -59,7 +59,7 @@ final class Technician implements AutoCloseable {
     }
     Robot robot = new Robot();
     robot.setAutoDelay(4);
-    Program program = new Program(settings, cache, demo, Clock.systemUTC());
+    Program program = Viewer.of(settings, cache, demo, Clock.systemUTC());
     Technician technician = new Technician(program, robot);
     program.start(folder);
     technician.await("a window", () -> !program.windows().isEmpty());
@@ -97,7 +97,7 @@ final class Technician implements AutoCloseable {
   }
 
   ViewerWindow window() {
-    return program.windows().get(program.windows().size() - 1);
+    return (ViewerWindow) program.windows().get(program.windows().size() - 1);
   }
 
   WorkPanel panel() {
@@ -398,7 +398,7 @@ final class Technician implements AutoCloseable {
   /** Closes all windows as a person does; what was edited is saved. */
   @Override
   public void close() {
-    SwingUtilities.invokeLater(() -> program.windows().forEach(ViewerWindow::close));
+    SwingUtilities.invokeLater(() -> program.windows().forEach(MapWindow::close));
     await(
         "the windows to close",
         () -> {
