@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.relegend.viewer.control.ModeContext;
 import org.relegend.viewer.control.ModeView;
 import org.relegend.viewer.control.QuestionForm;
+import org.relegend.viewer.mode.bench.BenchNotes;
 import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.mode.bench.ConditionForm;
 import org.relegend.viewer.mode.bench.Conditions;
@@ -62,6 +63,7 @@ public final class Modes {
   private static final List<Function<Session, ? extends Room>> BESIDE =
       List.of(
           BenchWork::new,
+          BenchNotes::new,
           UnitPhotos::new,
           Conditions::new,
           Corrections::new,

@@ -139,7 +139,7 @@ final class Deeds {
   }
 
   private void show(String list) {
-    panel().ifPresent(open -> open.toggleList(list));
+    panel().ifPresent(open -> open.lower().toggleList(list));
   }
 
   /** What only makes sense with a job; without one, that is said. */
@@ -272,11 +272,10 @@ final class Deeds {
     acts.on(UserAction.PREVIOUS_PAGE, () -> panel().ifPresent(p -> p.page().filmstrip().step(-1)));
     acts.on(UserAction.NEXT_AREA, () -> panel().ifPresent(p -> p.nextArea(1)));
     acts.on(UserAction.PREVIOUS_AREA, () -> panel().ifPresent(p -> p.nextArea(-1)));
-    acts.on(UserAction.FINDINGS, () -> panel().ifPresent(WorkPanel::toggleFindings));
-    acts.on(UserAction.CLASHES, () -> panel().ifPresent(WorkPanel::showClashes));
-    acts.on(UserAction.TRUST, () -> panel().ifPresent(WorkPanel::showTrust));
-    onSession(
-        UserAction.FLIP, session -> photoCentre().ifPresent(session.room(OtherSide.class)::over));
+    acts.on(UserAction.FINDINGS, () -> panel().ifPresent(open -> open.lower().toggleFindings()));
+    acts.on(UserAction.CLASHES, () -> panel().ifPresent(open -> open.lower().showClashes()));
+    acts.on(UserAction.TRUST, () -> panel().ifPresent(open -> open.lower().showTrust()));
+    onSession(UserAction.FLIP, session -> photoCentre().ifPresent(session.room(OtherSide.class)::over));
     acts.on(UserAction.CAUTIONS, () -> CautionDialog.showAll(window));
     acts.on(UserAction.SHORTCUTS, () -> ShortcutSheet.show(window));
   }

@@ -211,7 +211,7 @@ final class Packs {
     }
     if (open.session().document().apply(done.edit())) {
       if (done.clashes() > 0) {
-        open.panel().showClashes();
+        open.panel().lower().showClashes();
       }
       window
           .banner()

@@ -101,7 +101,7 @@ final class Remembering {
         spot(session.desk().photo(), panel.photo()),
         session.selection().subject(),
         session.selection().cursor(),
-        panel.listShown(),
+        panel.lower().listShown(),
         "");
   }
 
@@ -125,7 +125,7 @@ final class Remembering {
         .ifPresentOrElse(
             subject -> session.walk().chooseAgain(subject, before.card(), views), views);
     if (session.room(BenchWork.class).isOpen()) {
-      panel.showList(before.list());
+      panel.lower().showList(before.list());
     }
   }
 

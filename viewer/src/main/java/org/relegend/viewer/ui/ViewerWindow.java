@@ -169,13 +169,13 @@ final class ViewerWindow extends MapWindow {
     WorkPanel panel = new WorkPanel(session, shelf, acts, search, slow);
     Keeping keeping = new Keeping(folder, keep, state -> unsaved.showState(panel, state));
     session.document().add(keeping);
-    Checking checking = new Checking(session, folder, program.jobs(), panel::showFindings);
+    Checking checking = new Checking(session, folder, program.jobs(), panel.lower()::showFindings);
     Optional<JobAutosave> job =
         opened.job().map(over -> new JobAutosave(over, keep, this::jobNotKept));
     Remembering remembering =
         new Remembering(
             session, panel, keep, Remembering.fileOfMap(program.notes(), folder.path()));
-    panel.onList(remembering::listChanged);
+    panel.lower().onChange(remembering::listChanged);
     Sitting sat = new Sitting(folder, session, keeping, checking, panel, remembering, job);
     sitting = sat;
     job.ifPresent(kept -> lay(kept, sat));

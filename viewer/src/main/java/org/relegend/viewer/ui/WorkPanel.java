@@ -12,8 +12,6 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
-import org.relegend.check.Finding;
-import org.relegend.check.Severity;
 import org.relegend.map.HazardZone;
 import org.relegend.map.ZoneId;
 import org.relegend.viewer.control.Actions;
@@ -21,17 +19,11 @@ import org.relegend.viewer.control.Keys;
 import org.relegend.viewer.control.ModeContext;
 import org.relegend.viewer.control.ModeView;
 import org.relegend.viewer.control.QuestionBar;
-import org.relegend.viewer.control.RowList;
 import org.relegend.viewer.control.Shelf;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.mode.Modes;
 import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.mode.bench.JobBar;
-import org.relegend.viewer.mode.bench.JobLists;
-import org.relegend.viewer.mode.check.FindingFix;
-import org.relegend.viewer.mode.check.FindingsPanel;
-import org.relegend.viewer.mode.share.ClashPanel;
-import org.relegend.viewer.mode.share.TrustPanel;
 import org.relegend.viewer.mode.twins.TwinPanel;
 import org.relegend.viewer.mode.twins.TwinRunner;
 import org.relegend.viewer.mode.zone.ZoneTool;
@@ -42,20 +34,13 @@ import org.relegend.viewer.work.Jobs;
 
 /** An open map: the find field, the two pictures, the node strip and the status line. */
 final class WorkPanel extends JPanel {
-  private static final String FINDINGS = "findings";
-  private static final String CLASHES = "clashes";
-  private static final String TRUST = "trust";
-
   private final Session session;
   private final Shelf shelf;
   private static final double PAGE_SHARE = 0.45;
 
   private final JSplitPane pictures = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
   private final LowerPanel bottom;
-  private final FindingsPanel findings;
   private final Map<Mode, ModeView> views;
-  private final ClashPanel clashes;
-  private final TrustPanel trust;
   private final Layering layering;
   private final FindField field = new FindField();
   private final TopBar top;
@@ -66,7 +51,6 @@ final class WorkPanel extends JPanel {
   private final QuestionBar question;
   private final StatusLine status;
   private final JobBar jobBar;
-  private final JobLists lists;
   private final TwinPanel twins;
   private final SideBySide beside;
   private final Typing typing;
@@ -116,15 +100,10 @@ final class WorkPanel extends JPanel {
     views.values().forEach(question::add);
     Modes.forms(session).forEach(question::add);
     strip = new NodeStrip(session, scene, question);
-    bottom = new LowerPanel(strip);
-    findings =
-        new FindingsPanel(this::goTo, session.room(FindingFix.class)::mend, bottom::showStrip);
-    clashes = new ClashPanel(session, this::goToStrip);
-    trust = new TrustPanel(session, jobs, this::goToStrip);
+    bottom = new LowerPanel(session, jobs, status, strip, this::goToStrip);
     layering = new Layering(session, shelf, jobs, photo, status::watch);
     jobBar = new JobBar(session);
-    lists = new JobLists(session, jobs, this::goToStrip);
-    twins = new TwinPanel(session, new TwinRunner(session, shelf, slow, status::watch), this::show, this::goToStrip);
+    twins = new TwinPanel(session, new TwinRunner(session, shelf, slow, status::watch), bottom::show, this::goToStrip);
     find = new FindBar(session, jobs, field, mode -> view(mode).hint(), this::goToStrip);
     beside = new SideBySide(session, page, photo, pictures);
     typing = new Typing(session, field, find, question, strip, jobBar);
@@ -150,11 +129,7 @@ final class WorkPanel extends JPanel {
     pictures.setResizeWeight(PAGE_SHARE);
     pictures.setContinuousLayout(true);
     pictures.setPreferredSize(new Dimension(900, 300));
-    bottom.add(findings, FINDINGS);
     views.values().forEach(view -> view.panel().ifPresent(bottom::addNamed));
-    bottom.add(clashes, CLASHES);
-    bottom.add(trust, TRUST);
-    lists.all().forEach(bottom::addNamed);
     twins.lists().forEach(bottom::addNamed);
     JPanel lower = new JPanel(new BorderLayout());
     lower.add(jobBar, BorderLayout.NORTH);
@@ -181,12 +156,11 @@ final class WorkPanel extends JPanel {
     switch (change) {
       case MAP -> {
         remark();
-        clashes.settle();
-        trust.settle();
+        bottom.settleMap();
         status.count();
         if (session.room(BenchWork.class).isOpen()) {
           jobBar.settle();
-          lists.settle();
+          bottom.settleJob();
         }
       }
       case PICTURES -> {
@@ -217,7 +191,7 @@ final class WorkPanel extends JPanel {
       case JOB -> {
         strip.lay();
         jobBar.settle();
-        lists.settle();
+        bottom.settleJob();
         remark();
       }
       case TOOL -> {
@@ -308,53 +282,6 @@ final class WorkPanel extends JPanel {
     typing.settle();
   }
 
-  /** Leads to what a finding is about. */
-  private void goTo(Finding finding) {
-    finding.subjects().stream()
-        .findFirst()
-        .ifPresentOrElse(
-            subject -> session.walk().choose(subject, finding.picture()),
-            () -> finding.picture().ifPresent(session.desk()::show));
-  }
-
-  /** Shows what the checks found; the button counts what should be mended. */
-  void showFindings(List<Finding> found) {
-    findings.show(found);
-    long grave =
-        found.stream().filter(finding -> finding.severity() != Severity.INFORMATION).count();
-    status.showFindings((int) grave, (int) (found.size() - grave));
-  }
-
-  /** The findings in the place of the node strip, or the strip again. */
-  void toggleFindings() {
-    if (findings.isVisible()) {
-      goToStrip();
-    } else {
-      bottom.show(FINDINGS);
-      findings.takeFocus();
-    }
-  }
-
-  /** What two people said differently, in the place of the node strip; or the strip again. */
-  void showClashes() {
-    if (clashes.isVisible()) {
-      goToStrip();
-    } else {
-      bottom.show(CLASHES);
-      clashes.takeFocus();
-    }
-  }
-
-  /** Who says what on which evidence, in the place of the node strip; or the strip again. */
-  void showTrust() {
-    if (trust.isVisible()) {
-      goToStrip();
-    } else {
-      bottom.show(TRUST);
-      trust.takeFocus();
-    }
-  }
-
   /** With a job, the keyboard is where a reading can be typed at once; commands work there too. */
   void goToStrip() {
     bottom.showStrip();
@@ -369,40 +296,14 @@ final class WorkPanel extends JPanel {
     }
   }
 
-  /** A list of the job in the place of the node strip, or the strip again. */
-  void toggleList(String name) {
-    RowList list = lists.list(name);
-    if (list.isVisible()) {
-      goToStrip();
-    } else {
-      show(list);
-    }
-  }
-
-  /** A list in the place of the node strip, with the keyboard. */
-  void show(RowList list) {
-    bottom.show(list.getName());
-    list.takeFocus();
+  /** What lies below the pictures. */
+  LowerPanel lower() {
+    return bottom;
   }
 
   /** Twins and predicted places. */
   TwinPanel twins() {
     return twins;
-  }
-
-  /** The list of the job that lies below; empty where none does. */
-  String listShown() {
-    return lists.shown();
-  }
-
-  /** A list of the job in the place of the node strip; nothing for a name that is none's. */
-  void showList(String name) {
-    lists.named(name).ifPresent(list -> bottom.show(list.getName()));
-  }
-
-  /** Calls back when something else lies below. */
-  void onList(Runnable listener) {
-    bottom.onChange(listener);
   }
 
   /** The job's photos lie in its own folder. */

@@ -171,7 +171,7 @@ class KeyboardIT {
       tech.await("the reading walked to", () -> readings(tech) == 4);
       // commands: with Alt, or after Esc, which keeps what is chosen
       tech.key("alt D");
-      tech.await("the differences", () -> tech.panel().listShown().equals("differences"));
+      tech.await("the differences", () -> tech.panel().lower().listShown().equals("differences"));
       tech.key("ESCAPE");
       tech.key("ctrl F");
       read(tech, "A_ATT", "5.3");

@@ -8,12 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-import org.relegend.bench.EntryId;
-import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
-import org.relegend.bench.LogEntry;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
@@ -26,7 +23,6 @@ import org.relegend.map.Edit;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.History;
 import org.relegend.map.NetId;
-import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Quantity;
 import org.relegend.viewer.session.Change;
@@ -345,59 +341,6 @@ public final class BenchWork implements Room {
     String family =
         Subjects.partOf(at).flatMap(circuit()::kindOf).map(kind -> kind.family()).orElse("");
     return family.startsWith("cap") ? Quantity.CAPACITANCE : Quantity.RESISTANCE;
-  }
-
-  /** Notes what somebody thinks is wrong. */
-  public boolean suppose(List<PartId> parts, String what, String why, String test) {
-    hub.check();
-    try {
-      return job()
-          .map(
-              job ->
-                  apply(
-                      new JobEdit.PutHypothesis(
-                          new Hypothesis(
-                              job.nextHypothesis(),
-                              parts,
-                              what,
-                              why,
-                              test,
-                              Hypothesis.Result.OPEN,
-                              "",
-                              hand.author(),
-                              hand.now()))))
-          .orElse(false);
-    } catch (IllegalArgumentException unfit) {
-      hub.say(Notice.Kind.REFUSED, String.valueOf(unfit.getMessage()));
-      return false;
-    }
-  }
-
-  /** Notes what a hypothesis' test gave. */
-  public boolean settle(EntryId hypothesis, Hypothesis.Result result, String outcome) {
-    hub.check();
-    return job()
-        .flatMap(job -> job.hypotheses().find(hypothesis))
-        .map(found -> apply(new JobEdit.PutHypothesis(found.with(result, outcome))))
-        .orElse(false);
-  }
-
-  /** Writes a line into the log. */
-  public boolean log(LogEntry.Kind kind, List<Subject> about, String text) {
-    hub.check();
-    try {
-      return job()
-          .map(
-              job ->
-                  apply(
-                      new JobEdit.PutLog(
-                          new LogEntry(
-                              job.nextLog(), kind, about, text, hand.author(), hand.now()))))
-          .orElse(false);
-    } catch (IllegalArgumentException unfit) {
-      hub.say(Notice.Kind.REFUSED, String.valueOf(unfit.getMessage()));
-      return false;
-    }
   }
 
   /** Says that there is no job to note anything in. */

@@ -164,7 +164,7 @@ public final class JobDialogs {
                     over,
                     () ->
                         session
-                            .room(BenchWork.class)
+                            .room(BenchNotes.class)
                             .suppose(
                                 parts(session, told.getOrDefault("parts", "")),
                                 told.getOrDefault("what", ""),
@@ -234,7 +234,7 @@ public final class JobDialogs {
                     over,
                     () ->
                         session
-                            .room(BenchWork.class)
+                            .room(BenchNotes.class)
                             .log(
                                 LogEntry.Kind.of(told.getOrDefault("kind", "note")),
                                 told.getOrDefault("about", "").equals(names) ? about : List.of(),

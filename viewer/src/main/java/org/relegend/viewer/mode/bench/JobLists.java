@@ -225,7 +225,7 @@ public final class JobLists {
             Texts.of("result." + result.word()),
             JOptionPane.PLAIN_MESSAGE);
     if (outcome != null) {
-      session.room(BenchWork.class).settle(all.get(chosen).id(), result, outcome.strip());
+      session.room(BenchNotes.class).settle(all.get(chosen).id(), result, outcome.strip());
     }
   }
 }

@@ -5,13 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.relegend.lineup.Extent;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.LineUp;
 import org.relegend.lineup.Model;
 import org.relegend.lineup.PairError;
-import org.relegend.lineup.PairPlaces;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Photo;
@@ -21,7 +19,6 @@ import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
 import org.relegend.map.PicturePairs.Spot;
-import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.viewer.mode.bench.UnitPhotos;
 import org.relegend.viewer.session.Change;
@@ -57,9 +54,6 @@ public final class LineUpTool implements Mode {
 
   /** One half of a pair that waits for the other. */
   public record Half(PictureId picture, Point at) {}
-
-  /** Share of a picture that places must take up to tell where the board is. */
-  private static final double LEAST_SHARE = 0.2;
 
   private final Session session;
   private final Document document;
@@ -218,53 +212,7 @@ public final class LineUpTool implements Mode {
     return Optional.ofNullable(half);
   }
 
-  /** Where the other half of the pair should be, with the circle it should lie in. */
-  public Optional<Predicted> predicted() {
-    return half().flatMap(known -> lineUp().flatMap(lineUp -> predicted(known, lineUp)));
-  }
-
-  /** A place that the line-up so far tells. */
-  public record Predicted(PictureId picture, Point at, double radius) {}
-
-  private Optional<Predicted> predicted(Half known, LineUp lineUp) {
-    boolean onLeft = isLeft(known.picture());
-    LineUp way = onLeft ? lineUp : lineUp.reversed();
-    PictureId there = (onLeft ? right() : left()).orElseThrow().id();
-    return way.carry(known.at()).map(at -> new Predicted(there, at, way.radius95(known.at())));
-  }
-
-  /** Where on the left photo the next pair would serve best. */
-  public Optional<Point> nextPlace() {
-    if (half != null || kept().filter(pairs -> pairs.found() == Found.AUTOMATIC).isPresent()) {
-      return Optional.empty();
-    }
-    return left()
-        .map(
-            picture -> {
-              Extent extent = board(picture);
-              int count = spots().size();
-              return count < 4
-                  ? PairPlaces.first(extent).get(count)
-                  : lineUp()
-                      .map(lineUp -> PairPlaces.next(lineUp, extent))
-                      .orElseGet(extent::centre);
-            });
-  }
-
-  /** What is placed on it tells where the board is; else it is taken to fill the picture. */
-  private Extent board(Picture picture) {
-    Extent whole = Extent.of(picture.width(), picture.height());
-    List<Point> placed =
-        document.seen().placements().stream()
-            .filter(placement -> placement.picture().equals(picture.id()))
-            .map(Placement::at)
-            .toList();
-    return placed.isEmpty() || Extent.around(placed).area() < LEAST_SHARE * whole.area()
-        ? whole
-        : Extent.around(placed);
-  }
-
-  private boolean isLeft(PictureId picture) {
+  boolean isLeft(PictureId picture) {
     return left().filter(known -> known.id().equals(picture)).isPresent();
   }
 

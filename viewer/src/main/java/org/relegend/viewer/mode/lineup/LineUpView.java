@@ -86,7 +86,7 @@ public final class LineUpView implements ModeView {
 
   @Override
   public List<Overlay> overlays(PictureId picture, Optional<Point> pointer) {
-    return List.of(new PairScene(tool).on(picture));
+    return List.of(new PairScene(tool, session.document().seen()).on(picture));
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.relegend.viewer.mode.lineup;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.relegend.map.BoardMap;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
@@ -10,7 +11,7 @@ import org.relegend.viewer.paint.PairOverlay;
 import org.relegend.viewer.paint.PairOverlay.Look;
 
 /** What is to be painted of the pairs, over each of the two photos. */
-public record PairScene(LineUpTool pairing) {
+public record PairScene(LineUpTool pairing, BoardMap seen) {
   public PairOverlay on(PictureId picture) {
     boolean left = is(pairing.left(), picture);
     if (!left && !is(pairing.right(), picture)) {
@@ -25,7 +26,8 @@ public record PairScene(LineUpTool pairing) {
         .half()
         .filter(half -> half.picture().equals(picture))
         .ifPresent(half -> spots.add(new PairOverlay.Spot(half.at(), next(), Look.HALF, true, 0)));
-    pairing
+    NextPair wanted = new NextPair(pairing, seen);
+    wanted
         .predicted()
         .filter(predicted -> predicted.picture().equals(picture))
         .ifPresent(
@@ -34,7 +36,7 @@ public record PairScene(LineUpTool pairing) {
                     new PairOverlay.Spot(
                         predicted.at(), next(), Look.WANTED, false, predicted.radius())));
     if (left) {
-      pairing
+      wanted
           .nextPlace()
           .ifPresent(at -> spots.add(new PairOverlay.Spot(at, next(), Look.WANTED, false, 0)));
     }
