@@ -122,9 +122,14 @@ final class Deeds {
     acts.on(UserAction.PRINT, new Printing(window, program)::ask);
     acts.on(UserAction.READ, () -> panel().ifPresent(WorkPanel::read));
     onJob(UserAction.METER, session -> JobDialogs.meter(window, session));
-    onJob(UserAction.LIFTED, session -> session.room(BenchWork.class).setLifted(!session.room(BenchWork.class).isLifted()));
+    onJob(
+        UserAction.LIFTED,
+        session ->
+            session.room(BenchWork.class).setLifted(!session.room(BenchWork.class).isLifted()));
     onJob(UserAction.LIMIT, session -> JobDialogs.limit(window, session));
-    onJob(UserAction.UNIT_PHOTO, session -> photoCentre().ifPresent(session.room(OtherSide.class)::toUnit));
+    onJob(
+        UserAction.UNIT_PHOTO,
+        session -> photoCentre().ifPresent(session.room(OtherSide.class)::toUnit));
     onJob(UserAction.CLOSE_UP, session -> JobDialogs.closeUp(window, session));
     onJob(UserAction.REMOVE_UNIT_PHOTO, Deeds::removeUnitPhoto);
     onJob(UserAction.DIFFERENCES, session -> show(JobLists.DIFFERENCES));
@@ -275,7 +280,8 @@ final class Deeds {
     acts.on(UserAction.FINDINGS, () -> panel().ifPresent(open -> open.lower().toggleFindings()));
     acts.on(UserAction.CLASHES, () -> panel().ifPresent(open -> open.lower().showClashes()));
     acts.on(UserAction.TRUST, () -> panel().ifPresent(open -> open.lower().showTrust()));
-    onSession(UserAction.FLIP, session -> photoCentre().ifPresent(session.room(OtherSide.class)::over));
+    onSession(
+        UserAction.FLIP, session -> photoCentre().ifPresent(session.room(OtherSide.class)::over));
     acts.on(UserAction.CAUTIONS, () -> CautionDialog.showAll(window));
     acts.on(UserAction.SHORTCUTS, () -> ShortcutSheet.show(window));
   }

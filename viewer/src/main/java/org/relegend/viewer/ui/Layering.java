@@ -91,7 +91,8 @@ final class Layering {
             Texts.of("layer.working"),
             watch -> warped(below, file, way),
             made -> show(below, made),
-            problem -> session.room(LineUpTool.class).refuse(String.valueOf(problem.getMessage()))));
+            problem ->
+                session.room(LineUpTool.class).refuse(String.valueOf(problem.getMessage()))));
   }
 
   /** The photo being lined up, else the other side, else any that line-ups reach. */

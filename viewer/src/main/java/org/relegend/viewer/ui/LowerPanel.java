@@ -40,8 +40,7 @@ final class LowerPanel extends JPanel {
     this.session = session;
     this.status = status;
     this.back = back;
-    findings =
-        new FindingsPanel(this::goTo, session.room(FindingFix.class)::mend, this::showStrip);
+    findings = new FindingsPanel(this::goTo, session.room(FindingFix.class)::mend, this::showStrip);
     clashes = new ClashPanel(session, back);
     trust = new TrustPanel(session, jobs, back);
     lists = new JobLists(session, jobs, back);

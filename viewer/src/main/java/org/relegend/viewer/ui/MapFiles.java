@@ -244,5 +244,4 @@ final class MapFiles {
     }
     window.messages().tell(notices, choices);
   }
-
 }

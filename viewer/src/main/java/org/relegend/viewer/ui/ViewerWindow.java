@@ -238,13 +238,14 @@ final class ViewerWindow extends MapWindow {
   }
 
   private void jobNotKept(Throwable problem) {
-    banner().say(
-        Texts.of(
-            "banner.failed",
-            problem instanceof StoreException
-                ? String.valueOf(problem.getMessage())
-                : problem.toString()),
-        java.util.List.of(new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
+    banner()
+        .say(
+            Texts.of(
+                "banner.failed",
+                problem instanceof StoreException
+                    ? String.valueOf(problem.getMessage())
+                    : problem.toString()),
+            java.util.List.of(new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
   }
 
   private void follow(Session session, Change change) {

@@ -103,7 +103,12 @@ final class WorkPanel extends JPanel {
     bottom = new LowerPanel(session, jobs, status, strip, this::goToStrip);
     layering = new Layering(session, shelf, jobs, photo, status::watch);
     jobBar = new JobBar(session);
-    twins = new TwinPanel(session, new TwinRunner(session, shelf, slow, status::watch), bottom::show, this::goToStrip);
+    twins =
+        new TwinPanel(
+            session,
+            new TwinRunner(session, shelf, slow, status::watch),
+            bottom::show,
+            this::goToStrip);
     find = new FindBar(session, jobs, field, mode -> view(mode).hint(), this::goToStrip);
     beside = new SideBySide(session, page, photo, pictures);
     typing = new Typing(session, field, find, question, strip, jobBar);

@@ -25,7 +25,8 @@ public final class BenchNotes implements Room {
   public boolean suppose(List<PartId> parts, String what, String why, String test) {
     session.hub().check();
     try {
-      return bench.job()
+      return bench
+          .job()
           .map(
               job ->
                   bench.apply(
@@ -50,7 +51,8 @@ public final class BenchNotes implements Room {
   /** Notes what a hypothesis' test gave. */
   public boolean settle(EntryId hypothesis, Hypothesis.Result result, String outcome) {
     session.hub().check();
-    return bench.job()
+    return bench
+        .job()
         .flatMap(job -> job.hypotheses().find(hypothesis))
         .map(found -> bench.apply(new JobEdit.PutHypothesis(found.with(result, outcome))))
         .orElse(false);
@@ -60,13 +62,19 @@ public final class BenchNotes implements Room {
   public boolean log(LogEntry.Kind kind, List<Subject> about, String text) {
     session.hub().check();
     try {
-      return bench.job()
+      return bench
+          .job()
           .map(
               job ->
                   bench.apply(
                       new JobEdit.PutLog(
                           new LogEntry(
-                              job.nextLog(), kind, about, text, session.hand().author(), session.hand().now()))))
+                              job.nextLog(),
+                              kind,
+                              about,
+                              text,
+                              session.hand().author(),
+                              session.hand().now()))))
           .orElse(false);
     } catch (IllegalArgumentException unfit) {
       session.hub().say(Notice.Kind.REFUSED, String.valueOf(unfit.getMessage()));

@@ -38,6 +38,7 @@ public final class JobLists {
   private final RowList hypotheses;
   private final RowList suspects;
   private final LatestJob latest;
+
   /**
    * @param back shows the node strip again
    */
@@ -91,11 +92,10 @@ public final class JobLists {
     }
     suspects.show(Texts.of("list.suspects.weighing"), "", List.of());
     latest.run(
-            SUSPECTS,
-            watch -> Suspects.of(unit.get()),
-            this::show,
-            problem ->
-                suspects.show(Texts.of("error.unexpected", problem.toString()), "", List.of()));
+        SUSPECTS,
+        watch -> Suspects.of(unit.get()),
+        this::show,
+        problem -> suspects.show(Texts.of("error.unexpected", problem.toString()), "", List.of()));
   }
 
   private void show(Suspects found) {

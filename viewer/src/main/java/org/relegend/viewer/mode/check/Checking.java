@@ -61,14 +61,14 @@ public final class Checking {
     latest.cancel();
     BoardMap map = session.map();
     latest.run(
-            Texts.of("findings.checking"),
-            watch -> Checks.inspect(CheckContext.of(map, this::digest)),
-            found -> {
-              if (session.map().equals(map)) {
-                shown.accept(found);
-              }
-            },
-            problem -> {});
+        Texts.of("findings.checking"),
+        watch -> Checks.inspect(CheckContext.of(map, this::digest)),
+        found -> {
+          if (session.map().equals(map)) {
+            shown.accept(found);
+          }
+        },
+        problem -> {});
   }
 
   private Optional<String> digest(Picture picture) {

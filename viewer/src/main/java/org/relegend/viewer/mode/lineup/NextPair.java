@@ -38,7 +38,8 @@ record NextPair(LineUpTool tool, BoardMap seen) {
 
   /** Where on the left photo the next pair would serve best. */
   Optional<Point> nextPlace() {
-    if (tool.half().isPresent() || tool.kept().filter(pairs -> pairs.found() == Found.AUTOMATIC).isPresent()) {
+    if (tool.half().isPresent()
+        || tool.kept().filter(pairs -> pairs.found() == Found.AUTOMATIC).isPresent()) {
       return Optional.empty();
     }
     return tool.left()

@@ -199,12 +199,12 @@ public final class TrustPanel extends JPanel {
     Trust.Filter filter = filter();
     boolean only = twoWays.isSelected();
     latest.run(
-            Texts.of("trust.area"),
-            watch -> TrustRows.of(map, filter, only),
-            found -> {
-              rows.show(found.rows());
-              heading.setText(Texts.of("trust.heading", found.statements(), found.disagreements()));
-            },
-            problem -> heading.setText(Texts.of("error.unexpected", problem.toString())));
+        Texts.of("trust.area"),
+        watch -> TrustRows.of(map, filter, only),
+        found -> {
+          rows.show(found.rows());
+          heading.setText(Texts.of("trust.heading", found.statements(), found.disagreements()));
+        },
+        problem -> heading.setText(Texts.of("error.unexpected", problem.toString())));
   }
 }

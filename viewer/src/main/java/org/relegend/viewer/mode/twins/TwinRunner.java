@@ -88,18 +88,16 @@ public final class TwinRunner {
     workedAlone = alone;
     delivered = false;
     following.run(
-            Texts.of("twins.working"),
-            watch -> Following.of(map, said, alone),
-            found -> {
-              delivered = true;
-              session.room(TwinTool.class).take(map, found);
-            },
-            problem -> {
-              session.room(TwinTool.class).take(map, Following.NONE);
-              session
-                  .room(LineUpTool.class)
-                  .refuse(Texts.of("error.unexpected", problem.toString()));
-            });
+        Texts.of("twins.working"),
+        watch -> Following.of(map, said, alone),
+        found -> {
+          delivered = true;
+          session.room(TwinTool.class).take(map, found);
+        },
+        problem -> {
+          session.room(TwinTool.class).take(map, Following.NONE);
+          session.room(LineUpTool.class).refuse(Texts.of("error.unexpected", problem.toString()));
+        });
   }
 
   /**

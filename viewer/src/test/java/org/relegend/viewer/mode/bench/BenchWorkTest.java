@@ -143,7 +143,8 @@ class BenchWorkTest {
     assertThat(work().type("1")).isFalse();
     assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_CHOSEN);
     lay(true);
-    assertThat(bench.session.room(BenchNotes.class).log(LogEntry.Kind.NOTE, List.of(), "x")).isFalse();
+    assertThat(bench.session.room(BenchNotes.class).log(LogEntry.Kind.NOTE, List.of(), "x"))
+        .isFalse();
     assertThat(bench.said()).isEqualTo(Notice.Kind.JOB_READ_ONLY);
   }
 
@@ -210,9 +211,24 @@ class BenchWorkTest {
   @Test
   void hypotheses_keepTheirNumber_andTheirOutcome() {
     withMeter();
-    assertThat(bench.session.room(BenchNotes.class).suppose(List.of(new PartId("C102")), "leaks", "volts", "lift it")).isTrue();
-    assertThat(bench.session.room(BenchNotes.class).settle(new EntryId(1), Hypothesis.Result.DISPROVED, "no change")).isTrue();
-    assertThat(bench.session.room(BenchNotes.class).settle(new EntryId(9), Hypothesis.Result.CAUSE, "")).isFalse();
+    assertThat(
+            bench
+                .session
+                .room(BenchNotes.class)
+                .suppose(List.of(new PartId("C102")), "leaks", "volts", "lift it"))
+        .isTrue();
+    assertThat(
+            bench
+                .session
+                .room(BenchNotes.class)
+                .settle(new EntryId(1), Hypothesis.Result.DISPROVED, "no change"))
+        .isTrue();
+    assertThat(
+            bench
+                .session
+                .room(BenchNotes.class)
+                .settle(new EntryId(9), Hypothesis.Result.CAUSE, ""))
+        .isFalse();
     Hypothesis only = job().hypotheses().at(0);
     assertThat(only.result()).isEqualTo(Hypothesis.Result.DISPROVED);
     assertThat(only.outcome()).isEqualTo("no change");
