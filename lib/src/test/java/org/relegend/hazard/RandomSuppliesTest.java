@@ -14,7 +14,7 @@ import org.relegend.map.NetId;
 
 /**
  * Random supplies against what is built. 300 of them; 10,000 with {@code
- * -Drelegend.supplies=10000}, which prints the table of hazards.md.
+ * -Drelegend.supplies=10000}; each run prints the table of hazards.md.
  */
 class RandomSuppliesTest {
   private static final int SUPPLIES = Integer.getInteger("relegend.supplies", 300);
@@ -54,7 +54,7 @@ class RandomSuppliesTest {
     told.forEach((telling, tally) -> print(telling.name(), tally));
     print("all told", allTold);
     assertThat(told.values()).allMatch(tally -> tally.live > 0 && tally.high > 0);
-    assertThat(share(allTold)).as("false alarms where all is told").isLessThan(0.03);
+    assertThat(share(allTold)).as("false alarms where all is told").isLessThan(0.05);
   }
 
   private void check(
