@@ -25,10 +25,11 @@ record RailPairs(Walk walk, PeakVoltages peaks, LimitSet limits) {
     return limits.isHighDc(up - down) && !limits.isHighDc(up) && !limits.isHighDc(down);
   }
 
-  /** A net told to be a rail, and what comes straight from a diode. */
+  /** A net told to be a rail, and what comes straight from a diode and doesn't alternate. */
   private boolean isRail(Node node) {
     return peaks.declared().direct().containsKey(node)
         || !peaks.declared().isTold(node)
+            && peaks.swings().at(node).isEmpty()
             && peaks.bounds(node).anyMatch(b -> !b.alternating())
             && peaks.at(node).flatMap(PeakVoltages.Bound::step).filter(walk::isDiode).isPresent();
   }
