@@ -25,6 +25,7 @@ import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -77,15 +78,15 @@ final class DemoMap {
     List<Channel> channels =
         List.of(new Channel("A", "Channel A", ""), new Channel("B", "Channel B", ""));
     return empty
-        .withBoards(empty.boards().with(board))
-        .withPictures(Table.of(pictures))
-        .withChannels(Table.of(channels))
-        .withParts(Table.of(design.parts().stream().map(this::part).toList()))
-        .withNets(Table.of(nets()))
-        .withPlacements(Table.of(placements(truth)))
-        .withTwins(Table.of(twins()))
-        .withDiscrepancies(Table.of(discrepancies()))
-        .withZones(Table.of(zones));
+        .with(MapTables.BOARDS, empty.boards().with(board))
+        .with(MapTables.PICTURES, Table.of(pictures))
+        .with(MapTables.CHANNELS, Table.of(channels))
+        .with(MapTables.PARTS, Table.of(design.parts().stream().map(this::part).toList()))
+        .with(MapTables.NETS, Table.of(nets()))
+        .with(MapTables.PLACEMENTS, Table.of(placements(truth)))
+        .with(MapTables.TWINS, Table.of(twins()))
+        .with(MapTables.DISCREPANCIES, Table.of(discrepancies()))
+        .with(MapTables.ZONES, Table.of(zones));
   }
 
   static BoardId board() {

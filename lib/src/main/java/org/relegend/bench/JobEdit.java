@@ -3,192 +3,36 @@ package org.relegend.bench;
 import java.util.List;
 import org.relegend.map.DocumentEdit;
 import org.relegend.map.EditRefusedException;
-import org.relegend.map.PartId;
-import org.relegend.map.PictureId;
-import org.relegend.map.Subject;
+import org.relegend.map.Keyed;
 import org.relegend.map.Texts;
 
 /** One change of a job. */
 public sealed interface JobEdit extends DocumentEdit<Job> {
-  /** Adds it, or puts it in the place of the one with its key. */
-  record PutPhoto(JobPhoto photo) implements JobEdit {
+  /** Adds an entry to a table, or puts it in the place of the one with its key. */
+  record Put<K extends Comparable<? super K>, V extends Keyed<K>>(JobTable<K, V> table, V entry)
+      implements JobEdit {
     @Override
     public String label(Job job) {
-      return "Photo " + photo.key();
+      return table.putLabel(job, entry);
     }
 
     @Override
-    public Job applyTo(Job job) {
-      return job.withPhotos(job.photos().with(photo));
+    public Job applyTo(Job job) throws EditRefusedException {
+      return table.put(job, List.of(entry));
     }
   }
 
-  /** Takes it away. */
-  record RemovePhoto(PictureId key) implements JobEdit {
+  /** Takes an entry out of a table. */
+  record Remove<K extends Comparable<? super K>, V extends Keyed<K>>(JobTable<K, V> table, K key)
+      implements JobEdit {
     @Override
     public String label(Job job) {
-      return "Remove photo " + key;
+      return table.removeLabel(job, key);
     }
 
     @Override
-    public Job applyTo(Job job) {
-      return job.withPhotos(job.photos().without(key));
-    }
-  }
-
-  /** Adds it, or puts it in the place of the one with its key. */
-  record PutCondition(Condition condition) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Condition of " + condition.part();
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withConditions(job.conditions().with(condition));
-    }
-  }
-
-  /** Takes it away. */
-  record RemoveCondition(PartId key) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Forget condition of " + key;
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withConditions(job.conditions().without(key));
-    }
-  }
-
-  /** Adds it, or puts it in the place of the one with its key. */
-  record PutReading(Reading reading) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Reading at " + reading.at();
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withReadings(job.readings().with(reading));
-    }
-  }
-
-  /** Takes it away. */
-  record RemoveReading(EntryId key) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Remove reading " + key;
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withReadings(job.readings().without(key));
-    }
-  }
-
-  /** Adds it, or puts it in the place of the one with its key. */
-  record PutLimit(NodeLimit limit) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Limit at " + limit.at();
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withLimits(job.limits().with(limit));
-    }
-  }
-
-  /** Takes it away. */
-  record RemoveLimit(Subject key) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Usual limit at " + key;
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withLimits(job.limits().without(key));
-    }
-  }
-
-  /** Adds it, or puts it in the place of the one with its key. */
-  record PutHypothesis(Hypothesis hypothesis) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Hypothesis " + hypothesis.id();
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withHypotheses(job.hypotheses().with(hypothesis));
-    }
-  }
-
-  /** Takes it away. */
-  record RemoveHypothesis(EntryId key) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Remove hypothesis " + key;
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withHypotheses(job.hypotheses().without(key));
-    }
-  }
-
-  /** Adds it, or puts it in the place of the one with its key. */
-  record PutMark(CheckMark mark) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Tick " + mark.step().word();
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withChecklist(job.checklist().with(mark));
-    }
-  }
-
-  /** Takes it away. */
-  record RemoveMark(CheckStep key) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Untick " + key.word();
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withChecklist(job.checklist().without(key));
-    }
-  }
-
-  /** Adds it, or puts it in the place of the one with its key. */
-  record PutLog(LogEntry entry) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Note in the log";
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withLog(job.log().with(entry));
-    }
-  }
-
-  /** Takes it away. */
-  record RemoveLog(EntryId key) implements JobEdit {
-    @Override
-    public String label(Job job) {
-      return "Remove line %s of the log".formatted(key);
-    }
-
-    @Override
-    public Job applyTo(Job job) {
-      return job.withLog(job.log().without(key));
+    public Job applyTo(Job job) throws EditRefusedException {
+      return table.remove(job, key);
     }
   }
 

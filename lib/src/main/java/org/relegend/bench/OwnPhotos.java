@@ -9,9 +9,9 @@ import org.relegend.lineup.KeptLineUp;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Spot;
@@ -39,8 +39,8 @@ public final class OwnPhotos {
       pictures.add(renamed);
       pairs(map, own, renamed).ifPresent(pairs::add);
     }
-    return map.withPictures(map.pictures().withAll(pictures))
-        .withLineUps(map.lineUps().withAll(pairs));
+    return map.with(MapTables.PICTURES, map.pictures().withAll(pictures))
+        .with(MapTables.LINE_UPS, map.lineUps().withAll(pairs));
   }
 
   /**
@@ -56,12 +56,12 @@ public final class OwnPhotos {
     for (JobPhoto own : photos) {
       PictureId id = idOver(map, own.key());
       if (own.shows().isEmpty() && isTied(carrier, own, id)) {
-        shown = shown.withPictures(shown.pictures().with(titled(own, id)));
+        shown = shown.with(MapTables.PICTURES, shown.pictures().with(titled(own, id)));
         for (Picture replaced : ofThatSide(map, own.photo())) {
-          shown = new PictureEdits.RemovePicture(replaced.id()).applyTo(shown);
+          shown = shown.withoutPicture(replaced.id());
         }
       } else {
-        shown = new PictureEdits.RemovePicture(id).applyTo(shown);
+        shown = shown.withoutPicture(id);
       }
     }
     return shown;

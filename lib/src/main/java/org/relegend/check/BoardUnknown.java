@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.relegend.map.Board;
 import org.relegend.map.BoardId;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.map.Picture;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.Subject;
 
 /** Parts and photos of boards that the map doesn't list. */
@@ -48,6 +48,6 @@ final class BoardUnknown implements Check {
                 .formatted(board, Words.count(parts.size(), "part"), Words.count(photos, "photo")),
             "Add the board, or put the parts on the board they sit on.")
         .about(board.text())
-        .fixedBy(new PictureEdits.PutBoard(Board.named(board)));
+        .fixedBy(MapTables.BOARDS.put(Board.named(board)));
   }
 }

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.relegend.map.Channel;
 import org.relegend.map.Edit;
+import org.relegend.map.MapTables;
 import org.relegend.map.Names;
 import org.relegend.map.Net;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
 import org.relegend.map.Subject;
 
 /** Parts and nets of channels that the map doesn't list. */
@@ -56,7 +56,7 @@ final class ChannelUnknown implements Check {
 
   private static Optional<Edit> added(String channel) {
     try {
-      return Optional.of(new PartEdits.PutChannel(new Channel(channel, "", "")));
+      return Optional.of(MapTables.CHANNELS.put(new Channel(channel, "", "")));
     } catch (IllegalArgumentException noName) {
       return Optional.empty();
     }

@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.map.Discrepancy;
-import org.relegend.map.NetEdits;
+import org.relegend.map.MapTables;
 
 /** Notes on what the drawing has for parts or pins that the map doesn't have. */
 final class DiscrepancyOfNothing implements Check {
@@ -28,6 +28,6 @@ final class DiscrepancyOfNothing implements Check {
                 .formatted(
                     discrepancy.aspect().word(), context.map().nameOf(discrepancy.subject())),
             "Drop the note, or add what it is of.")
-        .fixedBy(new NetEdits.RemoveDiscrepancy(discrepancy.key()));
+        .fixedBy(MapTables.DISCREPANCIES.remove(discrepancy.key()));
   }
 }

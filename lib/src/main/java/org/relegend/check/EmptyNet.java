@@ -1,7 +1,8 @@
 package org.relegend.check;
 
 import java.util.List;
-import org.relegend.map.NetEdits;
+import org.relegend.map.MapTables;
+import org.relegend.map.Net;
 import org.relegend.map.Subject;
 
 /** Nets that join nothing. */
@@ -23,7 +24,7 @@ final class EmptyNet implements Check {
                         List.of(Subject.of(net.id())),
                         "Net %s has no pins".formatted(net.name()),
                         "Join pins to it, or remove it.")
-                    .fixedBy(new NetEdits.RemoveNet(net.id())))
+                    .fixedBy(MapTables.NETS.remove(net.id())))
         .toList();
   }
 }

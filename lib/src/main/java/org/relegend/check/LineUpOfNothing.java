@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.relegend.map.PictureEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 
@@ -34,6 +34,6 @@ final class LineUpOfNothing implements Check {
             "Take the line-up away, or add the picture under that name.")
         .about(pairs.key().toString())
         .on(gone)
-        .fixedBy(new PictureEdits.RemovePairs(pairs.key()));
+        .fixedBy(MapTables.LINE_UPS.remove(pairs.key()));
   }
 }

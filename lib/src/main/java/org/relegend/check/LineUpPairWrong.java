@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.PairError;
-import org.relegend.map.PictureEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.PicturePairs;
 
 /** Clicked pairs that a line-up leaves out, since the others agree without them. */
@@ -55,6 +55,6 @@ final class LineUpPairWrong implements Check {
             "Click it again on the right spot, or take it away.")
         .about(pairs.key() + " " + (error.pair() + 1))
         .on(pairs.b())
-        .fixedBy(new PictureEdits.PutPairs(without));
+        .fixedBy(MapTables.LINE_UPS.put(without));
   }
 }

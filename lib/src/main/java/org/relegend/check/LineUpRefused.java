@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.List;
 import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.Refusal;
-import org.relegend.map.PictureEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.PicturePairs;
 
 /** Pairs of two pictures that give no line-up, so that nothing is carried over between them. */
@@ -37,6 +37,6 @@ final class LineUpRefused implements Check {
             "Mend the pairs, or take the line-up away.")
         .about(pairs.key().toString())
         .on(pairs.a())
-        .fixedBy(new PictureEdits.RemovePairs(pairs.key()));
+        .fixedBy(MapTables.LINE_UPS.remove(pairs.key()));
   }
 }

@@ -2,8 +2,8 @@ package org.relegend.check;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
-import org.relegend.map.PartEdits;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 
@@ -40,6 +40,6 @@ final class MatingOfNothing implements Check {
                     context.map().nameOf(mating.b()),
                     context.names(absent)),
             "Unplug them, or add the connector that is missing.")
-        .fixedBy(new PartEdits.RemoveMating(mating));
+        .fixedBy(MapTables.MATINGS.remove(mating));
   }
 }

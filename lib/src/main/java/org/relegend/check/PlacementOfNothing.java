@@ -1,8 +1,8 @@
 package org.relegend.check;
 
 import java.util.List;
+import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 
 /** Placements of parts, pins, sections or nets that the map doesn't have. */
 final class PlacementOfNothing implements Check {
@@ -30,6 +30,6 @@ final class PlacementOfNothing implements Check {
                     context.caption(placement.picture())),
             "Take the placement away, or add what it is of.")
         .on(placement.picture())
-        .fixedBy(new PlacementEdits.Unplace(placement.key()));
+        .fixedBy(MapTables.PLACEMENTS.remove(placement.key()));
   }
 }

@@ -1,8 +1,8 @@
 package org.relegend.check;
 
 import java.util.List;
+import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 
 /** Placements on pictures that the map doesn't have. */
 final class PlacementOnNoPicture implements Check {
@@ -28,6 +28,6 @@ final class PlacementOnNoPicture implements Check {
                 .formatted(context.map().nameOf(placement.subject()), placement.picture()),
             "Take the placement away, or add the picture under that name.")
         .on(placement.picture())
-        .fixedBy(new PlacementEdits.Unplace(placement.key()));
+        .fixedBy(MapTables.PLACEMENTS.remove(placement.key()));
   }
 }

@@ -2,9 +2,9 @@ package org.relegend.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.relegend.map.MapTables;
 import org.relegend.map.Picture;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 
 /** Things that are placed beyond the edges of their picture, so that nobody can see them. */
 final class PlacementOutsidePicture implements Check {
@@ -41,6 +41,6 @@ final class PlacementOutsidePicture implements Check {
                     Words.number(picture.height())),
             "Place it again on this picture, or take the placement away.")
         .on(picture.id())
-        .fixedBy(new PlacementEdits.Unplace(placement.key()));
+        .fixedBy(MapTables.PLACEMENTS.remove(placement.key()));
   }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.circuit.Kind;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
 import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
 
@@ -56,6 +56,6 @@ final class TwinKindDiffers implements Check {
                     b.designator(),
                     b.kind()),
             "Correct the kind that is wrong; if both are right, they are no twins.")
-        .fixedBy(new PartEdits.RemoveTwin(twins.key()));
+        .fixedBy(MapTables.TWINS.remove(twins.key()));
   }
 }

@@ -1,7 +1,7 @@
 package org.relegend.check;
 
 import java.util.List;
-import org.relegend.map.PartEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.TwinPair;
 
 /** Twins of which the map lacks one or both. */
@@ -29,6 +29,6 @@ final class TwinOfNothing implements Check {
             List.of(twins.a(), twins.b()),
             "%s and %s are said to be twins, but the map has no %s".formatted(a, b, absent),
             "Drop the pair, or add what is missing.")
-        .fixedBy(new PartEdits.RemoveTwin(twins.key()));
+        .fixedBy(MapTables.TWINS.remove(twins.key()));
   }
 }

@@ -2,9 +2,10 @@ package org.relegend.lineup;
 
 import java.util.List;
 import org.relegend.map.Attestation;
+import org.relegend.map.Edit;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 
 /**
@@ -40,8 +41,8 @@ public record Carried(
   }
 
   /** Makes it the picture's own. */
-  public PlacementEdits.Place confirmed(Attestation evidence) {
-    return new PlacementEdits.Place(placed(List.of(evidence)));
+  public Edit confirmed(Attestation evidence) {
+    return MapTables.PLACEMENTS.put(placed(List.of(evidence)));
   }
 
   private Placement placed(List<Attestation> evidence) {

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -81,7 +82,7 @@ public final class Carrier {
     for (Picture picture : map.pictures()) {
       on(picture.id()).forEach(carried -> added.add(carried.asPlacement()));
     }
-    return zoned().withPlacements(map.placements().withAll(added));
+    return zoned().with(MapTables.PLACEMENTS, map.placements().withAll(added));
   }
 
   /**
@@ -96,7 +97,7 @@ public final class Carrier {
     for (Picture picture : map.pictures()) {
       zonesOn(picture.id()).forEach(carried -> grown.add(carried.zone()));
     }
-    return map.withZones(map.zones().withAll(grown));
+    return map.with(MapTables.ZONES, map.zones().withAll(grown));
   }
 
   /** Where a subject is carried to, by picture; nothing where it is placed itself. */

@@ -9,57 +9,81 @@ import java.util.Optional;
  * (a placement of a part that isn't there) are no errors here but findings of the checks.
  *
  * @param id what this map is known by for good, across copies and merges
+ * @param tables all else: {@link MapTables} lists them
  */
-public record BoardMap(
-    String id,
-    MapInfo info,
-    Table<BoardId, Board> boards,
-    Table<PictureId, Picture> pictures,
-    Table<String, Channel> channels,
-    Table<PartId, Part> parts,
-    Table<NetId, Net> nets,
-    Table<Placement.Key, Placement> placements,
-    Table<TwinPair.Key, TwinPair> twins,
-    Table<Discrepancy.Key, Discrepancy> discrepancies,
-    Table<ZoneId, HazardZone> zones,
-    Table<Mating, Mating> matings,
-    Table<Deviation.Key, Deviation> deviations,
-    Table<PicturePairs.Key, PicturePairs> lineUps,
-    Table<Clash.Key, Clash> clashes) {
+public record BoardMap(String id, MapInfo info, Tables<BoardMap> tables)
+    implements TabledDocument<BoardMap> {
   public BoardMap {
     Names.checkedToken("map id", id);
   }
 
   /** A map with nothing in it yet. */
   public static BoardMap empty(String id, MapInfo info) {
-    return new BoardMap(
-        id,
-        info,
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty(),
-        Table.empty());
+    return new BoardMap(id, info, Tables.empty(MapTables.ALL.size()));
+  }
+
+  public Table<BoardId, Board> boards() {
+    return tables.get(MapTables.BOARDS);
+  }
+
+  public Table<PictureId, Picture> pictures() {
+    return tables.get(MapTables.PICTURES);
+  }
+
+  public Table<String, Channel> channels() {
+    return tables.get(MapTables.CHANNELS);
+  }
+
+  public Table<PartId, Part> parts() {
+    return tables.get(MapTables.PARTS);
+  }
+
+  public Table<NetId, Net> nets() {
+    return tables.get(MapTables.NETS);
+  }
+
+  public Table<Placement.Key, Placement> placements() {
+    return tables.get(MapTables.PLACEMENTS);
+  }
+
+  public Table<TwinPair.Key, TwinPair> twins() {
+    return tables.get(MapTables.TWINS);
+  }
+
+  public Table<Discrepancy.Key, Discrepancy> discrepancies() {
+    return tables.get(MapTables.DISCREPANCIES);
+  }
+
+  public Table<ZoneId, HazardZone> zones() {
+    return tables.get(MapTables.ZONES);
+  }
+
+  public Table<Mating, Mating> matings() {
+    return tables.get(MapTables.MATINGS);
+  }
+
+  public Table<Deviation.Key, Deviation> deviations() {
+    return tables.get(MapTables.DEVIATIONS);
+  }
+
+  public Table<PicturePairs.Key, PicturePairs> lineUps() {
+    return tables.get(MapTables.LINE_UPS);
+  }
+
+  public Table<Clash.Key, Clash> clashes() {
+    return tables.get(MapTables.CLASHES);
   }
 
   public Optional<Part> part(PartId part) {
-    return parts.find(part);
+    return parts().find(part);
   }
 
   public Optional<Net> net(NetId net) {
-    return nets.find(net);
+    return nets().find(net);
   }
 
   public Optional<Picture> picture(PictureId picture) {
-    return pictures.find(picture);
+    return pictures().find(picture);
   }
 
   /** The part's designator, or its id where the part is gone: for messages and labels. */
@@ -85,279 +109,32 @@ public record BoardMap(
   /** A zone as people know it: what threatens, its number among those, and the picture's title. */
   public String nameOf(HazardZone zone) {
     List<ZoneId> alike =
-        zones.stream()
+        zones().stream()
             .filter(other -> other.picture().equals(zone.picture()))
             .filter(other -> other.kind() == zone.kind() || other.id().equals(zone.id()))
             .map(HazardZone::id)
             .toList();
-    int number = zones.has(zone.id()) ? alike.indexOf(zone.id()) + 1 : alike.size() + 1;
+    int number = zones().has(zone.id()) ? alike.indexOf(zone.id()) + 1 : alike.size() + 1;
     String caption = picture(zone.picture()).map(Picture::caption).orElse(zone.picture().text());
     return "%s zone %d on %s".formatted(zone.kind().word().replace('-', ' '), number, caption);
   }
 
   public BoardMap withInfo(MapInfo changed) {
-    return new BoardMap(
-        id,
-        changed,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
+    return new BoardMap(id, changed, tables);
   }
 
-  public BoardMap withBoards(Table<BoardId, Board> changed) {
-    return new BoardMap(
-        id,
-        info,
-        changed,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
+  @Override
+  public BoardMap withTables(Tables<BoardMap> changed) {
+    return new BoardMap(id, info, changed);
   }
 
-  public BoardMap withPictures(Table<PictureId, Picture> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        changed,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
+  /** The map without what goes with something that is gone, in whatever table that stands. */
+  BoardMap without(EntryRef gone) {
+    return References.without(this, gone);
   }
 
-  public BoardMap withChannels(Table<String, Channel> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        changed,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withParts(Table<PartId, Part> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        changed,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withNets(Table<NetId, Net> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        changed,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withPlacements(Table<Placement.Key, Placement> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        changed,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withTwins(Table<TwinPair.Key, TwinPair> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        changed,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withDiscrepancies(Table<Discrepancy.Key, Discrepancy> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        changed,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withZones(Table<ZoneId, HazardZone> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        changed,
-        matings,
-        deviations,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withMatings(Table<Mating, Mating> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        changed,
-        deviations,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withDeviations(Table<Deviation.Key, Deviation> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        changed,
-        lineUps,
-        clashes);
-  }
-
-  public BoardMap withLineUps(Table<PicturePairs.Key, PicturePairs> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        changed,
-        clashes);
-  }
-
-  public BoardMap withClashes(Table<Clash.Key, Clash> changed) {
-    return new BoardMap(
-        id,
-        info,
-        boards,
-        pictures,
-        channels,
-        parts,
-        nets,
-        placements,
-        twins,
-        discrepancies,
-        zones,
-        matings,
-        deviations,
-        lineUps,
-        changed);
+  /** The map without a picture and all that lies on it or is lined up with it. */
+  public BoardMap withoutPicture(PictureId picture) {
+    return with(MapTables.PICTURES, pictures().without(picture)).without(EntryRef.to(picture));
   }
 }

@@ -1,40 +1,11 @@
 package org.relegend.map;
 
-import static org.relegend.map.PartEdits.requirePin;
-
 import java.util.List;
 import java.util.Optional;
 
-/** Edits of what is joined, and of where the drawing differs. */
+/** Edits of what is joined that say more than a net put or removed would. */
 public final class NetEdits {
   private NetEdits() {}
-
-  /** Adds a net or changes all that is known of it. */
-  public record PutNet(Net net) implements Edit {
-    @Override
-    public String label(BoardMap map) {
-      return (map.nets().has(net.id()) ? "Change net " : "Add net ") + net.name();
-    }
-
-    @Override
-    public BoardMap applyTo(BoardMap map) {
-      return map.withNets(map.nets().with(net));
-    }
-  }
-
-  /** Removes a net with its labels and twins; its pins are joined to nothing then. */
-  public record RemoveNet(NetId net) implements Edit {
-    @Override
-    public String label(BoardMap map) {
-      return "Remove net " + map.nameOf(Subject.of(net));
-    }
-
-    @Override
-    public BoardMap applyTo(BoardMap map) {
-      BoardMap rest = References.without(map, Subject.of(net)::equals);
-      return rest.withNets(rest.nets().without(net));
-    }
-  }
 
   /** Joins pins to a net, which is made if need be. Refused where a pin is on another net. */
   public record JoinPins(NetId net, List<Net.Member> members) implements Edit {
@@ -54,7 +25,7 @@ public final class NetEdits {
     public BoardMap applyTo(BoardMap map) throws EditRefusedException {
       Net joined = map.net(net).orElseGet(() -> Net.named(net));
       for (Net.Member member : members) {
-        requirePin(map, member.pin());
+        Requirements.pin(map, member.pin());
         Optional<Net> other = otherNetOf(map, member.pin(), net);
         if (other.isPresent()) {
           throw new EditRefusedException(
@@ -65,7 +36,7 @@ public final class NetEdits {
             joined.withMember(
                 joined.member(member.pin()).map(known -> union(known, member)).orElse(member));
       }
-      return map.withNets(map.nets().with(joined));
+      return map.with(MapTables.NETS, map.nets().with(joined));
     }
   }
 
@@ -78,14 +49,14 @@ public final class NetEdits {
 
     @Override
     public BoardMap applyTo(BoardMap map) throws EditRefusedException {
-      requirePin(map, pin);
+      Requirements.pin(map, pin);
       List<Net> cut =
           map.nets().stream()
               .filter(net -> net.has(pin) && !net.id().equals(to))
               .map(net -> net.without(pin))
               .toList();
       Net joined = map.net(to).orElseGet(() -> Net.named(to));
-      return map.withNets(
+      return map.with(MapTables.NETS, 
           map.nets().withAll(cut).with(joined.withMember(new Net.Member(pin, List.of(evidence)))));
     }
   }
@@ -100,7 +71,7 @@ public final class NetEdits {
     @Override
     public BoardMap applyTo(BoardMap map) {
       return map.net(net)
-          .map(found -> map.withNets(map.nets().with(found.without(pin))))
+          .map(found -> map.with(MapTables.NETS, map.nets().with(found.without(pin))))
           .orElse(map);
     }
   }
@@ -115,8 +86,8 @@ public final class NetEdits {
 
     @Override
     public BoardMap applyTo(BoardMap map) throws EditRefusedException {
-      Net a = require(map, kept);
-      Net b = require(map, gone);
+      Net a = Requirements.net(map, kept);
+      Net b = Requirements.net(map, gone);
       if (kept.equals(gone)) {
         return map;
       }
@@ -125,8 +96,8 @@ public final class NetEdits {
       }
       a = withWhatIsKnownOf(a, b);
       BoardMap relabelled = relabel(map);
-      BoardMap rest = References.without(relabelled, Subject.of(gone)::equals);
-      return rest.withNets(rest.nets().without(gone).with(a));
+      BoardMap rest = relabelled.without(EntryRef.to(gone));
+      return rest.with(MapTables.NETS, rest.nets().without(gone).with(a));
     }
 
     /** A potential, above all, must not get lost: hazards are computed from it. */
@@ -147,15 +118,8 @@ public final class NetEdits {
           while (result.placements().has(new Placement.Key(placement.picture(), to, ordinal))) {
             ordinal++;
           }
-          Placement moved =
-              new Placement(
-                  placement.picture(),
-                  to,
-                  ordinal,
-                  placement.at(),
-                  placement.outline(),
-                  placement.evidence());
-          result = result.withPlacements(result.placements().with(moved));
+          Placement moved = placement.of(placement.picture(), to, ordinal);
+          result = result.with(MapTables.PLACEMENTS, result.placements().with(moved));
         }
       }
       for (Discrepancy discrepancy : map.discrepancies()) {
@@ -168,47 +132,15 @@ public final class NetEdits {
                   kept.text(),
                   discrepancy.evidence(),
                   discrepancy.note());
-          result = result.withDiscrepancies(result.discrepancies().with(renamed));
+          result = result.with(MapTables.DISCREPANCIES, result.discrepancies().with(renamed));
         }
       }
       return result;
     }
   }
 
-  /** Notes that the drawing says something other than the board. */
-  public record PutDiscrepancy(Discrepancy discrepancy) implements Edit {
-    @Override
-    public String label(BoardMap map) {
-      return "Note what the drawing has for " + map.nameOf(discrepancy.subject());
-    }
-
-    @Override
-    public BoardMap applyTo(BoardMap map) throws EditRefusedException {
-      PartEdits.requireKnown(map, discrepancy.subject());
-      return map.withDiscrepancies(map.discrepancies().with(discrepancy));
-    }
-  }
-
-  /** Says that drawing and board agree after all. */
-  public record RemoveDiscrepancy(Discrepancy.Key discrepancy) implements Edit {
-    @Override
-    public String label(BoardMap map) {
-      return "Drop the note on " + map.nameOf(discrepancy.subject());
-    }
-
-    @Override
-    public BoardMap applyTo(BoardMap map) {
-      return map.withDiscrepancies(map.discrepancies().without(discrepancy));
-    }
-  }
-
   private static Net.Member union(Net.Member known, Net.Member added) {
     return new Net.Member(known.pin(), Evidences.union(known.evidence(), added.evidence()));
-  }
-
-  private static Net require(BoardMap map, NetId net) throws EditRefusedException {
-    return map.net(net)
-        .orElseThrow(() -> new EditRefusedException("The map has no net " + net + "."));
   }
 
   private static Optional<Net> otherNetOf(BoardMap map, PinRef pin, NetId net) {

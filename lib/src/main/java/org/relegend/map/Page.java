@@ -21,4 +21,9 @@ public record Page(
   public Optional<BoardId> shownBoard() {
     return Optional.empty();
   }
+
+  @Override
+  public Page withId(PictureId changed) {
+    return new Page(changed, title, file, number, sha256, width, height);
+  }
 }

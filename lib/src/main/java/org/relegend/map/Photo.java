@@ -28,6 +28,7 @@ public record Photo(
     return Optional.of(board);
   }
 
+  @Override
   public Photo withId(PictureId changed) {
     return new Photo(changed, title, file, board, side, turn, sha256, width, height);
   }

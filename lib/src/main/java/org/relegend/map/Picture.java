@@ -23,6 +23,9 @@ public sealed interface Picture extends Keyed<PictureId> permits Page, Photo {
   /** The board a photo shows; a page may show all of them. */
   Optional<BoardId> shownBoard();
 
+  /** The same picture under another id. */
+  Picture withId(PictureId changed);
+
   @Override
   default PictureId key() {
     return id();

@@ -64,6 +64,11 @@ public record Placement(
     return best.orElseThrow();
   }
 
+  /** The same place of something else, or on another picture. */
+  public Placement of(PictureId on, Subject what, int number) {
+    return new Placement(on, what, number, at, outline, evidence);
+  }
+
   /** Moved with its outline, on new evidence. */
   public Placement movedTo(Point target, Attestation attestation) {
     double dx = target.x() - at.x();

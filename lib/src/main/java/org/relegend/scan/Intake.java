@@ -12,10 +12,10 @@ import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
 import org.relegend.map.Turn;
@@ -64,10 +64,10 @@ public final class Intake {
     UprightPhoto.write(photo, target, progress);
     List<Edit> steps = new ArrayList<>();
     if (!map.boards().has(shown.board())) {
-      steps.add(new PictureEdits.PutBoard(Board.named(shown.board())));
+      steps.add(MapTables.BOARDS.put(Board.named(shown.board())));
     }
     steps.add(
-        new PictureEdits.PutPicture(
+        MapTables.PICTURES.put(
             new Photo(
                 id,
                 titleOf(shown.title(), file),
@@ -131,8 +131,8 @@ public final class Intake {
               digest,
               sizes.get(i).width(),
               sizes.get(i).height());
-      growing = growing.withPictures(growing.pictures().with(page));
-      steps.add(new PictureEdits.PutPicture(page));
+      growing = growing.with(MapTables.PICTURES, growing.pictures().with(page));
+      steps.add(MapTables.PICTURES.put(page));
     }
     return new EditGroup("Add page " + whole, steps);
   }

@@ -23,8 +23,8 @@ import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
@@ -73,18 +73,13 @@ public record StraightPhoto(EditGroup edit, PictureId picture, SquareOn view) {
       EditGroup added =
           new Intake(folder, map).photo(file, shown, fraction -> progress.at(0.8 + 0.2 * fraction));
       List<Edit> steps = new ArrayList<>(added.steps());
-      PictureId made =
-          steps.stream()
-              .filter(PictureEdits.PutPicture.class::isInstance)
-              .map(step -> ((PictureEdits.PutPicture) step).picture().id())
-              .findFirst()
-              .orElseThrow();
+      PictureId made = MapTables.PICTURES.putBy(steps).get(0).id();
       List<PicturePairs.Spot> spots =
           view.spots(Extent.of(photo.width(), photo.height())).stream()
               .map(pair -> new PicturePairs.Spot(pair.from(), pair.to()))
               .toList();
       steps.add(
-          new PictureEdits.PutPairs(
+          MapTables.LINE_UPS.put(
               new PicturePairs(made, photo.id(), Found.AUTOMATIC, spots, List.of(says))));
       return new StraightPhoto(new EditGroup("Straighten " + photo.caption(), steps), made, view);
     } finally {

@@ -8,9 +8,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Keyed;
+import org.relegend.map.MapTables;
 import org.relegend.map.Table;
 import org.relegend.store.Json;
-import org.relegend.store.Shelf;
+import org.relegend.store.TableCodec;
 
 /**
  * Takes from a map what tells of people: names of those who stand for something, and free text. A
@@ -27,8 +28,8 @@ final class Anonymous {
   Anonymous(BoardMap map, PackOptions options) {
     this.options = options;
     Set<String> authors = new TreeSet<>();
-    for (Rule<?, ?> rule : Rules.ALL) {
-      collect(rule, map, authors);
+    for (TableCodec<?, ?> codec : TableCodec.all()) {
+      collect(codec, map, authors);
     }
     int number = 1;
     authors.remove("");
@@ -52,8 +53,8 @@ final class Anonymous {
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> void collect(
-      Rule<K, V> rule, BoardMap map, Set<String> authors) {
-    rule.of(map).forEach(entry -> collect(rule.json(entry), authors));
+      TableCodec<K, V> codec, BoardMap map, Set<String> authors) {
+    codec.table().of(map).forEach(entry -> collect(codec.json(entry), authors));
   }
 
   private static void collect(Json json, Set<String> authors) {
@@ -69,20 +70,20 @@ final class Anonymous {
 
   /** The map without its undecided clashes, which hold two people's words. */
   BoardMap of(BoardMap map) {
-    BoardMap result = map.withInfo(Shelf.info(told(Shelf.info(map.info()))));
-    for (Rule<?, ?> rule : Rules.ALL) {
-      result = of(rule, result);
+    BoardMap result = map.withInfo(TableCodec.info(told(TableCodec.info(map.info()))));
+    for (TableCodec<?, ?> codec : TableCodec.all()) {
+      result = of(codec, result);
     }
-    return result.withClashes(Table.empty());
+    return result.with(MapTables.CLASHES, Table.empty());
   }
 
   private <K extends Comparable<? super K>, V extends Keyed<K>> BoardMap of(
-      Rule<K, V> rule, BoardMap map) {
+      TableCodec<K, V> codec, BoardMap map) {
     List<V> entries = new ArrayList<>();
-    for (V entry : rule.of(map)) {
-      entries.add(rule.shelf().entry(told(rule.json(entry))));
+    for (V entry : codec.table().of(map)) {
+      entries.add(codec.entry(told(codec.json(entry))));
     }
-    return rule.with(map, entries);
+    return map.with(codec.table(), Table.of(entries));
   }
 
   private Json told(Json json) {

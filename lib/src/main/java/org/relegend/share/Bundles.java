@@ -6,11 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.relegend.map.Clash;
+import org.relegend.map.EntryRef;
 
 /** Puts cells together that must be decided together. */
 final class Bundles {
-  private final Map<Ref, Clash.Cell> cells = new LinkedHashMap<>();
-  private final Map<Ref, Ref> parent = new HashMap<>();
+  private final Map<EntryRef, Clash.Cell> cells = new LinkedHashMap<>();
+  private final Map<EntryRef, EntryRef> parent = new HashMap<>();
 
   /**
    * Adds a cell.
@@ -18,27 +19,27 @@ final class Bundles {
    * @param self what the cell is about
    * @param with what it is to be decided together with
    */
-  void add(Ref self, Clash.Cell cell, List<Ref> with) {
+  void add(EntryRef self, Clash.Cell cell, List<EntryRef> with) {
     cells.putIfAbsent(self, cell);
-    for (Ref ref : with) {
-      Ref a = root(self);
-      Ref b = root(ref);
+    for (EntryRef ref : with) {
+      EntryRef a = root(self);
+      EntryRef b = root(ref);
       if (!a.equals(b)) {
         parent.put(a, b);
       }
     }
   }
 
-  private Ref root(Ref ref) {
-    Ref at = ref;
-    for (Ref up = parent.get(at); up != null; up = parent.get(at)) {
+  private EntryRef root(EntryRef ref) {
+    EntryRef at = ref;
+    for (EntryRef up = parent.get(at); up != null; up = parent.get(at)) {
       at = up;
     }
     return at;
   }
 
   List<List<Clash.Cell>> all() {
-    Map<Ref, List<Clash.Cell>> byRoot = new LinkedHashMap<>();
+    Map<EntryRef, List<Clash.Cell>> byRoot = new LinkedHashMap<>();
     cells.forEach(
         (ref, cell) -> byRoot.computeIfAbsent(root(ref), r -> new ArrayList<>()).add(cell));
     return new ArrayList<>(byRoot.values());

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Clash;
+import org.relegend.map.MapTables;
 import org.relegend.map.Names;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
 import org.relegend.store.Json;
+import org.relegend.store.TableCodec;
 
 /** A clash in the technician's words. */
 public final class ClashText {
@@ -62,10 +64,10 @@ public final class ClashText {
         case "nets" -> map.nameOf(Subject.of(new NetId(cell.key())));
         case PinCells.TABLE -> map.nameOf(Subject.of(PinRef.parse(cell.key())));
         case "placements" -> {
-          var key = Rules.PLACEMENTS.shelf().key(cell.key());
+          var key = TableCodec.of(MapTables.PLACEMENTS).key(cell.key());
           yield map.nameOf(key.subject()) + " on " + key.picture();
         }
-        default -> Rules.named(cell.table()).shelf().key(cell.key()).toString();
+        default -> TableCodec.named(cell.table()).key(cell.key()).toString();
       };
     } catch (IllegalArgumentException | java.util.NoSuchElementException unknown) {
       return Names.printable(cell.table() + " " + cell.key());
@@ -113,7 +115,7 @@ public final class ClashText {
         case "parts" -> Optional.of(Subject.of(new PartId(first.key())));
         case "nets" -> Optional.of(Subject.of(new NetId(first.key())));
         case PinCells.TABLE -> Optional.of(Subject.of(PinRef.parse(first.key())));
-        case "placements" -> Optional.of(Rules.PLACEMENTS.shelf().key(first.key()).subject());
+        case "placements" -> Optional.of(TableCodec.of(MapTables.PLACEMENTS).key(first.key()).subject());
         default -> Optional.empty();
       };
     } catch (IllegalArgumentException unreadable) {

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.relegend.map.BoardMap;
+import org.relegend.map.EntryRef;
 import org.relegend.map.Keyed;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -12,6 +13,7 @@ import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
+import org.relegend.store.TableCodec;
 
 /**
  * What one side removed and the other worked on: changed it, or said something new of it; and
@@ -20,9 +22,9 @@ import org.relegend.map.PinRef;
  */
 final class Contest {
   private final Versions v;
-  private final Set<Ref> contested = new HashSet<>();
+  private final Set<EntryRef> contested = new HashSet<>();
 
-  private final Set<Ref> removedByOne = new HashSet<>();
+  private final Set<EntryRef> removedByOne = new HashSet<>();
 
   private Contest(Versions versions) {
     v = versions;
@@ -36,22 +38,22 @@ final class Contest {
   }
 
   /** Whether one of the two removed it, contested or not. */
-  boolean isRemoved(Ref ref) {
+  boolean isRemoved(EntryRef ref) {
     return removedByOne.contains(ref);
   }
 
-  boolean has(Ref ref) {
+  boolean has(EntryRef ref) {
     return contested.contains(ref);
   }
 
-  Set<Ref> all() {
+  Set<EntryRef> all() {
     return contested;
   }
 
   /** Nets that are contested themselves. */
   Set<NetId> nets() {
     Set<NetId> nets = new TreeSet<>();
-    for (Ref ref : contested) {
+    for (EntryRef ref : contested) {
       if (ref.table().equals("nets")) {
         nets.add(new NetId(ref.key()));
       }
@@ -67,10 +69,10 @@ final class Contest {
     }
     for (BoardMap map : java.util.List.of(v.base(), v.mine(), v.theirs())) {
       for (Net net : map.nets()) {
-        boolean whole = has(Ref.to(net.id()));
+        boolean whole = has(EntryRef.to(net.id()));
         for (PinRef pin : net.pins()) {
-          boolean partGone = isRemoved(Ref.to(pin.part())) && !has(Ref.to(pin.part()));
-          if (!partGone && (whole || has(Ref.to(pin.part())))) {
+          boolean partGone = isRemoved(EntryRef.to(pin.part())) && !has(EntryRef.to(pin.part()));
+          if (!partGone && (whole || has(EntryRef.to(pin.part())))) {
             pins.add(pin);
           }
         }
@@ -80,39 +82,39 @@ final class Contest {
   }
 
   private void find(BoardMap without, BoardMap with) {
-    Set<Ref> removed = removed(without, with);
+    Set<EntryRef> removed = removed(without, with);
     if (removed.isEmpty()) {
       return;
     }
     removedByOne.addAll(removed);
-    for (Rule<?, ?> rule : Rules.ALL) {
-      findSaid(rule, with, removed);
+    for (TableCodec<?, ?> codec : TableCodec.all()) {
+      findSaid(codec, with, removed);
     }
-    with.zones().forEach(zone -> contest(Ref.to(zone.picture()), removed));
+    with.zones().forEach(zone -> contest(EntryRef.to(zone.picture()), removed));
     for (Net net : with.nets()) {
       Net before = v.base().net(net.id()).orElseGet(() -> Net.named(net.id()));
       for (Net.Member member : net.members()) {
         if (!before.member(member.pin()).filter(member::equals).isPresent()) {
-          contest(Ref.to(member.pin().part()), removed);
-          contest(Ref.to(net.id()), removed);
+          contest(EntryRef.to(member.pin().part()), removed);
+          contest(EntryRef.to(net.id()), removed);
         }
       }
     }
   }
 
-  private void contest(Ref ref, Set<Ref> removed) {
+  private void contest(EntryRef ref, Set<EntryRef> removed) {
     if (removed.contains(ref)) {
       contested.add(ref);
     }
   }
 
   private <K extends Comparable<? super K>, V extends Keyed<K>> void findSaid(
-      Rule<K, V> rule, BoardMap with, Set<Ref> removed) {
-    for (V entry : rule.of(with)) {
-      V before = rule.of(v.base()).find(entry.key()).orElse(null);
+      TableCodec<K, V> codec, BoardMap with, Set<EntryRef> removed) {
+    for (V entry : codec.table().of(with)) {
+      V before = codec.table().of(v.base()).find(entry.key()).orElse(null);
       if (!same(before, entry)) {
-        contest(new Ref(rule.table(), rule.shelf().keyText(entry.key())), removed);
-        rule.refs().apply(entry).forEach(ref -> contest(ref, removed));
+        contest(new EntryRef(codec.name(), codec.keyText(entry.key())), removed);
+        codec.table().references(entry).forEach(ref -> contest(ref, removed));
       }
     }
   }
@@ -124,12 +126,12 @@ final class Contest {
         : Objects.equals(a, b);
   }
 
-  private Set<Ref> removed(BoardMap without, BoardMap with) {
-    Set<Ref> removed = new HashSet<>();
+  private Set<EntryRef> removed(BoardMap without, BoardMap with) {
+    Set<EntryRef> removed = new HashSet<>();
     for (Part part : v.base().parts()) {
       PartId id = part.id();
       if (!without.parts().has(id) && with.parts().has(id)) {
-        removed.add(Ref.to(id));
+        removed.add(EntryRef.to(id));
       }
     }
     v.base()
@@ -138,7 +140,7 @@ final class Contest {
             picture -> {
               PictureId id = picture.id();
               if (!without.pictures().has(id) && with.pictures().has(id)) {
-                removed.add(Ref.to(id));
+                removed.add(EntryRef.to(id));
               }
             });
     Set<PinRef> onNets = null;
@@ -148,7 +150,7 @@ final class Contest {
           onNets = pinsOnNets(without);
         }
         if (net.pins().stream().noneMatch(onNets::contains)) {
-          removed.add(Ref.to(net.id()));
+          removed.add(EntryRef.to(net.id()));
         }
       }
     }

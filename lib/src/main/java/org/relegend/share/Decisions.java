@@ -8,17 +8,17 @@ import java.util.TreeMap;
 import org.relegend.map.BoardMap;
 import org.relegend.map.ChangeInfo;
 import org.relegend.map.Clash;
-import org.relegend.map.ClashEdits;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.EntryRef;
 import org.relegend.map.Keyed;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
-import org.relegend.map.NetEdits;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.store.Json;
-import org.relegend.store.Shelf;
+import org.relegend.store.TableCodec;
 
 /**
  * Makes a decision an edit: it is told from the map as it is now, so that what was changed since
@@ -60,37 +60,37 @@ public final class Decisions {
     }
     List<Edit> steps = new ArrayList<>(decisions.removals);
     steps.addAll(decisions.puts);
-    steps.add(new ClashEdits.RemoveClash(clash.key()));
+    steps.add(MapTables.CLASHES.remove(clash.key()));
     String title = "Decide " + ClashText.about(map, clash);
     return new EditGroup(title.length() > 110 ? title.substring(0, 110) : title, steps);
   }
 
   private void decide(Clash clash) {
-    Map<Ref, List<Clash.Cell>> byEntry = new LinkedHashMap<>();
+    Map<EntryRef, List<Clash.Cell>> byEntry = new LinkedHashMap<>();
     for (Clash.Cell cell : clash.cells()) {
-      byEntry.computeIfAbsent(new Ref(cell.table(), cell.key()), r -> new ArrayList<>()).add(cell);
+      byEntry.computeIfAbsent(new EntryRef(cell.table(), cell.key()), r -> new ArrayList<>()).add(cell);
     }
     infos(byEntry);
-    for (Rule<?, ?> rule : Rules.ALL) {
+    for (TableCodec<?, ?> codec : TableCodec.all()) {
       byEntry.forEach(
           (ref, cells) -> {
-            if (ref.table().equals(rule.table())) {
-              decide(rule, ref, cells);
+            if (ref.table().equals(codec.name())) {
+              decide(codec, ref, cells);
             }
           });
-      if (rule.table().equals(Rules.NETS.table())) {
+      if (codec.name().equals(MapTables.NETS.word())) {
         pins(byEntry);
       }
     }
     byEntry.keySet().stream()
         .filter(ref -> !ref.table().equals(Merge.INFO) && !ref.table().equals(PinCells.TABLE))
-        .forEach(ref -> Rules.named(ref.table()));
+        .forEach(ref -> TableCodec.named(ref.table()));
   }
 
-  private void infos(Map<Ref, List<Clash.Cell>> byEntry) {
-    List<Clash.Cell> cells = byEntry.get(new Ref(Merge.INFO, ""));
+  private void infos(Map<EntryRef, List<Clash.Cell>> byEntry) {
+    List<Clash.Cell> cells = byEntry.get(new EntryRef(Merge.INFO, ""));
     if (cells != null) {
-      puts.add(new ChangeInfo(Shelf.info(changed(Shelf.info(map.info()), cells))));
+      puts.add(new ChangeInfo(TableCodec.info(changed(TableCodec.info(map.info()), cells))));
     }
   }
 
@@ -108,37 +108,33 @@ public final class Decisions {
   }
 
   private <K extends Comparable<? super K>, V extends Keyed<K>> void decide(
-      Rule<K, V> rule, Ref ref, List<Clash.Cell> cells) {
-    K key = rule.shelf().key(ref.key());
-    V now = rule.of(map).find(key).orElse(null);
+      TableCodec<K, V> codec, EntryRef ref, List<Clash.Cell> cells) {
+    K key = codec.key(ref.key());
+    V now = codec.table().of(map).find(key).orElse(null);
     boolean whole = cells.get(0).field().isEmpty();
     if (whole && side.of(cells.get(0)).isEmpty()) {
       if (now != null) {
-        removals.add(0, EntryEdits.removing(now));
+        removals.add(0, codec.table().remove(key));
       }
     } else if (whole) {
-      V entry = rule.shelf().entry(Json.parse(side.of(cells.get(0))));
+      V entry = codec.entry(Json.parse(side.of(cells.get(0))));
       if (now == null || !(entry instanceof Net)) { // a net's pins are cells of their own
-        puts.addAll(EntryEdits.putting(entry));
+        puts.addAll(codec.table().exactly(entry));
       }
     } else if (now != null) {
-      V entry = rule.shelf().entry(changed(rule.json(now), cells));
-      puts.addAll(EntryEdits.putting(entry));
+      V entry = codec.entry(changed(codec.json(now), cells));
+      puts.addAll(codec.table().exactly(entry));
     }
   }
 
   /** Moves pins to the nets of the chosen version; a net that isn't there is made. */
-  private void pins(Map<Ref, List<Clash.Cell>> byEntry) {
+  private void pins(Map<EntryRef, List<Clash.Cell>> byEntry) {
     Map<NetId, Net> changed = new TreeMap<>();
     for (Net net : map.nets()) {
       changed.put(net.id(), net);
     }
-    for (Edit put : puts) {
-      if (put instanceof NetEdits.PutNet p) {
-        changed.put(p.net().id(), p.net());
-      }
-    }
-    for (Map.Entry<Ref, List<Clash.Cell>> entry : byEntry.entrySet()) {
+    MapTables.NETS.putBy(puts).forEach(net -> changed.put(net.id(), net));
+    for (Map.Entry<EntryRef, List<Clash.Cell>> entry : byEntry.entrySet()) {
       if (entry.getKey().table().equals(PinCells.TABLE)) {
         PinRef pin = PinRef.parse(entry.getKey().key());
         for (Map.Entry<NetId, Net> net : changed.entrySet()) {
@@ -153,14 +149,10 @@ public final class Decisions {
         }
       }
     }
-    List<NetId> gone =
-        removals.stream()
-            .filter(NetEdits.RemoveNet.class::isInstance)
-            .map(edit -> ((NetEdits.RemoveNet) edit).net())
-            .toList();
+    List<NetId> gone = MapTables.NETS.removedBy(removals);
     changed.values().stream()
         .filter(net -> map.net(net.id()).filter(net::equals).isEmpty())
         .filter(net -> !gone.contains(net.id()) || !net.members().isEmpty())
-        .forEach(net -> puts.add(new NetEdits.PutNet(net)));
+        .forEach(net -> puts.add(MapTables.NETS.put(net)));
   }
 }

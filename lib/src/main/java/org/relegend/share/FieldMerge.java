@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTable;
 import org.relegend.map.Names;
 import org.relegend.store.Json;
 
@@ -38,10 +39,10 @@ final class FieldMerge {
   private final Map<String, Json> result;
   private final List<List<Differing>> differing = new ArrayList<>();
 
-  private FieldMerge(Rule<?, ?> rule, boolean asks, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
+  private FieldMerge(MapTable<?, ?> table, boolean asks, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
     this.asks = asks;
-    this.claim = rule.claim();
-    this.lists = rule.lists();
+    this.claim = table.claim();
+    this.lists = table.lists();
     this.base = base.fields();
     this.mine = mine.fields();
     this.theirs = theirs.fields();
@@ -53,15 +54,15 @@ final class FieldMerge {
    *
    * @param base an object without fields where the entry is new on both sides
    */
-  static Outcome of(Rule<?, ?> rule, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
-    return new FieldMerge(rule, false, base, mine, theirs).merged();
+  static Outcome of(MapTable<?, ?> table, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
+    return new FieldMerge(table, false, base, mine, theirs).merged();
   }
 
   /**
    * As {@link #of}, but a claim that one side alone changed is asked about, and kept until then.
    */
-  static Outcome asking(Rule<?, ?> rule, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
-    return new FieldMerge(rule, true, base, mine, theirs).merged();
+  static Outcome asking(MapTable<?, ?> table, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
+    return new FieldMerge(table, true, base, mine, theirs).merged();
   }
 
   private Outcome merged() {

@@ -9,6 +9,7 @@ import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Keyed;
+import org.relegend.store.TableCodec;
 
 /** Tells what leads from one map to another as one edit, so that a merge can be undone. */
 public final class MapEdits {
@@ -26,13 +27,13 @@ public final class MapEdits {
       steps.add(new ChangeInfo(after.info()));
     }
     List<Edit> removals = new ArrayList<>();
-    for (Rule<?, ?> rule : Rules.ALL) {
-      remove(rule, before, after, removals);
+    for (TableCodec<?, ?> codec : TableCodec.all()) {
+      remove(codec, before, after, removals);
     }
     steps.addAll(removals);
     BoardMap cleared = new EditGroup(title, steps).applyTo(before);
-    for (Rule<?, ?> rule : Rules.ALL) {
-      put(rule, cleared, after, steps);
+    for (TableCodec<?, ?> codec : TableCodec.all()) {
+      put(codec, cleared, after, steps);
     }
     EditGroup edit = new EditGroup(title, steps);
     if (!edit.applyTo(before).equals(after)) {
@@ -42,20 +43,20 @@ public final class MapEdits {
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> void remove(
-      Rule<K, V> rule, BoardMap before, BoardMap after, List<Edit> removals) {
-    for (V entry : rule.of(before)) {
-      if (!rule.of(after).has(entry.key())) {
-        removals.add(0, EntryEdits.removing(entry));
+      TableCodec<K, V> codec, BoardMap before, BoardMap after, List<Edit> removals) {
+    for (V entry : codec.table().of(before)) {
+      if (!codec.table().of(after).has(entry.key())) {
+        removals.add(0, codec.table().remove(entry.key()));
       }
     }
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> void put(
-      Rule<K, V> rule, BoardMap now, BoardMap after, List<Edit> steps) {
-    for (V entry : rule.of(after)) {
-      Optional<V> there = rule.of(now).find(entry.key());
+      TableCodec<K, V> codec, BoardMap now, BoardMap after, List<Edit> steps) {
+    for (V entry : codec.table().of(after)) {
+      Optional<V> there = codec.table().of(now).find(entry.key());
       if (!there.filter(entry::equals).isPresent()) {
-        steps.addAll(EntryEdits.putting(entry));
+        steps.addAll(codec.table().exactly(entry));
       }
     }
   }

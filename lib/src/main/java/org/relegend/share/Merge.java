@@ -9,15 +9,17 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Clash;
+import org.relegend.map.EntryRef;
 import org.relegend.map.Keyed;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Potential;
 import org.relegend.map.Table;
 import org.relegend.store.Json;
-import org.relegend.store.Shelf;
+import org.relegend.store.TableCodec;
 
 /**
  * Brings together what two people made of one map. What one of them changed is taken; what both
@@ -101,12 +103,14 @@ public final class Merge {
 
   private Merged merged() {
     BoardMap result = BoardMap.empty(versions.mine().id(), info());
-    for (Rule<?, ?> rule : Rules.ALL) {
-      if (!rule.table().equals(Rules.CLASHES.table())) {
-        result = merged(rule, result);
+    for (TableCodec<?, ?> codec : TableCodec.all()) {
+      if (!codec.name().equals(MapTables.CLASHES.word())) {
+        result = merged(codec, result);
       }
     }
-    result = withKept(Rules.BOARDS, withKept(Rules.CHANNELS, result));
+    result = withKept(
+            TableCodec.of(MapTables.BOARDS),
+            withKept(TableCodec.of(MapTables.CHANNELS), result));
     result = withMembers(withAbsorbed(result));
     addPinClashes();
     for (List<Clash.Cell> cells : bundles.all()) {
@@ -119,12 +123,12 @@ public final class Merge {
     Json.Obj nothing = Json.object();
     FieldMerge.Outcome outcome =
         FieldMerge.of(
-            Rules.CHANNELS, // the title page has neither lists nor evidence, as they have
-            withBase ? Shelf.info(versions.base().info()) : nothing,
-            Shelf.info(versions.mine().info()),
-            Shelf.info(versions.theirs().info()));
+            MapTables.CHANNELS, // the title page has neither lists nor evidence, as they have
+            withBase ? TableCodec.info(versions.base().info()) : nothing,
+            TableCodec.info(versions.mine().info()),
+            TableCodec.info(versions.theirs().info()));
     differ(INFO, "", outcome.differing());
-    return Shelf.info(outcome.entry());
+    return TableCodec.info(outcome.entry());
   }
 
   private void differ(String table, String key, List<List<FieldMerge.Differing>> differing) {
@@ -145,33 +149,33 @@ public final class Merge {
 
   /** All three tables in step, as they are in one order: no key is looked up. */
   private <K extends Comparable<? super K>, V extends Keyed<K>> BoardMap merged(
-      Rule<K, V> rule, BoardMap result) {
-    Steps<K, V> base = new Steps<>(rule.of(versions.base()));
-    Steps<K, V> mine = new Steps<>(rule.of(versions.mine()));
-    Steps<K, V> theirs = new Steps<>(rule.of(versions.theirs()));
-    List<V> kept = new ArrayList<>(rule.of(versions.mine()).size());
+      TableCodec<K, V> codec, BoardMap result) {
+    Steps<K, V> base = new Steps<>(codec.table().of(versions.base()));
+    Steps<K, V> mine = new Steps<>(codec.table().of(versions.mine()));
+    Steps<K, V> theirs = new Steps<>(codec.table().of(versions.theirs()));
+    List<V> kept = new ArrayList<>(codec.table().of(versions.mine()).size());
     for (K key = Steps.first(mine, theirs); key != null; key = Steps.first(mine, theirs)) {
-      V goesOn = merged(rule, key, base.upTo(key), mine.upTo(key), theirs.upTo(key));
+      V goesOn = merged(codec, key, base.upTo(key), mine.upTo(key), theirs.upTo(key));
       if (goesOn != null) {
         kept.add(goesOn);
       }
     }
-    return rule.with(result, kept);
+    return result.with(codec.table(), Table.of(kept));
   }
 
   private <K extends Comparable<? super K>, V extends Keyed<K>> @Nullable V merged(
-      Rule<K, V> rule, K key, @Nullable V base, @Nullable V mine, @Nullable V theirs) {
+      TableCodec<K, V> codec, K key, @Nullable V base, @Nullable V mine, @Nullable V theirs) {
     if (mine != null && mine.equals(theirs)) {
       return mine;
     }
-    Ref self = new Ref(rule.table(), rule.shelf().keyText(key));
-    List<Ref> together = together(rule, self, mine, theirs);
+    EntryRef self = new EntryRef(codec.name(), codec.keyText(key));
+    List<EntryRef> together = together(codec, self, mine, theirs);
     if (!together.isEmpty()) {
-      bundles.add(self, whole(rule, self, mine, theirs), together);
+      bundles.add(self, whole(codec, self, mine, theirs), together);
       return mine;
     }
     if (mine != null && theirs != null) {
-      return fields(rule, self, base, mine, theirs);
+      return fields(codec, self, base, mine, theirs);
     }
     V there = mine != null ? mine : theirs;
     if (base == null || there == null) {
@@ -183,8 +187,8 @@ public final class Merge {
     if (base.equals(there) && !isZoneOfAPictureThatStays(there)) {
       return null;
     }
-    bundles.add(self, whole(rule, self, mine, theirs), List.of());
-    return rule.table().equals(Rules.ZONES.table()) ? there : mine;
+    bundles.add(self, whole(codec, self, mine, theirs), List.of());
+    return codec.name().equals(MapTables.ZONES.word()) ? there : mine;
   }
 
   /** Hazard zones don't go without a word, even where one side only removed them. */
@@ -195,28 +199,28 @@ public final class Merge {
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> Clash.Cell whole(
-      Rule<K, V> rule, Ref self, @Nullable V mine, @Nullable V theirs) {
+      TableCodec<K, V> codec, EntryRef self, @Nullable V mine, @Nullable V theirs) {
     return new Clash.Cell(
         self.table(),
         self.key(),
         "",
-        mine == null ? "" : rule.json(mine).compact(),
-        theirs == null ? "" : rule.json(theirs).compact());
+        mine == null ? "" : codec.json(mine).compact(),
+        theirs == null ? "" : codec.json(theirs).compact());
   }
 
   /** The contested things that an entry speaks of, or is. */
-  private <K extends Comparable<? super K>, V extends Keyed<K>> List<Ref> together(
-      Rule<K, V> rule, Ref self, @Nullable V mine, @Nullable V theirs) {
+  private <K extends Comparable<? super K>, V extends Keyed<K>> List<EntryRef> together(
+      TableCodec<K, V> codec, EntryRef self, @Nullable V mine, @Nullable V theirs) {
     if (contest.all().isEmpty()) {
       return List.of();
     }
-    TreeMap<String, Ref> refs = new TreeMap<>();
+    TreeMap<String, EntryRef> refs = new TreeMap<>();
     if (contest.has(self)) {
       refs.put(self.toString(), self);
     }
     for (V version : java.util.Arrays.asList(mine, theirs)) {
       if (version != null) {
-        for (Ref ref : rule.refs().apply(version)) {
+        for (EntryRef ref : codec.table().references(version)) {
           if (contest.has(ref)) {
             refs.put(ref.toString(), ref);
           } else if (contest.isRemoved(ref)) {
@@ -229,42 +233,42 @@ public final class Merge {
   }
 
   private <K extends Comparable<? super K>, V extends Keyed<K>> V fields(
-      Rule<K, V> rule, Ref self, @Nullable V base, V mine, V theirs) {
-    Json.Obj before = base == null ? Json.object() : rule.json(base);
+      TableCodec<K, V> codec, EntryRef self, @Nullable V base, V mine, V theirs) {
+    Json.Obj before = base == null ? Json.object() : codec.json(base);
     boolean asks = LostZones.lessened(base, mine) || LostZones.lessened(base, theirs);
     FieldMerge.Outcome outcome =
         asks
-            ? FieldMerge.asking(rule, before, rule.json(mine), rule.json(theirs))
-            : FieldMerge.of(rule, before, rule.json(mine), rule.json(theirs));
+            ? FieldMerge.asking(codec.table(), before, codec.json(mine), codec.json(theirs))
+            : FieldMerge.of(codec.table(), before, codec.json(mine), codec.json(theirs));
     differ(self.table(), self.key(), outcome.differing());
-    return rule.shelf().entry(outcome.entry());
+    return codec.entry(outcome.entry());
   }
 
   /** Boards and channels that one side removed while the other put something there: they stay. */
   private <K extends Comparable<? super K>, V extends Keyed<K>> BoardMap withKept(
-      Rule<K, V> rule, BoardMap result) {
+      TableCodec<K, V> codec, BoardMap result) {
     BoardMap kept = result;
-    for (V entry : rule.of(versions.base())) {
-      Ref self = new Ref(rule.table(), rule.shelf().keyText(entry.key()));
-      V mine = rule.of(versions.mine()).find(entry.key()).orElse(null);
-      V theirs = rule.of(versions.theirs()).find(entry.key()).orElse(null);
+    for (V entry : codec.table().of(versions.base())) {
+      EntryRef self = new EntryRef(codec.name(), codec.keyText(entry.key()));
+      V mine = codec.table().of(versions.mine()).find(entry.key()).orElse(null);
+      V theirs = codec.table().of(versions.theirs()).find(entry.key()).orElse(null);
       V there = mine != null ? mine : theirs;
-      boolean gone = (mine == null) != (theirs == null) && !rule.of(kept).has(entry.key());
+      boolean gone = (mine == null) != (theirs == null) && !codec.table().of(kept).has(entry.key());
       if (gone && there != null && isSpokenOf(kept, self)) {
-        bundles.add(self, whole(rule, self, mine, theirs), List.of());
-        kept = rule.shelf().in(kept, rule.of(kept).with(there));
+        bundles.add(self, whole(codec, self, mine, theirs), List.of());
+        kept = kept.with(codec.table(), codec.table().of(kept).with(there));
       }
     }
     return kept;
   }
 
-  private static boolean isSpokenOf(BoardMap map, Ref ref) {
-    return Rules.ALL.stream().anyMatch(rule -> speaksOf(rule, map, ref));
+  private static boolean isSpokenOf(BoardMap map, EntryRef ref) {
+    return TableCodec.all().stream().anyMatch(codec -> speaksOf(codec, map, ref));
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> boolean speaksOf(
-      Rule<K, V> rule, BoardMap map, Ref ref) {
-    return rule.of(map).stream().anyMatch(entry -> rule.refs().apply(entry).contains(ref));
+      TableCodec<K, V> codec, BoardMap map, EntryRef ref) {
+    return codec.table().of(map).stream().anyMatch(entry -> codec.table().references(entry).contains(ref));
   }
 
   /** What was said of a net that the other side joined to another is said of that one. */
@@ -275,14 +279,14 @@ public final class Merge {
       if (net == null) {
         continue;
       }
-      Json.Obj now = Rules.NETS.json(net);
+      Json.Obj now = TableCodec.of(MapTables.NETS).json(net);
       Json there = now.fields().get(absorbed.field());
       if (absorbed.value().equals(there)) {
         continue;
       }
       if (absorbed.field().equals("potential") && net.potential().equals(Potential.UNKNOWN)) {
-        Net told = Rules.NETS.shelf().entry(now.put(absorbed.field(), absorbed.value()));
-        result = result.withNets(result.nets().with(told));
+        Net told = TableCodec.of(MapTables.NETS).entry(now.put(absorbed.field(), absorbed.value()));
+        result = result.with(MapTables.NETS, result.nets().with(told));
         continue;
       }
       Clash.Cell cell =
@@ -303,7 +307,7 @@ public final class Merge {
         .forEach(
             (id, members) ->
                 changed.put(id, map.net(id).orElseGet(() -> Net.named(id)).withMembers(members)));
-    return map.withNets(map.nets().withAll(changed.values()));
+    return map.with(MapTables.NETS, map.nets().withAll(changed.values()));
   }
 
   private void addPinClashes() {
@@ -311,15 +315,15 @@ public final class Merge {
     nets.fixed()
         .forEach(
             (pin, cell) ->
-                bundles.add(new Ref(PinCells.TABLE, pin.toString()), cell, of(pin, cell)));
+                bundles.add(new EntryRef(PinCells.TABLE, pin.toString()), cell, of(pin, cell)));
   }
 
   /** The contested things that decide a pin: its part, and the nets either side has it on. */
-  private List<Ref> of(PinRef pin, Clash.Cell cell) {
-    List<Ref> refs = new ArrayList<>();
-    refs.add(Ref.to(pin.part()));
+  private List<EntryRef> of(PinRef pin, Clash.Cell cell) {
+    List<EntryRef> refs = new ArrayList<>();
+    refs.add(EntryRef.to(pin.part()));
     for (String version : List.of(cell.mine(), cell.theirs())) {
-      PinCells.parse(pin, version).forEach(on -> refs.add(Ref.to(on.net())));
+      PinCells.parse(pin, version).forEach(on -> refs.add(EntryRef.to(on.net())));
     }
     refs.removeIf(ref -> !contest.has(ref));
     return refs;
@@ -374,7 +378,7 @@ public final class Merge {
         numbered.add(fitting);
       }
     }
-    BoardMap result = map.withClashes(Table.of(all.values()));
+    BoardMap result = map.with(MapTables.CLASHES, Table.of(all.values()));
     return new Merged(result, numbered);
   }
 }

@@ -13,11 +13,14 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.Clash;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
+import org.relegend.map.Renames;
 import org.relegend.map.Table;
 import org.relegend.store.Json;
+import org.relegend.store.TableCodec;
 
 /**
  * Three versions of what is joined. Nets are compared by their pins: for every two pins each
@@ -114,9 +117,9 @@ final class NetMerge {
     settled.nets().forEach(net -> lists.put(net.id(), net.members()));
     return new Result(
         new Versions(
-            versions.base().withNets(bare(b, renamesB, settled.inBase())),
-            versions.mine().withNets(bare(m, renamesM, known(settled.nets()))),
-            versions.theirs().withNets(bare(t, renamesT, known(settled.nets())))),
+            versions.base().with(MapTables.NETS, bare(b, renamesB, settled.inBase())),
+            versions.mine().with(MapTables.NETS, bare(m, renamesM, known(settled.nets()))),
+            versions.theirs().with(MapTables.NETS, bare(t, renamesT, known(settled.nets())))),
         lists,
         renamesB,
         renamesM,
@@ -196,10 +199,9 @@ final class NetMerge {
     if (gone.b() == NetSide.NONE || index == NetSide.NONE) {
       return;
     }
-    Map<String, Json> before = Rules.NETS.json(b.net(gone.b()).withMembers(List.of())).fields();
+    Map<String, Json> before = TableCodec.of(MapTables.NETS).json(b.net(gone.b()).withMembers(List.of())).fields();
     Net net = (theirs ? t : m).net(index).withMembers(List.of());
-    Rules.NETS
-        .json(net)
+    TableCodec.of(MapTables.NETS).json(net)
         .fields()
         .forEach(
             (field, value) -> {

@@ -3,19 +3,48 @@ package org.relegend.share;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Keyed;
+import org.relegend.map.MapTable;
+import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
+import org.relegend.map.Renames;
+import org.relegend.map.Table;
 import org.relegend.map.TwinPair;
 
 /** Gives the entries of a version the ids that nets and pictures have in the merged map. */
 final class NetNames {
   private NetNames() {}
 
+  /** The map with other ids in all its tables. */
+  static BoardMap renamed(BoardMap map, Renames renames) {
+    BoardMap result = map;
+    for (MapTable<?, ?> table : MapTables.ALL) {
+      result = renamed(table, result, renames);
+    }
+    return result;
+  }
+
   static <K extends Comparable<? super K>, V extends Keyed<K>> BoardMap renamed(
-      Rule<K, V> rule, BoardMap map, Renames renames) {
-    return rule.renamed(map, renames, NetNames::fitting);
+      MapTable<K, V> table, BoardMap map, Renames renames) {
+    Map<K, V> changed = new TreeMap<>();
+    List<V> moved = new ArrayList<>();
+    for (V entry : table.of(map)) {
+      V now = table.renamed(entry, renames);
+      if (now.key().compareTo(entry.key()) == 0) {
+        changed.put(now.key(), now);
+      } else {
+        moved.add(now);
+      }
+    }
+    for (V entry : moved) {
+      V fitting = changed.containsKey(entry.key()) ? fitting(changed, entry) : entry;
+      changed.put(fitting.key(), fitting);
+    }
+    Table<K, V> result = Table.of(changed.values());
+    return result.equals(table.of(map)) ? map : map.with(table, result);
   }
 
   /**
@@ -29,7 +58,7 @@ final class NetNames {
         ordinal++;
       }
       @SuppressWarnings("unchecked") // a placement like the one that came in
-      V moved = (V) Rules.at(label, new Renames(), ordinal);
+      V moved = (V) label.of(label.picture(), label.subject(), ordinal);
       return moved;
     }
     @SuppressWarnings("unchecked") // the key of this very entry

@@ -18,9 +18,9 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
@@ -217,11 +217,7 @@ public final class OwnScans {
   private Page added(Path scan, int number) throws PictureException, StoreException {
     EditGroup adding = new Intake(folder, map).pages(scan, "", List.of(number), Progress.UNWATCHED);
     apply(adding.steps());
-    return adding.steps().stream()
-        .filter(PictureEdits.PutPicture.class::isInstance)
-        .map(step -> (Page) ((PictureEdits.PutPicture) step).picture())
-        .findFirst()
-        .orElseThrow();
+    return (Page) MapTables.PICTURES.putBy(adding.steps()).get(0);
   }
 
   private void lineUp(Page own, Match match, GreyPage grey) {
@@ -234,7 +230,7 @@ public final class OwnScans {
             .toList();
     apply(
         List.of(
-            new PictureEdits.PutPairs(
+            MapTables.LINE_UPS.put(
                 new PicturePairs(
                     match.shown().id(), own.id(), Found.AUTOMATIC, spots, List.of(says)))));
   }

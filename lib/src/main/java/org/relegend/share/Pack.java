@@ -20,6 +20,7 @@ import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
@@ -118,7 +119,7 @@ public final class Pack {
   private PackReport written(Path target) throws IOException, ShareException, StoreException {
     BoardMap map = folder.map();
     Anonymous anonymous = new Anonymous(map, options);
-    BoardMap bare = anonymous.of(map.withPictures(pictures(map)));
+    BoardMap bare = anonymous.of(map.with(MapTables.PICTURES, pictures(map)));
     bare = withoutPictures(bare, map);
     tell(map, bare, anonymous);
     byte[] text = MapFormat.write(bare);
@@ -264,7 +265,7 @@ public final class Pack {
     BoardMap result = bare;
     for (Picture picture : map.pictures()) {
       if (!bare.pictures().has(picture.id())) {
-        result = new org.relegend.map.PictureEdits.RemovePicture(picture.id()).applyTo(result);
+        result = result.withoutPicture(picture.id());
       }
     }
     return result;

@@ -1,6 +1,7 @@
 package org.relegend.share;
 
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
@@ -26,7 +27,7 @@ final class PageSizes {
         pictures = pictures.with(sized(other, page));
       }
     }
-    return pictures.equals(theirs.pictures()) ? theirs : theirs.withPictures(pictures);
+    return pictures.equals(theirs.pictures()) ? theirs : theirs.with(MapTables.PICTURES, pictures);
   }
 
   private static boolean differByRounding(Page a, Page b) {

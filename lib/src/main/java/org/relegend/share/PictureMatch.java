@@ -6,10 +6,12 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
+import org.relegend.map.Renames;
 import org.relegend.map.Table;
 
 /**
@@ -36,13 +38,7 @@ final class PictureMatch {
   }
 
   static BoardMap renamed(BoardMap map, Renames renames) {
-    BoardMap result = map;
-    if (!renames.none()) {
-      for (Rule<?, ?> rule : Rules.ALL) {
-        result = NetNames.renamed(rule, result, renames);
-      }
-    }
-    return result;
+    return renames.none() ? map : NetNames.renamed(map, renames);
   }
 
   private void find(Table<PictureId, Picture> m, Table<PictureId, Picture> t) {
@@ -147,7 +143,7 @@ final class PictureMatch {
         pictures = pictures.with(refiled(picture, name));
       }
     }
-    return map.withPictures(pictures);
+    return map.with(MapTables.PICTURES, pictures);
   }
 
   static Picture refiled(Picture picture, String file) {

@@ -2,10 +2,12 @@ package org.relegend.share;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.store.Json;
+import org.relegend.store.TableCodec;
 
 /** Which nets a pin is on, as a version in a clash: a list of nets, each with the evidence. */
 final class PinCells {
@@ -25,7 +27,7 @@ final class PinCells {
     return Json.array(
             nets,
             on -> {
-              Json.Obj net = Rules.NETS.json(Net.named(on.net()).withMember(on.member()));
+              Json.Obj net = TableCodec.of(MapTables.NETS).json(Net.named(on.net()).withMember(on.member()));
               Json evidence =
                   ((Json.Obj) FieldMerge.entries(net.fields().get("members")).get(0))
                       .fields()
@@ -57,9 +59,7 @@ final class PinCells {
       }
       Json member = Json.object().put("pin", pin.toString()).put("evidence", evidence);
       Net whole =
-          Rules.NETS
-              .shelf()
-              .entry(
+          TableCodec.of(MapTables.NETS).entry(
                   Json.object()
                       .put("id", net.value())
                       .put("name", net.value())

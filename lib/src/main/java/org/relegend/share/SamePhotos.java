@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.Table;
@@ -38,7 +39,7 @@ public final class SamePhotos {
         pictures = pictures.with(own);
       }
     }
-    return theirs.withPictures(pictures);
+    return theirs.with(MapTables.PICTURES, pictures);
   }
 
   private static boolean isSame(Path own, String bareDigest) throws StoreException {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
@@ -88,6 +89,6 @@ record Settled(List<Net> nets, Set<NetId> inBase, Versions rest) {
                 left.add(net);
               }
             });
-    return map.withNets(Table.of(left));
+    return map.with(MapTables.NETS, Table.of(left));
   }
 }

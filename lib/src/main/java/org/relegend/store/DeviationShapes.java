@@ -2,14 +2,12 @@ package org.relegend.store;
 
 import static org.relegend.store.Codecs.TEXT;
 import static org.relegend.store.Codecs.list;
-import static org.relegend.store.Codecs.table;
 import static org.relegend.store.Codecs.word;
 
 import java.util.List;
 import org.relegend.map.Deviation;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Subject;
-import org.relegend.map.Table;
 
 /** The fields of what differs: between two channels, and between board and drawing. */
 final class DeviationShapes {
@@ -21,7 +19,6 @@ final class DeviationShapes {
   private static final Codec<Deviation.Cause> CAUSE =
       word(Deviation.Cause.values(), Deviation.Cause::word, Deviation.Cause::of);
   static final Codec<Deviation> DEVIATION = deviation();
-  static final Codec<Table<Deviation.Key, Deviation>> TABLE = table(DEVIATION);
   static final Codec<Deviation.Key> KEY = key();
 
   private static Codec<Deviation> deviation() {

@@ -12,15 +12,17 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.relegend.map.ChangeInfo;
-import org.relegend.map.ClashEdits;
+import org.relegend.map.ConfirmPlacement;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
+import org.relegend.map.Keyed;
+import org.relegend.map.MapTable;
 import org.relegend.map.Names;
 import org.relegend.map.NetEdits;
-import org.relegend.map.PartEdits;
-import org.relegend.map.PictureEdits;
-import org.relegend.map.PlacementEdits;
+import org.relegend.map.PutEntry;
+import org.relegend.map.RemoveEntry;
 import org.relegend.store.Shape.ObjectCodec;
 
 /**
@@ -30,12 +32,14 @@ import org.relegend.store.Shape.ObjectCodec;
 final class EditShapes {
   private EditShapes() {}
 
-  /** One kind of edit: its word, its class, its fields. */
-  private record Kind<E extends Edit>(String word, Class<E> type, ObjectCodec<E> fields) {
+  /** One kind of edit: its word, its fields. */
+  private record Kind<E extends Edit>(String word, ObjectCodec<E> fields) {
     void write(Edit edit, JsonGenerator out) throws IOException {
+      @SuppressWarnings("unchecked") // kindOf() finds it by the edit's class and table
+      E typed = (E) edit;
       out.writeStartObject();
       out.writeStringField(WORD, word);
-      fields.writeFields(type.cast(edit), out);
+      fields.writeFields(typed, out);
       out.writeEndObject();
     }
   }
@@ -67,27 +71,24 @@ final class EditShapes {
 
         @Override
         public void write(Edit edit, JsonGenerator out) throws IOException {
-          Kind<?> kind = BY_TYPE.get(edit.getClass());
+          Kind<?> kind = kindOf(edit);
           if (kind == null) {
-            throw new IllegalStateException("no form is told for " + edit.getClass());
+            throw new IllegalStateException("no form is told for " + edit);
           }
           kind.write(edit, out);
         }
       };
 
+  private static final Map<MapTable<?, ?>, Kind<?>> PUTS = new LinkedHashMap<>();
+  private static final Map<MapTable<?, ?>, Kind<?>> REMOVALS = new LinkedHashMap<>();
+
   static {
-    pictures();
-    parts();
-    nets();
-    placements();
-    add(
-        "put-clash",
-        ClashEdits.PutClash.class,
-        one("clash", ClashShapes.CLASH, ClashEdits.PutClash::clash, ClashEdits.PutClash::new));
-    add(
-        "remove-clash",
-        ClashEdits.RemoveClash.class,
-        one("clash", ClashShapes.KEY, ClashEdits.RemoveClash::clash, ClashEdits.RemoveClash::new));
+    MapTableCodecs.ALL.forEach(EditShapes::add);
+    add("join-pins", NetEdits.JoinPins.class, joinPins());
+    add("move-pin", NetEdits.MovePin.class, movePin());
+    add("detach-pin", NetEdits.DetachPin.class, detachPin());
+    add("merge-nets", NetEdits.MergeNets.class, mergeNets());
+    add("confirm", ConfirmPlacement.class, confirm());
     add(
         "change-info",
         ChangeInfo.class,
@@ -98,15 +99,39 @@ final class EditShapes {
     add("group", EditGroup.class, s.madeBy(v -> new EditGroup(v.get(title), v.get(steps))));
   }
 
-  /** The classes whose form is told here. */
-  static Set<Class<?>> known() {
-    return BY_TYPE.keySet();
+  /** The words of all edits that are told here. */
+  static Set<String> known() {
+    return BY_WORD.keySet();
+  }
+
+  private static @Nullable Kind<?> kindOf(Edit edit) {
+    if (edit instanceof PutEntry<?, ?> put) {
+      return PUTS.get(put.table());
+    }
+    return edit instanceof RemoveEntry<?, ?> removal
+        ? REMOVALS.get(removal.table())
+        : BY_TYPE.get(edit.getClass());
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> void add(
+      TableCodec<K, V> codec) {
+    TableCodec.EditWords words = codec.words();
+    ObjectCodec<PutEntry<K, V>> put =
+        one(words.field(), codec.value(), PutEntry::entry, codec.table()::put);
+    ObjectCodec<RemoveEntry<K, V>> removal =
+        one(words.field(), codec.key(), RemoveEntry::key, codec.table()::remove);
+    PUTS.put(codec.table(), kind(words.put(), put));
+    REMOVALS.put(codec.table(), kind(words.remove(), removal));
+  }
+
+  private static <E extends Edit> Kind<E> kind(String word, ObjectCodec<E> fields) {
+    Kind<E> kind = new Kind<>(word, fields);
+    BY_WORD.put(word, kind);
+    return kind;
   }
 
   private static <E extends Edit> void add(String word, Class<E> type, ObjectCodec<E> fields) {
-    Kind<E> kind = new Kind<>(word, type, fields);
-    BY_WORD.put(word, kind);
-    BY_TYPE.put(type, kind);
+    BY_TYPE.put(type, kind(word, fields));
   }
 
   private static <E, V> ObjectCodec<E> one(
@@ -114,151 +139,6 @@ final class EditShapes {
     Shape<E> s = new Shape<>();
     var field = s.required(name, codec, part);
     return s.madeBy(v -> made.apply(v.get(field)));
-  }
-
-  private static void pictures() {
-    add(
-        "put-board",
-        PictureEdits.PutBoard.class,
-        one("board", MapShapes.BOARD, PictureEdits.PutBoard::board, PictureEdits.PutBoard::new));
-    add(
-        "remove-board",
-        PictureEdits.RemoveBoard.class,
-        one(
-            "board",
-            MapShapes.BOARD_ID,
-            PictureEdits.RemoveBoard::board,
-            PictureEdits.RemoveBoard::new));
-    add(
-        "put-picture",
-        PictureEdits.PutPicture.class,
-        one(
-            "picture",
-            MapShapes.PICTURE,
-            PictureEdits.PutPicture::picture,
-            PictureEdits.PutPicture::new));
-    add(
-        "remove-picture",
-        PictureEdits.RemovePicture.class,
-        one(
-            "picture",
-            MapShapes.PICTURE_ID,
-            PictureEdits.RemovePicture::picture,
-            PictureEdits.RemovePicture::new));
-    add(
-        "put-zone",
-        PictureEdits.PutZone.class,
-        one("zone", MapShapes.ZONE, PictureEdits.PutZone::zone, PictureEdits.PutZone::new));
-    add(
-        "remove-zone",
-        PictureEdits.RemoveZone.class,
-        one(
-            "zone",
-            MapShapes.ZONE_ID,
-            PictureEdits.RemoveZone::zone,
-            PictureEdits.RemoveZone::new));
-    add(
-        "put-pairs",
-        PictureEdits.PutPairs.class,
-        one("pairs", PairShapes.PAIRS, PictureEdits.PutPairs::pairs, PictureEdits.PutPairs::new));
-    add(
-        "remove-pairs",
-        PictureEdits.RemovePairs.class,
-        one(
-            "pairs",
-            PairShapes.KEY,
-            PictureEdits.RemovePairs::pairs,
-            PictureEdits.RemovePairs::new));
-  }
-
-  private static void parts() {
-    add(
-        "put-part",
-        PartEdits.PutPart.class,
-        one("part", MapShapes.PART, PartEdits.PutPart::part, PartEdits.PutPart::new));
-    add(
-        "remove-part",
-        PartEdits.RemovePart.class,
-        one("part", MapShapes.PART_ID, PartEdits.RemovePart::part, PartEdits.RemovePart::new));
-    add(
-        "put-channel",
-        PartEdits.PutChannel.class,
-        one(
-            "channel",
-            MapShapes.CHANNEL,
-            PartEdits.PutChannel::channel,
-            PartEdits.PutChannel::new));
-    add(
-        "remove-channel",
-        PartEdits.RemoveChannel.class,
-        one("channel", TEXT, PartEdits.RemoveChannel::channel, PartEdits.RemoveChannel::new));
-    add(
-        "put-mating",
-        PartEdits.PutMating.class,
-        one("mating", MapShapes.MATING, PartEdits.PutMating::mating, PartEdits.PutMating::new));
-    add(
-        "remove-mating",
-        PartEdits.RemoveMating.class,
-        one(
-            "mating",
-            MapShapes.MATING,
-            PartEdits.RemoveMating::mating,
-            PartEdits.RemoveMating::new));
-    add(
-        "declare-twin",
-        PartEdits.DeclareTwin.class,
-        one("pair", MapShapes.TWIN, PartEdits.DeclareTwin::pair, PartEdits.DeclareTwin::new));
-    add(
-        "remove-twin",
-        PartEdits.RemoveTwin.class,
-        one("pair", KeyShapes.TWIN, PartEdits.RemoveTwin::pair, PartEdits.RemoveTwin::new));
-    add(
-        "put-deviation",
-        PartEdits.PutDeviation.class,
-        one(
-            "deviation",
-            DeviationShapes.DEVIATION,
-            PartEdits.PutDeviation::deviation,
-            PartEdits.PutDeviation::new));
-    add(
-        "remove-deviation",
-        PartEdits.RemoveDeviation.class,
-        one(
-            "deviation",
-            DeviationShapes.KEY,
-            PartEdits.RemoveDeviation::deviation,
-            PartEdits.RemoveDeviation::new));
-  }
-
-  private static void nets() {
-    add(
-        "put-net",
-        NetEdits.PutNet.class,
-        one("net", MapShapes.NET, NetEdits.PutNet::net, NetEdits.PutNet::new));
-    add(
-        "remove-net",
-        NetEdits.RemoveNet.class,
-        one("net", MapShapes.NET_ID, NetEdits.RemoveNet::net, NetEdits.RemoveNet::new));
-    add("join-pins", NetEdits.JoinPins.class, joinPins());
-    add("move-pin", NetEdits.MovePin.class, movePin());
-    add("detach-pin", NetEdits.DetachPin.class, detachPin());
-    add("merge-nets", NetEdits.MergeNets.class, mergeNets());
-    add(
-        "put-discrepancy",
-        NetEdits.PutDiscrepancy.class,
-        one(
-            "discrepancy",
-            MapShapes.DISCREPANCY,
-            NetEdits.PutDiscrepancy::discrepancy,
-            NetEdits.PutDiscrepancy::new));
-    add(
-        "remove-discrepancy",
-        NetEdits.RemoveDiscrepancy.class,
-        one(
-            "discrepancy",
-            KeyShapes.DISCREPANCY,
-            NetEdits.RemoveDiscrepancy::discrepancy,
-            NetEdits.RemoveDiscrepancy::new));
   }
 
   private static ObjectCodec<NetEdits.JoinPins> joinPins() {
@@ -290,29 +170,10 @@ final class EditShapes {
     return s.madeBy(v -> new NetEdits.MergeNets(v.get(kept), v.get(gone)));
   }
 
-  private static void placements() {
-    add(
-        "place",
-        PlacementEdits.Place.class,
-        one(
-            "placement",
-            MapShapes.PLACEMENT,
-            PlacementEdits.Place::placement,
-            PlacementEdits.Place::new));
-    add(
-        "unplace",
-        PlacementEdits.Unplace.class,
-        one(
-            "placement",
-            KeyShapes.PLACEMENT,
-            PlacementEdits.Unplace::placement,
-            PlacementEdits.Unplace::new));
-    Shape<PlacementEdits.Confirm> s = new Shape<>();
-    var placement = s.required("placement", KeyShapes.PLACEMENT, PlacementEdits.Confirm::placement);
-    var evidence = s.required("evidence", MapShapes.ATTESTATION, PlacementEdits.Confirm::evidence);
-    add(
-        "confirm",
-        PlacementEdits.Confirm.class,
-        s.madeBy(v -> new PlacementEdits.Confirm(v.get(placement), v.get(evidence))));
+  private static ObjectCodec<ConfirmPlacement> confirm() {
+    Shape<ConfirmPlacement> s = new Shape<>();
+    var placement = s.required("placement", KeyShapes.PLACEMENT, ConfirmPlacement::placement);
+    var evidence = s.required("evidence", MapShapes.ATTESTATION, ConfirmPlacement::evidence);
+    return s.madeBy(v -> new ConfirmPlacement(v.get(placement), v.get(evidence)));
   }
 }

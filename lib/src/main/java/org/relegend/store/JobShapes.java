@@ -4,7 +4,6 @@ import static org.relegend.store.Codecs.NUMBER;
 import static org.relegend.store.Codecs.TEXT;
 import static org.relegend.store.Codecs.WHOLE_NUMBER;
 import static org.relegend.store.Codecs.list;
-import static org.relegend.store.Codecs.table;
 import static org.relegend.store.Codecs.word;
 import static org.relegend.store.MapShapes.INSTANT;
 import static org.relegend.store.MapShapes.PART_ID;
@@ -28,6 +27,7 @@ import org.relegend.bench.Instrument;
 import org.relegend.bench.Intake;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobPhoto;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.MapLink;
 import org.relegend.bench.NodeLimit;
@@ -38,7 +38,6 @@ import org.relegend.lineup.PointPair;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PicturePairs.Found;
-import org.relegend.map.Table;
 import org.relegend.map.Words;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
@@ -151,27 +150,17 @@ final class JobShapes {
     var map = s.required("map", mapLink(), Job::map);
     var intake = s.optional("intake", intake(), Intake.EMPTY, Job::intake);
     var instrument = s.optional("instrument", INSTRUMENT, Instrument.UNKNOWN, Job::instrument);
-    var photos = s.optional("photos", table(photo()), Table.empty(), Job::photos);
-    var conditions = s.optional("conditions", table(condition()), Table.empty(), Job::conditions);
-    var readings = s.optional("readings", table(reading()), Table.empty(), Job::readings);
-    var limits = s.optional("limits", table(limit()), Table.empty(), Job::limits);
-    var hypotheses = s.optional("hypotheses", table(hypothesis()), Table.empty(), Job::hypotheses);
-    var checklist = s.optional("checklist", table(mark()), Table.empty(), Job::checklist);
-    var log = s.optional("log", table(logEntry()), Table.empty(), Job::log);
+    TableFields<Job> tables =
+        new TableFields<>(s)
+            .add(JobTable.PHOTOS, photo())
+            .add(JobTable.CONDITIONS, condition())
+            .add(JobTable.READINGS, reading())
+            .add(JobTable.LIMITS, limit())
+            .add(JobTable.HYPOTHESES, hypothesis())
+            .add(JobTable.CHECKLIST, mark())
+            .add(JobTable.LOG, logEntry());
     return s.madeBy(
-        v ->
-            new Job(
-                v.get(id),
-                v.get(map),
-                v.get(intake),
-                v.get(instrument),
-                v.get(photos),
-                v.get(conditions),
-                v.get(readings),
-                v.get(limits),
-                v.get(hypotheses),
-                v.get(checklist),
-                v.get(log)));
+        v -> new Job(v.get(id), v.get(map), v.get(intake), v.get(instrument), tables.of(v)));
   }
 
   private static Codec<MapLink> mapLink() {

@@ -48,7 +48,7 @@ final class JsonText {
   }
 
   static Json parse(String text) {
-    try (JsonParser in = Shelf.parser(text)) {
+    try (JsonParser in = TableCodec.parser(text)) {
       in.nextToken();
       Json value = read(in);
       if (in.nextToken() != null) {

@@ -20,70 +20,6 @@ import org.relegend.map.Names;
 final class MapChange {
   private static final String INFO = "info";
 
-  static final List<Shelf<?, ?>> SHELVES =
-      List.of(
-          new Shelf<>(
-              "boards",
-              BoardMap::boards,
-              BoardMap::withBoards,
-              MapShapes.BOARD,
-              MapShapes.BOARD_ID),
-          new Shelf<>(
-              "pictures",
-              BoardMap::pictures,
-              BoardMap::withPictures,
-              MapShapes.PICTURE,
-              MapShapes.PICTURE_ID),
-          new Shelf<>(
-              "channels",
-              BoardMap::channels,
-              BoardMap::withChannels,
-              MapShapes.CHANNEL,
-              Codecs.TEXT),
-          new Shelf<>(
-              "parts", BoardMap::parts, BoardMap::withParts, MapShapes.PART, MapShapes.PART_ID),
-          new Shelf<>("nets", BoardMap::nets, BoardMap::withNets, MapShapes.NET, MapShapes.NET_ID),
-          new Shelf<>(
-              "placements",
-              BoardMap::placements,
-              BoardMap::withPlacements,
-              MapShapes.PLACEMENT,
-              KeyShapes.PLACEMENT),
-          new Shelf<>(
-              "twins", BoardMap::twins, BoardMap::withTwins, MapShapes.TWIN, KeyShapes.TWIN),
-          new Shelf<>(
-              "discrepancies",
-              BoardMap::discrepancies,
-              BoardMap::withDiscrepancies,
-              MapShapes.DISCREPANCY,
-              KeyShapes.DISCREPANCY),
-          new Shelf<>(
-              "zones", BoardMap::zones, BoardMap::withZones, MapShapes.ZONE, MapShapes.ZONE_ID),
-          new Shelf<>(
-              "matings",
-              BoardMap::matings,
-              BoardMap::withMatings,
-              MapShapes.MATING,
-              MapShapes.MATING),
-          new Shelf<>(
-              "deviations",
-              BoardMap::deviations,
-              BoardMap::withDeviations,
-              DeviationShapes.DEVIATION,
-              DeviationShapes.KEY),
-          new Shelf<>(
-              "lineups",
-              BoardMap::lineUps,
-              BoardMap::withLineUps,
-              PairShapes.PAIRS,
-              PairShapes.KEY),
-          new Shelf<>(
-              "clashes",
-              BoardMap::clashes,
-              BoardMap::withClashes,
-              ClashShapes.CLASH,
-              ClashShapes.KEY));
-
   static final Codec<MapChange> CODEC =
       new Codec<>() {
         @Override
@@ -94,7 +30,7 @@ final class MapChange {
           List<Piece> pieces = new ArrayList<>();
           for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
             in.nextToken();
-            pieces.add(name.equals(INFO) ? info(MapShapes.INFO.read(in)) : shelved(name, in));
+            pieces.add(name.equals(INFO) ? info(MapShapes.INFO.read(in)) : table(name, in));
           }
           return new MapChange(pieces);
         }
@@ -130,8 +66,8 @@ final class MapChange {
     if (!before.info().equals(after.info())) {
       pieces.add(info(after.info()));
     }
-    for (Shelf<?, ?> shelf : SHELVES) {
-      between(shelf, before, after).ifPresent(pieces::add);
+    for (TableCodec<?, ?> table : MapTableCodecs.ALL) {
+      between(table, before, after).ifPresent(pieces::add);
     }
     return new MapChange(pieces);
   }
@@ -153,27 +89,27 @@ final class MapChange {
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> Optional<Piece> between(
-      Shelf<K, V> shelf, BoardMap before, BoardMap after) {
-    Shelf.Change<K, V> change = shelf.between(before, after);
-    return change.none() ? Optional.empty() : Optional.of(piece(shelf, change));
+      TableCodec<K, V> table, BoardMap before, BoardMap after) {
+    TableCodec.Change<K, V> change = table.between(before, after);
+    return change.none() ? Optional.empty() : Optional.of(piece(table, change));
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> Piece piece(
-      Shelf<K, V> shelf, Shelf.Change<K, V> change) {
-    return new Piece(shelf.name(), shelf.made(change), out -> shelf.codec().write(change, out));
+      TableCodec<K, V> table, TableCodec.Change<K, V> change) {
+    return new Piece(table.name(), table.made(change), out -> table.codec().write(change, out));
   }
 
-  private static Piece shelved(String name, JsonParser in) throws IOException {
-    for (Shelf<?, ?> shelf : SHELVES) {
-      if (shelf.name().equals(name)) {
-        return read(shelf, in);
+  private static Piece table(String name, JsonParser in) throws IOException {
+    for (TableCodec<?, ?> table : MapTableCodecs.ALL) {
+      if (table.name().equals(name)) {
+        return read(table, in);
       }
     }
     throw UnfitException.here(in, "the field \"" + Names.printable(name) + "\" is not known");
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> Piece read(
-      Shelf<K, V> shelf, JsonParser in) throws IOException {
-    return piece(shelf, shelf.codec().read(in));
+      TableCodec<K, V> table, JsonParser in) throws IOException {
+    return piece(table, table.codec().read(in));
   }
 }

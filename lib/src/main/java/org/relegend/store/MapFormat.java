@@ -14,7 +14,7 @@ public final class MapFormat {
   public static final int CURRENT = 1;
 
   static final DocumentFormat<BoardMap> FORMAT =
-      new DocumentFormat<>("board map", "map", MapFolder.MAP_FILE, CURRENT, MapShapes.MAP);
+      new DocumentFormat<>("board map", "map", MapFolder.MAP_FILE, CURRENT, MapShapes.map());
 
   private MapFormat() {}
 

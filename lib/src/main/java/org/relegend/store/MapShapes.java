@@ -6,7 +6,6 @@ import static org.relegend.store.Codecs.WHOLE_NUMBER;
 import static org.relegend.store.Codecs.list;
 import static org.relegend.store.Codecs.maybe;
 import static org.relegend.store.Codecs.parsed;
-import static org.relegend.store.Codecs.table;
 import static org.relegend.store.Codecs.word;
 
 import java.time.Instant;
@@ -22,6 +21,7 @@ import org.relegend.map.Designator;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.Keyed;
 import org.relegend.map.MapInfo;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
@@ -40,7 +40,6 @@ import org.relegend.map.Potential;
 import org.relegend.map.Section;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
-import org.relegend.map.Table;
 import org.relegend.map.Turn;
 import org.relegend.map.TwinPair;
 import org.relegend.map.ZoneId;
@@ -84,47 +83,21 @@ final class MapShapes {
   static final Codec<Discrepancy> DISCREPANCY = DeviationShapes.discrepancy();
   static final Codec<HazardZone> ZONE = zone();
   static final Codec<Mating> MATING = mating();
-  static final Codec<BoardMap> MAP = map();
 
-  private static Codec<BoardMap> map() {
+  /** The map as a whole. */
+  static Codec<BoardMap> map() {
     Shape<BoardMap> s = new Shape<>();
     s.required("format", WHOLE_NUMBER, map -> MapFormat.CURRENT);
     var id = s.required("id", TEXT, BoardMap::id);
     var info = s.required("info", INFO, BoardMap::info);
-    var boards = s.optional("boards", table(BOARD), Table.empty(), BoardMap::boards);
-    var pictures = s.optional("pictures", table(PICTURE), Table.empty(), BoardMap::pictures);
-    var channels = s.optional("channels", table(CHANNEL), Table.empty(), BoardMap::channels);
-    var parts = s.optional("parts", table(PART), Table.empty(), BoardMap::parts);
-    var nets = s.optional("nets", table(NET), Table.empty(), BoardMap::nets);
-    var placements =
-        s.optional("placements", table(PLACEMENT), Table.empty(), BoardMap::placements);
-    var twins = s.optional("twins", table(TWIN), Table.empty(), BoardMap::twins);
-    var discrepancies =
-        s.optional("discrepancies", table(DISCREPANCY), Table.empty(), BoardMap::discrepancies);
-    var zones = s.optional("zones", table(ZONE), Table.empty(), BoardMap::zones);
-    var matings = s.optional("matings", table(MATING), Table.empty(), BoardMap::matings);
-    var deviations =
-        s.optional("deviations", DeviationShapes.TABLE, Table.empty(), BoardMap::deviations);
-    var lineUps = s.optional("lineups", table(PairShapes.PAIRS), Table.empty(), BoardMap::lineUps);
-    var clashes = s.optional("clashes", table(ClashShapes.CLASH), Table.empty(), BoardMap::clashes);
-    return s.madeBy(
-        v ->
-            new BoardMap(
-                v.get(id),
-                v.get(info),
-                v.get(boards),
-                v.get(pictures),
-                v.get(channels),
-                v.get(parts),
-                v.get(nets),
-                v.get(placements),
-                v.get(twins),
-                v.get(discrepancies),
-                v.get(zones),
-                v.get(matings),
-                v.get(deviations),
-                v.get(lineUps),
-                v.get(clashes)));
+    TableFields<BoardMap> tables = new TableFields<>(s);
+    MapTableCodecs.ALL.forEach(codec -> add(tables, codec));
+    return s.madeBy(v -> new BoardMap(v.get(id), v.get(info), tables.of(v)));
+  }
+
+  private static <K extends Comparable<? super K>, V extends Keyed<K>> void add(
+      TableFields<BoardMap> tables, TableCodec<K, V> codec) {
+    tables.add(codec.table(), codec.value());
   }
 
   private static Codec<MapInfo> info() {

@@ -7,10 +7,8 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Channel;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
-import org.relegend.map.NetEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
-import org.relegend.map.PlacementEdits;
 
 /**
  * Reads tables of parts, joined pins and placements into one edit of a map. Parts are known again
@@ -78,10 +76,10 @@ public final class TableImport {
         .map(Part::channel)
         .filter(channel -> !channel.isEmpty() && !map.channels().has(channel))
         .distinct()
-        .forEach(channel -> steps.add(new PartEdits.PutChannel(new Channel(channel, "", ""))));
-    parts.forEach(part -> steps.add(new PartEdits.PutPart(part)));
-    nets.forEach(net -> steps.add(new NetEdits.PutNet(net.finished())));
-    placements.changed().forEach(place -> steps.add(new PlacementEdits.Place(place)));
+        .forEach(channel -> steps.add(MapTables.CHANNELS.put(new Channel(channel, "", ""))));
+    parts.forEach(part -> steps.add(MapTables.PARTS.put(part)));
+    nets.forEach(net -> steps.add(MapTables.NETS.put(net.finished())));
+    placements.changed().forEach(place -> steps.add(MapTables.PLACEMENTS.put(place)));
     long newParts = parts.stream().filter(part -> !map.parts().has(part.id())).count();
     long newNets = nets.stream().filter(NetDraft::isNew).count();
     long newPlaces =

@@ -13,10 +13,10 @@ import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapIndex;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetEdits;
 import org.relegend.map.NetId;
-import org.relegend.map.PartEdits;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
 
@@ -126,7 +126,7 @@ public final class TraceLine {
       }
     }
     List<Edit> steps = new ArrayList<>();
-    parts.changed().forEach(part -> steps.add(new PartEdits.PutPart(part)));
+    parts.changed().forEach(part -> steps.add(MapTables.PARTS.put(part)));
     if (!free.isEmpty()) {
       steps.add(new NetEdits.JoinPins(net, members(net, free, attestation)));
     }

@@ -8,7 +8,7 @@ import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Deviation;
 import org.relegend.map.Edit;
-import org.relegend.map.PartEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
 
@@ -47,7 +47,7 @@ public final class Accepting {
 
   /** The edit for one pair, sure or not. */
   public static Edit of(ProposedTwin pair, Attestation known) {
-    return new PartEdits.DeclareTwin(twin(pair, known));
+    return MapTables.TWINS.put(twin(pair, known));
   }
 
   private static TwinPair twin(ProposedTwin pair, Attestation known) {
@@ -57,7 +57,7 @@ public final class Accepting {
   /** The edit that keeps why the channels differ there. */
   public static Edit mark(Difference difference, Deviation.Cause cause, Attestation known) {
     Deviation.Key key = difference.key();
-    return new PartEdits.PutDeviation(
+    return MapTables.DEVIATIONS.put(
         new Deviation(key.at(), key.aspect(), cause, List.of(known), difference.told()));
   }
 }

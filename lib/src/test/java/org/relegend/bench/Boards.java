@@ -11,6 +11,7 @@ import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -97,8 +98,8 @@ public final class Boards {
         });
     BoardMap map =
         BoardMap.empty("sample", new MapInfo("Sample", "", "", "", ""))
-            .withParts(Table.of(parts))
-            .withNets(Table.of(nets));
+            .with(MapTables.PARTS, Table.of(parts))
+            .with(MapTables.NETS, Table.of(nets));
     return Circuit.of(map);
   }
 

@@ -52,7 +52,7 @@ public final class DemoUnit {
             setting,
             "",
             JobSamples.NOON);
-    return job.withReadings(job.readings().with(reading));
+    return job.with(JobTable.READINGS, job.readings().with(reading));
   }
 
   public static Job with(Map<String, Double> volts) {

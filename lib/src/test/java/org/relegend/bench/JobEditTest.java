@@ -42,13 +42,13 @@ class JobEditTest {
     EntryId first = new EntryId(1);
     List<JobEdit> removals =
         List.of(
-            new JobEdit.RemovePhoto(job.photos().at(0).key()),
-            new JobEdit.RemoveCondition(new PartId("C102")),
-            new JobEdit.RemoveReading(first),
-            new JobEdit.RemoveLimit(NET),
-            new JobEdit.RemoveHypothesis(first),
-            new JobEdit.RemoveMark(CheckStep.RAILS),
-            new JobEdit.RemoveLog(first),
+            JobTable.PHOTOS.remove(job.photos().at(0).key()),
+            JobTable.CONDITIONS.remove(new PartId("C102")),
+            JobTable.READINGS.remove(first),
+            JobTable.LIMITS.remove(NET),
+            JobTable.HYPOTHESES.remove(first),
+            JobTable.CHECKLIST.remove(CheckStep.RAILS),
+            JobTable.LOG.remove(first),
             new JobEdit.ChangeIntake(Intake.EMPTY),
             new JobEdit.ChangeInstrument(Instrument.UNKNOWN));
     assertThat(removals).allSatisfy(edit -> assertThat(edit.label(job)).isNotBlank());
@@ -86,7 +86,7 @@ class JobEditTest {
             Setting.with(Instrument.DIGITAL_METER),
             "",
             before);
-    Job both = new JobEdit.PutReading(old).applyTo(job);
+    Job both = JobTable.READINGS.put(old).applyTo(job);
     assertThat(old.id()).isEqualTo(new EntryId(2));
     assertThat(both.readingsAsFound()).containsExactly(old);
     assertThat(both.currentReadings()).hasSize(1).doesNotContain(old);
@@ -120,7 +120,7 @@ class JobEditTest {
     Job job = JobSamples.blank();
     assertThat(job.nextStep()).contains(CheckStep.PHOTOGRAPH);
     for (CheckStep step : List.of(CheckStep.PHOTOGRAPH, CheckStep.DANGER, CheckStep.RAILS)) {
-      job = new JobEdit.PutMark(new CheckMark(step, "", "", JobSamples.NOON)).applyTo(job);
+      job = JobTable.CHECKLIST.put(new CheckMark(step, "", "", JobSamples.NOON)).applyTo(job);
     }
     assertThat(job.nextStep()).contains(CheckStep.LOOK);
     assertThat(CheckStep.RAILS).isLessThan(CheckStep.SIGNAL);

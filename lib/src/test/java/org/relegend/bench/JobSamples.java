@@ -62,14 +62,14 @@ public final class JobSamples {
         new JobEdit.ChangeIntake(
             new Intake("faint\nand bad", "N. N.", "0042", "none", "repaired once", "me", NOON)),
         new JobEdit.ChangeInstrument(meter),
-        new JobEdit.PutPhoto(
+        JobTable.PHOTOS.put(
             new JobPhoto(
                 photo,
                 "solder-side",
                 Found.AUTOMATIC,
                 List.of(PointPair.of(1, 2, 3, 4.5)),
                 List.of(part))),
-        new JobEdit.PutCondition(
+        JobTable.CONDITIONS.put(
             new Condition(
                 part,
                 EnumSet.of(State.REPLACED, State.SOCKETED),
@@ -79,11 +79,11 @@ public final class JobSamples {
                 List.of(new PictureId("own")),
                 "me",
                 NOON)),
-        new JobEdit.PutReading(
+        JobTable.READINGS.put(
             new Reading(
                 first, net, new Amount(Quantity.VOLTAGE, -0.62, Waveform.DC), setting, "me", NOON)),
-        new JobEdit.PutLimit(new NodeLimit(net, 0.02, 0.005)),
-        new JobEdit.PutHypothesis(
+        JobTable.LIMITS.put(new NodeLimit(net, 0.02, 0.005)),
+        JobTable.HYPOTHESES.put(
             new Hypothesis(
                 first,
                 List.of(part),
@@ -94,8 +94,8 @@ public final class JobSamples {
                 "gone",
                 "me",
                 NOON)),
-        new JobEdit.PutMark(new CheckMark(CheckStep.RAILS, "in order", "me", NOON)),
-        new JobEdit.PutLog(
+        JobTable.CHECKLIST.put(new CheckMark(CheckStep.RAILS, "in order", "me", NOON)),
+        JobTable.LOG.put(
             new LogEntry(
                 first, LogEntry.Kind.REPAIR, List.of(Subject.of(part)), "renewed", "me", NOON)),
         new JobEdit.LinkMap(LINK));

@@ -15,6 +15,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Designator;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -63,10 +64,10 @@ final class LargeMap {
       nets.add(net.withMembers(made.joined.get(i)).withPotential(potential));
     }
     return BoardMapSamples.blank()
-        .withParts(Table.of(made.parts))
-        .withNets(Table.of(nets))
-        .withPlacements(Table.of(made.placements))
-        .withTwins(Table.of(made.twins));
+        .with(MapTables.PARTS, Table.of(made.parts))
+        .with(MapTables.NETS, Table.of(nets))
+        .with(MapTables.PLACEMENTS, Table.of(made.placements))
+        .with(MapTables.TWINS, Table.of(made.twins));
   }
 
   private Part part(int i) {

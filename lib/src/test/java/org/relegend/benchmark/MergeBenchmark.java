@@ -17,6 +17,7 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.share.Merge;
 import org.relegend.share.Merged;
@@ -67,7 +68,7 @@ public class MergeBenchmark {
     BoardMap map = LargeMap.of(1, PARTS);
     for (int i = first; i < map.parts().size(); i += 100) {
       Part part = map.parts().at(i);
-      map = map.withParts(map.parts().with(part.withNote(note)));
+      map = map.with(MapTables.PARTS, map.parts().with(part.withNote(note)));
     }
     return map;
   }

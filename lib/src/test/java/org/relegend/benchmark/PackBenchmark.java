@@ -26,6 +26,7 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
@@ -79,7 +80,7 @@ public class PackBenchmark {
       String file = "photos/p" + i + ".jpg";
       Files.write(folder.resolve(file), jpeg);
       map =
-          map.withPictures(
+          map.with(MapTables.PICTURES, 
               map.pictures()
                   .with(
                       new Photo(

@@ -11,6 +11,7 @@ import static org.relegend.map.BoardMapSamples.divider;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.MapTables;
 import org.relegend.map.Table;
 
 class BoardUnknownTest {
@@ -18,13 +19,13 @@ class BoardUnknownTest {
 
   @Test
   void fires_forPartsAndPhotosOfABoardThatIsNotListed() throws EditRefusedException {
-    BoardMap map = divider().withBoards(Table.empty());
+    BoardMap map = divider().with(MapTables.BOARDS, Table.empty());
     Finding finding = only(CHECK, map);
     assertThat(finding.message())
         .isEqualTo("The map doesn't list board main, but has 2 parts and 1 photo of it");
     assertThat(subjects(finding)).containsExactly("R1", "R2");
     assertFixed(CHECK, map, finding);
-    assertThat(only(CHECK, blank().withBoards(Table.empty())).subjects()).isEmpty();
+    assertThat(only(CHECK, blank().with(MapTables.BOARDS, Table.empty())).subjects()).isEmpty();
   }
 
   @Test

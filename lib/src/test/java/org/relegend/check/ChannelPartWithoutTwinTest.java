@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 import org.relegend.map.TwinPair;
@@ -36,7 +37,7 @@ class ChannelPartWithoutTwinTest {
 
   @Test
   void fires_forTheOneThatOnlyOneChannelHas() {
-    BoardMap map = twoChannels().withTwins(Table.of(List.of(twins("R101", "R201"))));
+    BoardMap map = twoChannels().with(MapTables.TWINS, Table.of(List.of(twins("R101", "R201"))));
     Finding finding = only(CHECK, map);
     assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message()).isEqualTo("Channel B: 1 part has no twin: R225");

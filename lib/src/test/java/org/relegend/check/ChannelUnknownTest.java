@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Channel;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.MapTables;
 import org.relegend.map.Table;
 
 class ChannelUnknownTest {
@@ -41,6 +42,6 @@ class ChannelUnknownTest {
   void isQuiet_whereTheChannelIsListedOrNoneIsNamed() {
     BoardMap map =
         with(blank(), twoPin("R1", "resistor", "1k").withChannel("A"), twoPin("R2", "", ""));
-    assertQuiet(CHECK, map.withChannels(Table.of(List.of(new Channel("A", "Left", "")))));
+    assertQuiet(CHECK, map.with(MapTables.CHANNELS, Table.of(List.of(new Channel("A", "Left", "")))));
   }
 }

@@ -26,6 +26,7 @@ import org.relegend.map.Discrepancy;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
@@ -147,13 +148,13 @@ class ChecksTest {
     List<Point> corners = List.of(new Point(0, 0), new Point(1, 0), new Point(0, 1));
     var evidence = List.of(BoardMapSamples.says(Evidence.GUESSED));
     return BoardMapSamples.with(map, BoardMapSamples.net("X", "Q9.1"))
-        .withBoards(Table.empty())
-        .withPlacements(
+        .with(MapTables.BOARDS, Table.empty())
+        .with(MapTables.PLACEMENTS, 
             Table.of(
                 List.of(new Placement(gone, nothing, 1, new Point(1, 1), List.of(), evidence))))
-        .withTwins(Table.of(List.of(new TwinPair(nothing, Subject.of(new PartId("R1")), evidence))))
-        .withMatings(Table.of(List.of(new Mating(new PartId("Q9"), new PartId("R1")))))
-        .withLineUps(
+        .with(MapTables.TWINS, Table.of(List.of(new TwinPair(nothing, Subject.of(new PartId("R1")), evidence))))
+        .with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("Q9"), new PartId("R1")))))
+        .with(MapTables.LINE_UPS, 
             Table.of(
                 List.of(
                     new PicturePairs(
@@ -162,12 +163,12 @@ class ChecksTest {
                         PicturePairs.Found.CLICKED,
                         List.of(new PicturePairs.Spot(new Point(1, 1), new Point(2, 2))),
                         evidence))))
-        .withZones(
+        .with(MapTables.ZONES, 
             Table.of(
                 List.of(
                     new HazardZone(
                         new ZoneId("z"), gone, HazardZone.Kind.HOT, corners, "", evidence))))
-        .withDiscrepancies(
+        .with(MapTables.DISCREPANCIES, 
             Table.of(
                 List.of(new Discrepancy(nothing, Discrepancy.Aspect.VALUE, "1k", evidence, ""))));
   }

@@ -13,6 +13,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 
@@ -27,7 +28,7 @@ class DiscrepancyOfNothingTest {
   @Test
   void fires_forAPinThatIsGone() throws EditRefusedException {
     BoardMap map =
-        divider().withDiscrepancies(Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP"))));
+        divider().with(MapTables.DISCREPANCIES, Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP"))));
     Finding finding = only(CHECK, map);
     assertThat(finding.message()).contains("drawn net of R9.1");
     assertFixed(CHECK, map, finding);
@@ -38,6 +39,6 @@ class DiscrepancyOfNothingTest {
     assertQuiet(
         CHECK,
         divider()
-            .withDiscrepancies(Table.of(List.of(drawn("R1.1", Discrepancy.Aspect.NET, "0V")))));
+            .with(MapTables.DISCREPANCIES, Table.of(List.of(drawn("R1.1", Discrepancy.Aspect.NET, "0V")))));
   }
 }

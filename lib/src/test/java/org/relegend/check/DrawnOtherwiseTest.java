@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 
@@ -29,7 +30,7 @@ class DrawnOtherwiseTest {
   void fires_onceForEachPart() {
     BoardMap map =
         divider()
-            .withDiscrepancies(
+            .with(MapTables.DISCREPANCIES, 
                 Table.of(
                     List.of(
                         drawn("R1.1", Discrepancy.Aspect.NET, "0V"),
@@ -55,6 +56,6 @@ class DrawnOtherwiseTest {
     assertQuiet(
         CHECK,
         divider()
-            .withDiscrepancies(Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP")))));
+            .with(MapTables.DISCREPANCIES, Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP")))));
   }
 }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.Point;
@@ -30,7 +31,7 @@ class LineUpOfNothingTest {
             PicturePairs.Found.CLICKED,
             List.of(new PicturePairs.Spot(new Point(1, 2), new Point(3, 4))),
             List.of(says(Evidence.SEEN)));
-    return divider().withLineUps(Table.of(List.of(pairs)));
+    return divider().with(MapTables.LINE_UPS, Table.of(List.of(pairs)));
   }
 
   @Test

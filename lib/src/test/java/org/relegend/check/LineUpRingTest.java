@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.lineup.LinedUpMaps;
 import org.relegend.lineup.Transform;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.Side;
@@ -35,7 +36,7 @@ class LineUpRingTest {
     assertThat(
             inspect(
                 CHECK,
-                map.withLineUps(
+                map.with(MapTables.LINE_UPS, 
                     map.lineUps()
                         .without(
                             PicturePairs.Key.of(new PictureId("other"), new PictureId("solder"))))))

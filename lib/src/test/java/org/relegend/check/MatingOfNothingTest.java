@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.PartId;
 import org.relegend.map.Table;
@@ -18,7 +19,7 @@ class MatingOfNothingTest {
   private static final Check CHECK = new MatingOfNothing();
 
   private static BoardMap plugged(String a, String b) {
-    return divider().withMatings(Table.of(List.of(new Mating(new PartId(a), new PartId(b)))));
+    return divider().with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId(a), new PartId(b)))));
   }
 
   @Test

@@ -17,9 +17,9 @@ import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 
@@ -61,6 +61,6 @@ class NotYetPlacedTest {
       throws EditRefusedException {
     Placement placement =
         new Placement(picture, Subject.parse(subject), new Point(5, 5), says(Evidence.SEEN));
-    return new PlacementEdits.Place(placement).applyTo(map);
+    return MapTables.PLACEMENTS.put(placement).applyTo(map);
   }
 }

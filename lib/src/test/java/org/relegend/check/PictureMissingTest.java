@@ -9,6 +9,7 @@ import static org.relegend.map.BoardMapSamples.blank;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.PictureId;
 
@@ -35,7 +36,7 @@ class PictureMissingTest {
     List<Finding> findings =
         inspect(
             CHECK,
-            blank().withPictures(blank().pictures().with(page)),
+            blank().with(MapTables.PICTURES, blank().pictures().with(page)),
             picture -> picture instanceof Page ? Optional.empty() : Optional.of("f".repeat(64)));
     assertThat(findings).hasSize(1);
     assertThat(findings.get(0).severity()).isEqualTo(Severity.INFORMATION);

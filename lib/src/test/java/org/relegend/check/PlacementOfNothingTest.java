@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
@@ -31,7 +32,7 @@ class PlacementOfNothingTest {
       placements.add(
           new Placement(TOP, Subject.parse(subject), new Point(1, 1), says(Evidence.SEEN)));
     }
-    return divider().withPlacements(Table.of(placements));
+    return divider().with(MapTables.PLACEMENTS, Table.of(placements));
   }
 
   @ParameterizedTest

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -29,7 +30,7 @@ class PlacementOnNoPictureTest {
             Subject.of(new PartId("R1")),
             new Point(1, 1),
             says(Evidence.SEEN));
-    return divider().withPlacements(Table.of(List.of(placement)));
+    return divider().with(MapTables.PLACEMENTS, Table.of(List.of(placement)));
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -26,7 +27,7 @@ class PlacementOutsidePictureTest {
   private static BoardMap placed(double x, double y) {
     Placement placement =
         new Placement(TOP, Subject.of(new PartId("R1")), new Point(x, y), says(Evidence.SEEN));
-    return divider().withPlacements(Table.of(List.of(placement)));
+    return divider().with(MapTables.PLACEMENTS, Table.of(List.of(placement)));
   }
 
   @ParameterizedTest

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 
@@ -30,7 +31,7 @@ class ShortedBarrierTest {
     BoardMap map = HazardMaps.demo();
     Net neutral = map.net(new NetId("MAINS_N_SW")).orElseThrow();
     Net.Member pin = BoardMapSamples.net("X", "T1.4").members().get(0);
-    map = map.withNets(map.nets().with(neutral.withMember(pin)));
+    map = map.with(MapTables.NETS, map.nets().with(neutral.withMember(pin)));
     Finding finding = only(CHECK, map);
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.message()).startsWith("T1 isolates nothing");

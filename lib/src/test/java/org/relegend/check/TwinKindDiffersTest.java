@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 import org.relegend.map.TwinPair;
@@ -27,7 +28,7 @@ class TwinKindDiffersTest {
 
   private static BoardMap pair(String kindA, String kindB) {
     return with(blank(), twoPin("C101", kindA, ""), twoPin("C201", kindB, ""))
-        .withTwins(Table.of(List.of(twins("C101", "C201"), twins("C101.1", "C201.1"))));
+        .with(MapTables.TWINS, Table.of(List.of(twins("C101", "C201"), twins("C101.1", "C201.1"))));
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 import org.relegend.map.TwinPair;
@@ -28,7 +29,7 @@ class TwinOfNothingTest {
   @ParameterizedTest
   @CsvSource({"R1,R9,no R9", "R1.1,R2.8,no R2.8", "R8,R9,no R8 nor R9", "net:VP,net:GONE,no GONE"})
   void fires_forAHalfThatIsMissing(String a, String b, String absent) throws EditRefusedException {
-    BoardMap map = divider().withTwins(Table.of(List.of(twins(a, b))));
+    BoardMap map = divider().with(MapTables.TWINS, Table.of(List.of(twins(a, b))));
     Finding finding = only(CHECK, map);
     assertThat(finding.message()).endsWith("but the map has " + absent);
     assertFixed(CHECK, map, finding);
@@ -36,6 +37,6 @@ class TwinOfNothingTest {
 
   @Test
   void isQuiet_whereBothAreThere() {
-    assertQuiet(CHECK, divider().withTwins(Table.of(List.of(twins("R1", "R2")))));
+    assertQuiet(CHECK, divider().with(MapTables.TWINS, Table.of(List.of(twins("R1", "R2")))));
   }
 }

@@ -8,6 +8,7 @@ import static org.relegend.check.CheckCase.subjects;
 import org.junit.jupiter.api.Test;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.ZoneId;
 
 class UnmarkedChargeTest {
@@ -16,7 +17,7 @@ class UnmarkedChargeTest {
   @Test
   void fires_forReservoirsOutsideOfAnyZone() {
     BoardMap map = HazardMaps.demo();
-    Finding finding = only(CHECK, map.withZones(map.zones().without(new ZoneId("charge-solder"))));
+    Finding finding = only(CHECK, map.with(MapTables.ZONES, map.zones().without(new ZoneId("charge-solder"))));
     assertThat(subjects(finding)).containsExactly("C2", "C3");
     assertThat(finding.picture()).contains(HazardMaps.SOLDER);
   }

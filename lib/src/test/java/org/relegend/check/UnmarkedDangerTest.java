@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.MapTables;
 import org.relegend.map.ZoneId;
 
 class UnmarkedDangerTest {
@@ -16,7 +17,7 @@ class UnmarkedDangerTest {
   @Test
   void fires_forMainsPinsOutsideOfAnyZone() {
     BoardMap map = HazardMaps.demo();
-    Finding finding = only(CHECK, map.withZones(map.zones().without(new ZoneId("mains-top"))));
+    Finding finding = only(CHECK, map.with(MapTables.ZONES, map.zones().without(new ZoneId("mains-top"))));
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.subjects()).hasSize(14);
     assertThat(finding.picture()).contains(BoardMapSamples.TOP);

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Point;
 import org.relegend.map.Table;
 import org.relegend.map.ZoneId;
@@ -28,7 +29,7 @@ class ZoneCrossingItselfTest {
             List.of(outline),
             "",
             List.of(says(Evidence.SEEN)));
-    return divider().withZones(Table.of(List.of(zone)));
+    return divider().with(MapTables.ZONES, Table.of(List.of(zone)));
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.map.Table;
@@ -29,7 +30,7 @@ class ZoneOnNoPictureTest {
             outline,
             "",
             List.of(says(Evidence.SEEN)));
-    return divider().withZones(Table.of(List.of(zone)));
+    return divider().with(MapTables.ZONES, Table.of(List.of(zone)));
   }
 
   @Test

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -78,7 +79,7 @@ class CircuitFaultsTest {
   @Test
   void matingWithAMissingPart_isReported() {
     BoardMap map = with(with(blank(), part("J1", "connector", "", "1")), net("A", "J1.1"));
-    map = map.withMatings(Table.of(List.of(new Mating(new PartId("J1"), new PartId("P9")))));
+    map = map.with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P9")))));
     Circuit circuit = Circuit.of(map);
     assertThat(circuit.faults())
         .map(CircuitFault::message)
@@ -91,7 +92,7 @@ class CircuitFaultsTest {
     BoardMap map =
         with(blank(), part("J1", "connector", "", "1", "2"), part("P1", "connector", "", "1"));
     map = with(map, net("A", "J1.1", "J1.2"));
-    map = map.withMatings(Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
+    map = map.with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
     assertThat(Circuit.of(map).joined(new NetId("A"), Through.ALL).pins())
         .map(pin -> pin.pin().toString())
         .containsExactly("J1.1", "J1.2", "P1.1");
@@ -163,7 +164,7 @@ class CircuitFaultsTest {
       map = with(map, net);
       int a = random.nextInt(14);
       Mating mating = new Mating(new PartId("P" + a), new PartId("P" + (a + 1)));
-      map = map.withMatings(map.matings().with(mating));
+      map = map.with(MapTables.MATINGS, map.matings().with(mating));
       Discrepancy drawn =
           new Discrepancy(
               Subject.of(PinRef.parse("P" + random.nextInt(14) + ".1")),
@@ -171,7 +172,7 @@ class CircuitFaultsTest {
               List.of("", "\"", "N" + random.nextInt(9)).get(random.nextInt(3)),
               List.of(says(Evidence.SEEN)),
               "");
-      map = map.withDiscrepancies(map.discrepancies().with(drawn));
+      map = map.with(MapTables.DISCREPANCIES, map.discrepancies().with(drawn));
     }
     Circuit circuit = Circuit.of(map);
     assertThat(circuit.faults()).isNotEmpty();

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -136,9 +137,9 @@ class CircuitLawsTest {
       }
     }
     return BoardMapSamples.blank()
-        .withParts(Table.of(parts))
-        .withNets(Table.of(nets))
-        .withMatings(Table.of(matings));
+        .with(MapTables.PARTS, Table.of(parts))
+        .with(MapTables.NETS, Table.of(nets))
+        .with(MapTables.MATINGS, Table.of(matings));
   }
 
   private static Through through(Random random, Map<PartId, Sort> sorts) {

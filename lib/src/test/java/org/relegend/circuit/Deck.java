@@ -13,6 +13,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Designator;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -138,7 +139,7 @@ public final class Deck {
     }
     List<Net> made = new ArrayList<>();
     nets.forEach((name, members) -> made.add(Net.named(new NetId(name)).withMembers(members)));
-    return BoardMapSamples.blank().withParts(Table.of(parts)).withNets(Table.of(made));
+    return BoardMapSamples.blank().with(MapTables.PARTS, Table.of(parts)).with(MapTables.NETS, Table.of(made));
   }
 
   private Part part(Element element) {

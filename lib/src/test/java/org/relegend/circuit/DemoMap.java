@@ -20,6 +20,7 @@ import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Designator;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -37,10 +38,10 @@ public final class DemoMap {
   /** The map with sections, part twins and the drawing's discrepancies. */
   public static BoardMap map() {
     BoardMap map = BoardMapSamples.blank();
-    return map.withParts(Table.of(parts()))
-        .withNets(Table.of(nets()))
-        .withTwins(Table.of(twins()))
-        .withDiscrepancies(Table.of(discrepancies()));
+    return map.with(MapTables.PARTS, Table.of(parts()))
+        .with(MapTables.NETS, Table.of(nets()))
+        .with(MapTables.TWINS, Table.of(twins()))
+        .with(MapTables.DISCREPANCIES, Table.of(discrepancies()));
   }
 
   private static List<Part> parts() {

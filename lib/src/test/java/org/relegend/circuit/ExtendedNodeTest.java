@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -46,7 +47,7 @@ class ExtendedNodeTest {
             net("B", "F1.2", "J1.1"),
             net("C", "P1.1", "W1.1"),
             net("D", "W1.2", "R1.1"));
-    return map.withMatings(Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
+    return map.with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
   }
 
   @Test
@@ -74,7 +75,7 @@ class ExtendedNodeTest {
   @Test
   void joined_looseFarSide_isShown() {
     BoardMap map = twoBoards();
-    map = map.withNets(map.nets().without(new NetId("C")).without(new NetId("D")));
+    map = map.with(MapTables.NETS, map.nets().without(new NetId("C")).without(new NetId("D")));
     Joined joined = Circuit.of(map).joined(PinRef.parse("F1.1"), Through.ALL);
     assertThat(joined.nets()).map(NetId::text).containsExactly("A", "B");
     assertThat(joined.pins()).map(pin -> pin.pin().toString()).contains("P1.1");
@@ -96,7 +97,7 @@ class ExtendedNodeTest {
     Net unknown =
         Net.named(new NetId("D"))
             .withMembers(List.of(new Net.Member(PinRef.parse("W1.2"), List.of())));
-    map = map.withNets(map.nets().withAll(List.of(b, c, unknown)));
+    map = map.with(MapTables.NETS, map.nets().withAll(List.of(b, c, unknown)));
     List<JoinedPin> pins = Circuit.of(map).joined(A, Through.ALL).pins();
     assertThat(pins)
         .map(pin -> pin.pin() + " " + pin.weakest().map(Evidence::word).orElse("unknown"))
@@ -197,7 +198,7 @@ class ExtendedNodeTest {
       parts.add(twoPin("W" + i, "link", ""));
       nets.add(i == 1 ? net("N1", "W1.1") : net("N" + i, "W" + (i - 1) + ".2", "W" + i + ".1"));
     }
-    Circuit circuit = Circuit.of(blank().withParts(Table.of(parts)).withNets(Table.of(nets)));
+    Circuit circuit = Circuit.of(blank().with(MapTables.PARTS, Table.of(parts)).with(MapTables.NETS, Table.of(nets)));
     Joined joined = circuit.joined(new NetId("N1"), Through.ALL);
     assertThat(joined.pins()).hasSize(2 * links);
     JoinedPin last = joined.pins().get(2 * links - 1);

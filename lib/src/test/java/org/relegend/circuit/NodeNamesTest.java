@@ -17,6 +17,7 @@ import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Designator;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
@@ -133,7 +134,7 @@ class NodeNamesTest {
             "TAP",
             List.of(says(Evidence.MEASURED)),
             "");
-    Circuit circuit = Circuit.of(map.withDiscrepancies(map.discrepancies().with(drawn)));
+    Circuit circuit = Circuit.of(map.with(MapTables.DISCREPANCIES, map.discrepancies().with(drawn)));
     NodeName name = new NodeNames(circuit).find("tap");
     assertThat(name).isEqualTo(new NodeName.OfDrawnNet("TAP"));
     Joined joined = circuit.joined(name, Through.ALL);

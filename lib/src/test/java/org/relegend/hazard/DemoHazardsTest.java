@@ -14,6 +14,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.Placement;
@@ -54,7 +55,7 @@ class DemoHazardsTest {
   void reached_followsFromTheInletAlone() {
     BoardMap bare = DEMO;
     for (var net : DEMO.nets()) {
-      bare = bare.withNets(bare.nets().with(net.withPotential(Potential.UNKNOWN)));
+      bare = bare.with(MapTables.NETS, bare.nets().with(net.withPotential(Potential.UNKNOWN)));
     }
     List<String> pins = new ArrayList<>();
     of(bare).reached().forEach(node -> node.pins().forEach(pin -> pins.add(pin.toString())));
@@ -126,7 +127,7 @@ class DemoHazardsTest {
   @ParameterizedTest
   @MethodSource("zones")
   void deletingAnyZone_isFound_andTheProposalMendsIt(HazardZone zone) {
-    BoardMap map = DEMO.withZones(DEMO.zones().without(zone.id()));
+    BoardMap map = DEMO.with(MapTables.ZONES, DEMO.zones().without(zone.id()));
     Hazards hazards = of(map);
     assertThat(hazards.unmarked())
         .hasSize(zone.kind() == HazardZone.Kind.MAINS ? 14 : 2)
@@ -142,7 +143,7 @@ class DemoHazardsTest {
             proposals.get(0).outline(),
             "",
             List.of(BoardMapSamples.says(Evidence.INFERRED)));
-    assertThat(of(map.withZones(map.zones().with(drawn))).unmarked()).isEmpty();
+    assertThat(of(map.with(MapTables.ZONES, map.zones().with(drawn))).unmarked()).isEmpty();
   }
 
   @ParameterizedTest
@@ -151,7 +152,7 @@ class DemoHazardsTest {
     List<Point> away = zone.outline().stream().map(point -> point.plus(0, 1500)).toList();
     HazardZone shifted =
         new HazardZone(zone.id(), zone.picture(), zone.kind(), away, zone.note(), zone.evidence());
-    assertThat(of(DEMO.withZones(DEMO.zones().with(shifted))).unmarked()).isNotEmpty();
+    assertThat(of(DEMO.with(MapTables.ZONES, DEMO.zones().with(shifted))).unmarked()).isNotEmpty();
   }
 
   static Stream<Placement> placements() {
@@ -162,7 +163,7 @@ class DemoHazardsTest {
   @MethodSource("placements")
   void movingAnyMainsPinOrReservoirOutOfItsZone_isFound(Placement placement) {
     Placement moved = placement.movedTo(new Point(2000, 2900), BoardMapSamples.says(Evidence.SEEN));
-    Hazards hazards = of(DEMO.withPlacements(DEMO.placements().with(moved)));
+    Hazards hazards = of(DEMO.with(MapTables.PLACEMENTS, DEMO.placements().with(moved)));
     assertThat(hazards.unmarked()).map(Unmarked::subject).containsExactly(placement.subject());
   }
 
@@ -177,10 +178,10 @@ class DemoHazardsTest {
     HazardZone hot =
         new HazardZone(
             zone.id(), zone.picture(), HazardZone.Kind.HOT, zone.outline(), "", zone.evidence());
-    assertThat(of(DEMO.withZones(DEMO.zones().with(hot))).unmarked()).hasSize(14);
+    assertThat(of(DEMO.with(MapTables.ZONES, DEMO.zones().with(hot))).unmarked()).hasSize(14);
     HazardZone idle =
         HazardMaps.zone("idle", zone.picture(), HazardZone.Kind.MAINS, 200, 100, 220, 120);
-    assertThat(of(DEMO.withZones(DEMO.zones().with(idle))).unmarked()).isEmpty();
+    assertThat(of(DEMO.with(MapTables.ZONES, DEMO.zones().with(idle))).unmarked()).isEmpty();
   }
 
   @Test
@@ -191,7 +192,7 @@ class DemoHazardsTest {
             Subject.parse("F1"),
             new Point(3000, 2000),
             BoardMapSamples.says(Evidence.SEEN));
-    assertThat(of(DEMO.withPlacements(DEMO.placements().with(body))).unmarked())
+    assertThat(of(DEMO.with(MapTables.PLACEMENTS, DEMO.placements().with(body))).unmarked())
         .map(Unmarked::subject)
         .containsExactly(Subject.parse("F1"));
   }
@@ -201,7 +202,7 @@ class DemoHazardsTest {
   void dangersInAZoneThatALineUpCarries_areMarked() {
     List<HazardZone> onTop =
         DEMO.zones().stream().filter(zone -> zone.picture().equals(BoardMapSamples.TOP)).toList();
-    BoardMap half = DEMO.withZones(Table.of(onTop));
+    BoardMap half = DEMO.with(MapTables.ZONES, Table.of(onTop));
     assertThat(of(half).unmarked())
         .isNotEmpty()
         .allMatch(danger -> danger.picture().equals(HazardMaps.SOLDER));
@@ -221,15 +222,15 @@ class DemoHazardsTest {
             PicturePairs.Found.CLICKED,
             spots,
             List.of(BoardMapSamples.says(Evidence.SEEN)));
-    assertThat(of(half.withLineUps(Table.of(List.of(pairs)))).unmarked()).isEmpty();
+    assertThat(of(half.with(MapTables.LINE_UPS, Table.of(List.of(pairs)))).unmarked()).isEmpty();
   }
 
   /** An inlet, a high voltage or a charge is enough, each without a zone or a word on mains. */
   @Test
   void cautions_areCalledForByAnInlet_highVoltageAndStoredChargeAlike() {
-    BoardMap bare = DEMO.withZones(Table.of(List.of()));
+    BoardMap bare = DEMO.with(MapTables.ZONES, Table.of(List.of()));
     for (var net : DEMO.nets()) {
-      bare = bare.withNets(bare.nets().with(net.withPotential(Potential.UNKNOWN)));
+      bare = bare.with(MapTables.NETS, bare.nets().with(net.withPotential(Potential.UNKNOWN)));
     }
     assertThat(of(bare).callForCautions()).isTrue();
     BoardMap noInlet = BoardMapSamples.divider();

@@ -12,6 +12,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Photo;
@@ -56,11 +57,11 @@ public final class HazardMaps {
   public static BoardMap demo() {
     BoardMap map = DemoMap.map();
     for (Net net : map.nets()) {
-      map = map.withNets(map.nets().with(net.withPotential(potential(net.name()))));
+      map = map.with(MapTables.NETS, map.nets().with(net.withPotential(potential(net.name()))));
     }
-    return map.withPictures(map.pictures().with(solder()))
-        .withPlacements(Table.of(placements()))
-        .withZones(Table.of(zones()));
+    return map.with(MapTables.PICTURES, map.pictures().with(solder()))
+        .with(MapTables.PLACEMENTS, Table.of(placements()))
+        .with(MapTables.ZONES, Table.of(zones()));
   }
 
   private static Photo solder() {
@@ -78,7 +79,7 @@ public final class HazardMaps {
 
   public static BoardMap with(BoardMap map, String net, Potential.Nature nature, double volts) {
     Net changed = map.net(new NetId(net)).orElseThrow().withPotential(new Potential(nature, volts));
-    return map.withNets(map.nets().with(changed));
+    return map.with(MapTables.NETS, map.nets().with(changed));
   }
 
   /** With one more part of two pins, between two nets. */
@@ -89,7 +90,7 @@ public final class HazardMaps {
       String[] words = pin.split(" ");
       Net net = more.net(new NetId(words[0])).orElseThrow();
       Net.Member member = BoardMapSamples.net("X", words[1]).members().get(0);
-      more = more.withNets(more.nets().with(net.withMember(member)));
+      more = more.with(MapTables.NETS, more.nets().with(net.withMember(member)));
     }
     return more;
   }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -74,7 +75,7 @@ class MainsReachTest {
   @Test
   void windingsThatNobodyTold_areTakenAsJoined() {
     BoardMap map = supply();
-    map = map.withParts(map.parts().with(part("T1", "transformer", "", "1", "2", "3", "4")));
+    map = map.with(MapTables.PARTS, map.parts().with(part("T1", "transformer", "", "1", "2", "3", "4")));
     MainsReach reach = reach(map);
     assertThat(nets(reach)).containsExactly("0V", "AC", "L", "N");
     assertThat(reach.assumed()).containsExactly(new PartId("T1"));
@@ -110,7 +111,7 @@ class MainsReachTest {
   @Test
   void capacitorThatLeadsToNoBarrier_isWalked() {
     BoardMap map = with(supply(), twoPin("C9", "cap", "2n2"));
-    map = map.withNets(map.nets().with(join(map, "L", "C9.1")));
+    map = map.with(MapTables.NETS, map.nets().with(join(map, "L", "C9.1")));
     map = with(map, net("DROP", "C9.2"));
     MainsReach reach = reach(map);
     assertThat(nets(reach)).containsExactly("DROP", "L", "N");
@@ -121,8 +122,8 @@ class MainsReachTest {
   void protectiveEarth_isNamedAndNotWalkedThrough() {
     BoardMap map = HazardMaps.joined(supply(), "R9", "resistor", "1M", "L", "PE");
     map = with(map, twoPin("R10", "resistor", "10R"));
-    map = map.withNets(map.nets().with(join(map, "PE", "R10.1")));
-    map = map.withNets(map.nets().with(join(map, "0V", "R10.2")));
+    map = map.with(MapTables.NETS, map.nets().with(join(map, "PE", "R10.1")));
+    map = map.with(MapTables.NETS, map.nets().with(join(map, "0V", "R10.2")));
     MainsReach reach = reach(map);
     assertThat(nets(reach)).containsExactly("L", "N");
     assertThat(reach.earthed()).map(step -> step.in().part().text()).containsExactly("R9");
@@ -131,8 +132,8 @@ class MainsReachTest {
   @Test
   void bothSidesOnOneNet_isolateNothing() {
     BoardMap map = supply();
-    map = map.withNets(map.nets().without(new NetId("0V")));
-    map = map.withNets(map.nets().with(join(map, "N", "T1.3")));
+    map = map.with(MapTables.NETS, map.nets().without(new NetId("0V")));
+    map = map.with(MapTables.NETS, map.nets().with(join(map, "N", "T1.3")));
     MainsReach reach = reach(map);
     assertThat(nets(reach)).containsExactly("AC", "L", "N");
     assertThat(reach.barriers().get(0).failure()).contains(MainsReach.Barrier.Failure.SHORTED);
@@ -153,8 +154,8 @@ class MainsReachTest {
   @Test
   void unknownKind_joinsAllItsPins_andALoosePinIsReached() {
     BoardMap map = with(supply(), part("X9", "", "", "1", "2", "3"));
-    map = map.withNets(map.nets().with(join(map, "L", "X9.1")));
-    map = map.withNets(map.nets().with(join(map, "AC", "X9.2")));
+    map = map.with(MapTables.NETS, map.nets().with(join(map, "L", "X9.1")));
+    map = map.with(MapTables.NETS, map.nets().with(join(map, "AC", "X9.2")));
     MainsReach reach = reach(map);
     assertThat(nets(reach)).containsExactly("0V", "AC", "L", "N", "X9.3");
     assertThat(reach.assumed()).containsExactly(new PartId("X9"));
@@ -164,10 +165,10 @@ class MainsReachTest {
   void pluggedConnectors_areWalked() {
     BoardMap map =
         with(supply(), part("P1", "connector", "", "1"), part("P2", "connector", "", "1"));
-    map = map.withNets(map.nets().with(join(map, "L", "P1.1")));
+    map = map.with(MapTables.NETS, map.nets().with(join(map, "L", "P1.1")));
     map =
         with(map, net("FAR", "P2.1"))
-            .withMatings(Table.of(List.of(new Mating(new PartId("P1"), new PartId("P2")))));
+            .with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("P1"), new PartId("P2")))));
     assertThat(nets(reach(map))).containsExactly("FAR", "L", "N");
   }
 

@@ -21,6 +21,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.Picture;
 import org.relegend.map.Placement;
@@ -83,7 +84,7 @@ class ShippedDemoTest {
   @MethodSource("zones")
   void deletingAnyZone_isAFindingOnItsPicture(HazardZone zone) {
     assertThat(unmarked(DEMO)).isEmpty();
-    assertThat(unmarked(DEMO.withZones(DEMO.zones().without(zone.id()))))
+    assertThat(unmarked(DEMO.with(MapTables.ZONES, DEMO.zones().without(zone.id()))))
         .isNotEmpty()
         .allMatch(finding -> finding.picture().filter(zone.picture()::equals).isPresent());
   }
@@ -109,7 +110,7 @@ class ShippedDemoTest {
     Picture picture = DEMO.picture(placement.picture()).orElseThrow();
     Point away = new Point(picture.width() * 0.75, picture.height() * 0.9);
     Placement moved = placement.movedTo(away, BoardMapSamples.says(Evidence.SEEN));
-    assertThat(unmarked(DEMO.withPlacements(DEMO.placements().with(moved))))
+    assertThat(unmarked(DEMO.with(MapTables.PLACEMENTS, DEMO.placements().with(moved))))
         .anyMatch(
             finding ->
                 finding.subjects().contains(placement.subject())

@@ -3,6 +3,7 @@ package org.relegend.hazard;
 import static org.relegend.map.BoardMapSamples.MAIN;
 import static org.relegend.map.BoardMapSamples.says;
 
+import org.relegend.map.MapTables;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -109,6 +110,6 @@ public final class SupplySketch {
                   .withMembers(members)
                   .withPotential(told.getOrDefault(name, Potential.UNKNOWN)));
         });
-    return BoardMapSamples.blank().withParts(Table.of(parts)).withNets(Table.of(nets));
+    return BoardMapSamples.blank().with(MapTables.PARTS, Table.of(parts)).with(MapTables.NETS, Table.of(nets));
   }
 }

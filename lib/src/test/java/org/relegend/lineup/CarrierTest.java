@@ -16,8 +16,8 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
@@ -41,7 +41,7 @@ class CarrierTest {
   }
 
   private static BoardMap placed(BoardMap map, PictureId on, Subject subject, Point at) {
-    return map.withPlacements(
+    return map.with(MapTables.PLACEMENTS, 
         map.placements().with(new Placement(on, subject, at, says(Evidence.SEEN))));
   }
 
@@ -148,7 +148,7 @@ class CarrierTest {
         List.of(AT.plus(-40, -20), AT.plus(40, -20), AT.plus(40, 20), AT.plus(-40, 20));
     Subject body = Subject.of(new PartId("R1"));
     Placement placement = new Placement(TOP, body, 1, AT, outline, List.of(says(Evidence.SEEN)));
-    BoardMap map = board.map().withPlacements(Table.of(List.of(placement)));
+    BoardMap map = board.map().with(MapTables.PLACEMENTS, Table.of(List.of(placement)));
     Carried carried = Carrier.of(map).on(SOLDER).get(0);
     Transform truth = board.truth("component", "solder");
     for (int i = 0; i < outline.size(); i++) {
@@ -165,7 +165,7 @@ class CarrierTest {
     List<Spot> moved = new ArrayList<>(pairs.spots());
     moved.replaceAll(spot -> new Spot(spot.onA(), spot.onB().plus(25, 0)));
     BoardMap edited =
-        new PictureEdits.PutPairs(
+        MapTables.LINE_UPS.put(
                 new PicturePairs(pairs.a(), pairs.b(), pairs.found(), moved, pairs.evidence()))
             .applyTo(map);
     Carrier after = before.after(edited);
@@ -303,6 +303,6 @@ class CarrierTest {
     HazardZone zone =
         new HazardZone(
             new ZoneId("z"), TOP, HazardZone.Kind.MAINS, outline, "", List.of(says(Evidence.SEEN)));
-    return map.withZones(Table.of(List.of(zone)));
+    return map.with(MapTables.ZONES, Table.of(List.of(zone)));
   }
 }

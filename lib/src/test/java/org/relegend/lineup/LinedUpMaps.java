@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
@@ -35,7 +36,7 @@ public final class LinedUpMaps {
     Transform flip = new Transform(-1, 0, 4000, 0, 1, 0, 0, 0, 1);
     views.put(id, side == Side.SOLDER ? view.after(flip) : view);
     map =
-        map.withPictures(
+        map.with(MapTables.PICTURES, 
             map.pictures()
                 .with(
                     new Photo(
@@ -90,7 +91,7 @@ public final class LinedUpMaps {
             found,
             spots,
             List.of(BoardMapSamples.says(Evidence.SEEN)));
-    map = map.withLineUps(map.lineUps().with(pairs));
+    map = map.with(MapTables.LINE_UPS, map.lineUps().with(pairs));
     return this;
   }
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
@@ -28,7 +29,7 @@ class PlacedScaleTest {
   }
 
   private static BoardMap placed(BoardMap map, String pin, double x, double y) {
-    return map.withPlacements(
+    return map.with(MapTables.PLACEMENTS, 
         map.placements()
             .with(new Placement(TOP, Subject.parse(pin), new Point(x, y), says(Evidence.SEEN))));
   }

@@ -22,8 +22,8 @@ public final class BoardMapSamples {
   /** A map with one board, one page of 800 x 600 points and one photo of 4000 x 3000 pixels. */
   public static BoardMap blank() {
     BoardMap map = BoardMap.empty("sample", MapInfo.titled("Sample"));
-    return map.withBoards(map.boards().with(Board.named(MAIN)))
-        .withPictures(
+    return map.with(MapTables.BOARDS, map.boards().with(Board.named(MAIN)))
+        .with(MapTables.PICTURES, 
             map.pictures()
                 .with(new Page(PAGE, "Page 1", "pages/page-1.pdf", 1, DIGEST, 800, 600))
                 .with(
@@ -63,11 +63,11 @@ public final class BoardMapSamples {
   }
 
   public static BoardMap with(BoardMap map, Part... parts) {
-    return map.withParts(map.parts().withAll(List.of(parts)));
+    return map.with(MapTables.PARTS, map.parts().withAll(List.of(parts)));
   }
 
   public static BoardMap with(BoardMap map, Net... nets) {
-    return map.withNets(map.nets().withAll(List.of(nets)));
+    return map.with(MapTables.NETS, map.nets().withAll(List.of(nets)));
   }
 
   /** A divider: R1 and R2 between VP and 0V, joined at MID. */
@@ -118,8 +118,8 @@ public final class BoardMapSamples {
       nets.add(Net.named(new NetId("N" + (i + 1))).withMembers(joined.get(i)));
     }
     BoardMap map = blank();
-    return map.withParts(Table.of(made))
-        .withNets(Table.of(nets))
-        .withPlacements(Table.of(placements));
+    return map.with(MapTables.PARTS, Table.of(made))
+        .with(MapTables.NETS, Table.of(nets))
+        .with(MapTables.PLACEMENTS, Table.of(placements));
   }
 }

@@ -31,19 +31,19 @@ class DeviationTest {
   void aMark_needsPartsThatAreThere_andGoesWithThem() throws EditRefusedException {
     BoardMap map =
         BoardMapSamples.blank()
-            .withParts(
+            .with(MapTables.PARTS, 
                 Table.of(
                     List.of(
                         BoardMapSamples.twoPin("R1", "resistor", "1k"),
                         BoardMapSamples.twoPin("R2", "resistor", "2k"))));
     Deviation deviation = of(List.of(FIRST, SECOND));
-    BoardMap marked = new PartEdits.PutDeviation(deviation).applyTo(map);
+    BoardMap marked = MapTables.DEVIATIONS.put(deviation).applyTo(map);
     assertThat(marked.deviations()).containsExactly(deviation);
-    assertThat(new PartEdits.PutDeviation(deviation).label(map)).isEqualTo("Mark as fault: R1, R2");
-    assertThat(new PartEdits.RemovePart(new PartId("R2")).applyTo(marked).deviations()).isEmpty();
-    assertThat(new PartEdits.RemoveDeviation(deviation.key()).applyTo(marked)).isEqualTo(map);
+    assertThat(MapTables.DEVIATIONS.put(deviation).label(map)).isEqualTo("Mark as fault: R1, R2");
+    assertThat(MapTables.PARTS.remove(new PartId("R2")).applyTo(marked).deviations()).isEmpty();
+    assertThat(MapTables.DEVIATIONS.remove(deviation.key()).applyTo(marked)).isEqualTo(map);
     assertThatThrownBy(
-            () -> new PartEdits.PutDeviation(of(List.of(Subject.parse("R9")))).applyTo(map))
+            () -> MapTables.DEVIATIONS.put(of(List.of(Subject.parse("R9")))).applyTo(map))
         .isInstanceOf(EditRefusedException.class)
         .hasMessageContaining("R9");
   }

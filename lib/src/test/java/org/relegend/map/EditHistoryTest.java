@@ -49,7 +49,7 @@ class EditHistoryTest {
   @Test
   void group_withOneRefusedStep_changesNothing() {
     EditHistory history = new EditHistory(BoardMapSamples.divider());
-    Edit good = new PartEdits.PutPart(BoardMapSamples.twoPin("R3", "resistor", "1k"));
+    Edit good = MapTables.PARTS.put(BoardMapSamples.twoPin("R3", "resistor", "1k"));
     Edit bad = new NetEdits.MergeNets(new NetId("MID"), new NetId("NONE"));
     assertThatThrownBy(() -> history.apply(new EditGroup("Both", List.of(good, bad))))
         .isInstanceOf(EditRefusedException.class);
@@ -59,10 +59,10 @@ class EditHistoryTest {
   @Test
   void apply_afterUndo_forgetsTheRedo() throws EditRefusedException {
     EditHistory history = new EditHistory(BoardMapSamples.divider());
-    history.apply(new PartEdits.RemovePart(new PartId("R1")));
+    history.apply(MapTables.PARTS.remove(new PartId("R1")));
     history.undo();
     assertThat(history.redoLabel()).contains("Remove R1");
-    history.apply(new PartEdits.RemovePart(new PartId("R2")));
+    history.apply(MapTables.PARTS.remove(new PartId("R2")));
     assertThat(history.redoLabel()).isEmpty();
     assertThat(history.undoLabel()).contains("Remove R2");
   }

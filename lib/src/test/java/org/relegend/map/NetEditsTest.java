@@ -18,7 +18,7 @@ class NetEditsTest {
         new Placement(BoardMapSamples.PAGE, Subject.of(VP), new Point(1, 2), says(Evidence.SEEN));
     Placement own =
         new Placement(BoardMapSamples.PAGE, Subject.of(MID), new Point(3, 4), says(Evidence.SEEN));
-    map = new PlacementEdits.Place(label).applyTo(new PlacementEdits.Place(own).applyTo(map));
+    map = MapTables.PLACEMENTS.put(label).applyTo(MapTables.PLACEMENTS.put(own).applyTo(map));
     Discrepancy drawn =
         new Discrepancy(
             Subject.of(PinRef.parse("R2.2")),
@@ -26,7 +26,7 @@ class NetEditsTest {
             "VP",
             List.of(says(Evidence.MEASURED)),
             "");
-    map = new NetEdits.PutDiscrepancy(drawn).applyTo(map);
+    map = MapTables.DISCREPANCIES.put(drawn).applyTo(map);
 
     BoardMap merged = new NetEdits.MergeNets(MID, VP).applyTo(map);
 
@@ -84,9 +84,9 @@ class NetEditsTest {
             Subject.of(new PartId("R1")),
             new Point(5, 5),
             says(Evidence.SEEN));
-    map = new PartEdits.DeclareTwin(twins).applyTo(new PlacementEdits.Place(body).applyTo(map));
+    map = MapTables.TWINS.put(twins).applyTo(MapTables.PLACEMENTS.put(body).applyTo(map));
 
-    BoardMap rest = new PartEdits.RemovePart(new PartId("R1")).applyTo(map);
+    BoardMap rest = MapTables.PARTS.remove(new PartId("R1")).applyTo(map);
 
     assertThat(rest.twins()).isEmpty();
     assertThat(rest.placements()).isEmpty();

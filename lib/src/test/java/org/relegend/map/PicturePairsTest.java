@@ -25,8 +25,8 @@ class PicturePairsTest {
   private static BoardMap map() {
     BoardMap map = BoardMapSamples.divider();
     BoardId other = new BoardId("other");
-    return map.withBoards(map.boards().with(Board.named(other)))
-        .withPictures(
+    return map.with(MapTables.BOARDS, map.boards().with(Board.named(other)))
+        .with(MapTables.PICTURES, 
             map.pictures().withAll(List.of(photo(BACK, MAIN), photo(new PictureId("far"), other))));
   }
 
@@ -71,13 +71,13 @@ class PicturePairsTest {
   @Test
   void pairs_goIntoTheMapAndOutAgain() throws EditRefusedException {
     PicturePairs pairs = pairs(BACK, TOP);
-    Edit put = new PictureEdits.PutPairs(pairs);
+    Edit put = MapTables.LINE_UPS.put(pairs);
     BoardMap lined = put.applyTo(map());
     assertThat(put.label(map())).isEqualTo("Line up back and Component side");
     assertThat(put.label(lined)).isEqualTo("Change line-up of back and Component side");
     assertThat(lined.lineUps().stream()).containsExactly(pairs);
-    assertThat(new PictureEdits.RemovePairs(pairs.key()).applyTo(lined)).isEqualTo(map());
-    assertThat(new PictureEdits.RemovePicture(BACK).applyTo(lined).lineUps()).isEmpty();
+    assertThat(MapTables.LINE_UPS.remove(pairs.key()).applyTo(lined)).isEqualTo(map());
+    assertThat(MapTables.PICTURES.remove(BACK).applyTo(lined).lineUps()).isEmpty();
   }
 
   @Test
@@ -88,7 +88,7 @@ class PicturePairsTest {
   }
 
   private static void refused(PicturePairs pairs, String why) {
-    assertThatThrownBy(() -> new PictureEdits.PutPairs(pairs).applyTo(map()))
+    assertThatThrownBy(() -> MapTables.LINE_UPS.put(pairs).applyTo(map()))
         .isInstanceOf(EditRefusedException.class)
         .hasMessageContaining(why);
   }

@@ -35,38 +35,38 @@ public final class RandomEdits {
     Point at = new Point(random.nextInt(4000), random.nextInt(3000));
     Attestation seen = says(Evidence.SEEN);
     return switch (random.nextInt(15)) {
-      case 0 -> new PartEdits.PutPart(part.withValue(random.nextInt(100) + "n"));
+      case 0 -> MapTables.PARTS.put(part.withValue(random.nextInt(100) + "n"));
       case 1 ->
-          new PartEdits.PutPart(BoardMapSamples.twoPin("C" + random.nextInt(99), "cap", "1n"));
-      case 2 -> map.parts().size() > 2 ? new PartEdits.RemovePart(part.id()) : rename(part);
+          MapTables.PARTS.put(BoardMapSamples.twoPin("C" + random.nextInt(99), "cap", "1n"));
+      case 2 -> map.parts().size() > 2 ? MapTables.PARTS.remove(part.id()) : rename(part);
       case 3 -> new NetEdits.MovePin(pin, net.id(), seen);
       case 4 -> new NetEdits.DetachPin(net.id(), pin);
       case 5 ->
           map.nets().size() > 2 ? new NetEdits.MergeNets(net.id(), second.id()) : rename(part);
       case 6 -> new NetEdits.JoinPins(net.id(), List.of(new Net.Member(pin, List.of(seen))));
       case 7 ->
-          new PlacementEdits.Place(new Placement(BoardMapSamples.TOP, Subject.of(pin), at, seen));
+          MapTables.PLACEMENTS.put(new Placement(BoardMapSamples.TOP, Subject.of(pin), at, seen));
       case 8 ->
-          new PlacementEdits.Unplace(
+          MapTables.PLACEMENTS.remove(
               new Placement.Key(BoardMapSamples.TOP, Subject.of(part.id()), 1));
       case 9 -> rename(part);
       case 10 ->
           part.id().equals(other.id())
               ? rename(part)
-              : new PartEdits.DeclareTwin(
+              : MapTables.TWINS.put(
                   new TwinPair(Subject.of(part.id()), Subject.of(other.id()), List.of(seen)));
       case 11 ->
-          new PartEdits.PutDeviation(
+          MapTables.DEVIATIONS.put(
               new Deviation(
                   List.of(Subject.of(part.id())),
                   Deviation.Aspect.MISSING,
                   Deviation.Cause.DESIGN,
                   List.of(seen),
                   ""));
-      case 12 -> new PictureEdits.PutPairs(pairs(at, random));
-      case 13 -> new PictureEdits.RemovePairs(pairs(at, random).key());
+      case 12 -> MapTables.LINE_UPS.put(pairs(at, random));
+      case 13 -> MapTables.LINE_UPS.remove(pairs(at, random).key());
       default ->
-          new NetEdits.PutDiscrepancy(
+          MapTables.DISCREPANCIES.put(
               new Discrepancy(
                   Subject.of(pin), Discrepancy.Aspect.NET, second.id().text(), List.of(seen), ""));
     };
@@ -83,7 +83,7 @@ public final class RandomEdits {
   }
 
   private static Edit rename(Part part) {
-    return new PartEdits.PutPart(
+    return MapTables.PARTS.put(
         part.withDesignator(new Designator("X" + part.designator().text().hashCode() % 100)));
   }
 }

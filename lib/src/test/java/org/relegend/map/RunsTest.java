@@ -40,12 +40,12 @@ class RunsTest {
     String name = "R" + (1 + random.nextInt(9));
     return switch (sort) {
       case 0 ->
-          new PartEdits.PutPart(
+          MapTables.PARTS.put(
               twoPin(name, "resistor", random.nextInt(99) + "k")
                   .withBoard(new BoardId("b" + random.nextInt(3))));
-      case 1 -> new NetEdits.PutNet(net("N" + random.nextInt(5)).withNote("n" + random.nextInt()));
+      case 1 -> MapTables.NETS.put(net("N" + random.nextInt(5)).withNote("n" + random.nextInt()));
       default ->
-          new PlacementEdits.Place(
+          MapTables.PLACEMENTS.put(
               new Placement(
                   TOP,
                   Subject.of(new PartId("R" + (1 + random.nextInt(2)))),
@@ -62,7 +62,7 @@ class RunsTest {
         new Placement(TOP, Subject.of(new PartId("R9")), new Point(1, 1), says(Evidence.SEEN));
     EditGroup group =
         new EditGroup(
-            "two", List.of(new PlacementEdits.Place(good), new PlacementEdits.Place(bad)));
+            "two", List.of(MapTables.PLACEMENTS.put(good), MapTables.PLACEMENTS.put(bad)));
     assertThatThrownBy(() -> group.applyTo(divider()))
         .isInstanceOf(EditRefusedException.class)
         .hasMessageContaining("no part R9");

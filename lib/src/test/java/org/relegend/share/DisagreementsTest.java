@@ -14,6 +14,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Photo;
@@ -55,11 +56,11 @@ class DisagreementsTest {
   @Test
   void anUndecidedClash_isTold_withWhoStandsForEachVersion() {
     Placement there = new Placement(TOP, Subject.parse("R1"), new Point(5, 5), ADA);
-    BoardMap base = PLAIN.withPlacements(PLAIN.placements().with(there));
+    BoardMap base = PLAIN.with(MapTables.PLACEMENTS, PLAIN.placements().with(there));
     BoardMap mine =
-        base.withPlacements(base.placements().with(there.movedTo(new Point(20, 5), ADA)));
+        base.with(MapTables.PLACEMENTS, base.placements().with(there.movedTo(new Point(20, 5), ADA)));
     BoardMap theirs =
-        base.withPlacements(base.placements().with(there.movedTo(new Point(5, 30), BEN)));
+        base.with(MapTables.PLACEMENTS, base.placements().with(there.movedTo(new Point(5, 30), BEN)));
     Disagreement found = only(Merge.of(base, mine, theirs).map(), Kind.CLASH);
     assertThat(found.about()).contains("R1");
     assertThat(found.subject()).contains(Subject.parse("R1"));
@@ -70,7 +71,7 @@ class DisagreementsTest {
   void aPinAtTwoNodes_isTold() {
     Net.Member member = new Net.Member(PinRef.parse("R1.1"), List.of(BEN));
     Net other = Net.named(new NetId("OTHER")).withMember(member);
-    Disagreement found = only(PLAIN.withNets(PLAIN.nets().with(other)), Kind.NODE);
+    Disagreement found = only(PLAIN.with(MapTables.NETS, PLAIN.nets().with(other)), Kind.NODE);
     assertThat(found.about()).isEqualTo("node of R1.1");
     assertThat(authors(found)).contains("Ben", "test");
   }
@@ -79,14 +80,14 @@ class DisagreementsTest {
   void twoPlacesOnOnePhoto_areTold_butNotOnAPage() {
     Placement one = new Placement(TOP, Subject.parse("R1.1"), new Point(5, 5), ADA);
     Placement two = new Placement(TOP, one.subject(), 2, new Point(60, 5), List.of(), List.of(BEN));
-    BoardMap map = PLAIN.withPlacements(PLAIN.placements().with(one).with(two));
+    BoardMap map = PLAIN.with(MapTables.PLACEMENTS, PLAIN.placements().with(one).with(two));
     Disagreement found = only(map, Kind.PLACE);
     assertThat(found.picture()).contains(TOP);
     assertThat(authors(found)).containsExactly("Ada", "Ben");
     Placement onPage =
         new Placement(
             BoardMapSamples.PAGE, one.subject(), 2, new Point(9, 9), List.of(), List.of(BEN));
-    assertThat(Disagreements.of(PLAIN.withPlacements(PLAIN.placements().with(onPage)))).isEmpty();
+    assertThat(Disagreements.of(PLAIN.with(MapTables.PLACEMENTS, PLAIN.placements().with(onPage)))).isEmpty();
   }
 
   /** A second photo, shifted by 100 and 50 pixels, lined up by six pairs. */
@@ -109,12 +110,12 @@ class DisagreementsTest {
       Point at = new Point(300 + 1500.0 * (i % 3), 200 + 2000.0 * row);
       spots.add(new PicturePairs.Spot(at.plus(i % 2, 0), at.plus(100, 50)));
     }
-    BoardMap map = PLAIN.withPictures(PLAIN.pictures().with(photo));
-    return map.withLineUps(
+    BoardMap map = PLAIN.with(MapTables.PICTURES, PLAIN.pictures().with(photo));
+    return map.with(MapTables.LINE_UPS, 
             map.lineUps()
                 .with(
                     new PicturePairs(TOP, second, PicturePairs.Found.CLICKED, spots, List.of(ADA))))
-        .withPlacements(
+        .with(MapTables.PLACEMENTS, 
             map.placements()
                 .with(new Placement(TOP, Subject.parse("R1.1"), new Point(1000, 1000), ADA))
                 .with(new Placement(second, Subject.parse("R1.1"), padThere, BEN)));
@@ -132,7 +133,7 @@ class DisagreementsTest {
   void twoTwins_andTheDrawing_areTold() {
     Subject one = Subject.parse("R1");
     BoardMap twins =
-        PLAIN.withTwins(
+        PLAIN.with(MapTables.TWINS, 
             PLAIN
                 .twins()
                 .with(new TwinPair(one, Subject.parse("R2"), List.of(ADA)))
@@ -140,7 +141,7 @@ class DisagreementsTest {
     assertThat(authors(only(twins, Kind.TWIN))).containsExactly("Ada", "Ben");
     Discrepancy value = new Discrepancy(one, Discrepancy.Aspect.VALUE, "33k", List.of(BEN), "");
     Disagreement drawing =
-        only(PLAIN.withDiscrepancies(PLAIN.discrepancies().with(value)), Kind.DRAWING);
+        only(PLAIN.with(MapTables.DISCREPANCIES, PLAIN.discrepancies().with(value)), Kind.DRAWING);
     assertThat(drawing.positions().get(0).says()).isEqualTo("drawing: 33k");
     assertThat(authors(drawing)).containsExactly("Ben");
   }
@@ -149,7 +150,7 @@ class DisagreementsTest {
   void filters_pickThoseThatSomebodyStandsFor() {
     Placement one = new Placement(TOP, Subject.parse("R1.1"), new Point(5, 5), ADA);
     Placement two = new Placement(TOP, one.subject(), 2, new Point(60, 5), List.of(), List.of(BEN));
-    BoardMap map = PLAIN.withPlacements(PLAIN.placements().with(one).with(two));
+    BoardMap map = PLAIN.with(MapTables.PLACEMENTS, PLAIN.placements().with(one).with(two));
     Disagreement found = only(map, Kind.PLACE);
     assertThat(found.fits(new Trust.Filter(Optional.of("Ben"), Optional.empty(), Optional.empty())))
         .isTrue();

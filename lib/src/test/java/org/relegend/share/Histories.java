@@ -11,21 +11,20 @@ import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Channel;
+import org.relegend.map.ConfirmPlacement;
 import org.relegend.map.Designator;
 import org.relegend.map.Edit;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetEdits;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Potential;
 import org.relegend.map.RandomEdits;
@@ -63,7 +62,7 @@ final class Histories {
 
   private static Edit one(BoardMap map, Random random, String author) {
     if (map.parts().isEmpty() || map.nets().size() < 2) {
-      return new PartEdits.PutPart(
+      return MapTables.PARTS.put(
           BoardMapSamples.twoPin("R" + random.nextInt(9), "resistor", "1k"));
     }
     Part part = map.parts().at(random.nextInt(map.parts().size()));
@@ -81,7 +80,7 @@ final class Histories {
       case 2 ->
           map.placements().isEmpty()
               ? place(part, pin, net, random, says)
-              : new PlacementEdits.Confirm(
+              : new ConfirmPlacement(
                   map.placements().at(random.nextInt(map.placements().size())).key(), says);
       case 3, 4 -> new NetEdits.MovePin(pin, net.id(), says);
       case 5 -> new NetEdits.MovePin(pin, new NetId("NEW" + random.nextInt(3)), says);
@@ -95,17 +94,17 @@ final class Histories {
       case 7 -> split(net, random);
       case 8 -> new NetEdits.MergeNets(net.id(), other.id());
       case 9 -> new NetEdits.DetachPin(net.id(), pin);
-      case 10 -> new NetEdits.RemoveNet(net.id());
-      case 11 -> new NetEdits.PutNet(net.withName("NAME" + random.nextInt(4)));
+      case 10 -> MapTables.NETS.remove(net.id());
+      case 11 -> MapTables.NETS.put(net.withName("NAME" + random.nextInt(4)));
       case 12 ->
-          new NetEdits.PutNet(
+          MapTables.NETS.put(
               net.withPotential(new Potential(Potential.Nature.DC, random.nextInt(3))));
       case 13 ->
-          new PartEdits.PutPart(part.withDesignator(new Designator("X" + random.nextInt(5))));
-      case 14 -> new PartEdits.PutPart(part.withValue(random.nextInt(4) + "k"));
-      case 15 -> new PartEdits.RemovePart(part.id());
+          MapTables.PARTS.put(part.withDesignator(new Designator("X" + random.nextInt(5))));
+      case 14 -> MapTables.PARTS.put(part.withValue(random.nextInt(4) + "k"));
+      case 15 -> MapTables.PARTS.remove(part.id());
       case 16 ->
-          new PictureEdits.PutZone(
+          MapTables.ZONES.put(
               new HazardZone(
                   new ZoneId("z" + random.nextInt(2)),
                   TOP,
@@ -113,15 +112,15 @@ final class Histories {
                   List.of(new Point(0, 0), new Point(9, 0), new Point(random.nextInt(5), 9)),
                   "",
                   List.of(says)));
-      case 17 -> new PictureEdits.RemoveZone(new ZoneId("z" + random.nextInt(2)));
+      case 17 -> MapTables.ZONES.remove(new ZoneId("z" + random.nextInt(2)));
       case 18 ->
           part.id().equals(second.id())
-              ? new PartEdits.PutChannel(new Channel("A", "left" + random.nextInt(3), ""))
-              : new PartEdits.PutMating(new Mating(part.id(), second.id()));
+              ? MapTables.CHANNELS.put(new Channel("A", "left" + random.nextInt(3), ""))
+              : MapTables.MATINGS.put(new Mating(part.id(), second.id()));
       case 19 ->
           map.pictures().size() == 2 && random.nextInt(4) == 0
-              ? new PictureEdits.RemovePicture(random.nextBoolean() ? PAGE : TOP)
-              : new PartEdits.PutPart(
+              ? MapTables.PICTURES.remove(random.nextBoolean() ? PAGE : TOP)
+              : MapTables.PARTS.put(
                   BoardMapSamples.twoPin("R" + random.nextInt(12), "resistor", "1k"));
       default -> RandomEdits.one(map, random);
     };
@@ -135,7 +134,7 @@ final class Histories {
           default -> Subject.of(net.id());
         };
     Point at = new Point(random.nextInt(4), random.nextInt(4));
-    return new PlacementEdits.Place(
+    return MapTables.PLACEMENTS.put(
         new Placement(random.nextBoolean() ? TOP : PAGE, subject, at, says));
   }
 
@@ -147,6 +146,6 @@ final class Histories {
     Net rest = net.withMembers(net.members().subList(0, net.members().size() / 2));
     return new org.relegend.map.EditGroup(
         "Split",
-        List.of(new NetEdits.PutNet(rest), new NetEdits.PutNet(Net.named(id).withMembers(half))));
+        List.of(MapTables.NETS.put(rest), MapTables.NETS.put(Net.named(id).withMembers(half))));
   }
 }

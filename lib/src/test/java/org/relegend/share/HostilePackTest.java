@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
@@ -216,7 +217,7 @@ class HostilePackTest {
 
   private static BoardMap withPhoto(byte[] photo, double width, double height) {
     return map()
-        .withPictures(
+        .with(MapTables.PICTURES, 
             map()
                 .pictures()
                 .with(
@@ -264,7 +265,7 @@ class HostilePackTest {
       Files.delete(pdf);
       BoardMap map =
           map()
-              .withPictures(
+              .with(MapTables.PICTURES, 
                   map()
                       .pictures()
                       .with(

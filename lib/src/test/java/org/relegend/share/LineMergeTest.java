@@ -18,6 +18,7 @@ import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.Part;
 import org.relegend.map.PictureId;
@@ -47,7 +48,7 @@ class LineMergeTest {
 
   private static BoardMap placed(
       BoardMap map, PictureId picture, Subject subject, Point at, Attestation says) {
-    return map.withPlacements(map.placements().with(new Placement(picture, subject, at, says)));
+    return map.with(MapTables.PLACEMENTS, map.placements().with(new Placement(picture, subject, at, says)));
   }
 
   /** One person's work on every other part, net and placement, beginning with this one. */
@@ -58,8 +59,8 @@ class LineMergeTest {
       Part part = base.parts().at(i);
       map =
           switch (random.nextInt(3)) {
-            case 0 -> map.withParts(map.parts().with(part.withValue(random.nextInt(90) + "k")));
-            case 1 -> map.withParts(map.parts().with(part.withNote("seen by " + author)));
+            case 0 -> map.with(MapTables.PARTS, map.parts().with(part.withValue(random.nextInt(90) + "k")));
+            case 1 -> map.with(MapTables.PARTS, map.parts().with(part.withNote("seen by " + author)));
             default -> map;
           };
     }
@@ -67,9 +68,9 @@ class LineMergeTest {
       Placement placement = base.placements().at(i);
       map =
           switch (random.nextInt(3)) {
-            case 0 -> map.withPlacements(map.placements().with(placement.confirmedBy(says)));
+            case 0 -> map.with(MapTables.PLACEMENTS, map.placements().with(placement.confirmedBy(says)));
             case 1 ->
-                map.withPlacements(
+                map.with(MapTables.PLACEMENTS, 
                     map.placements()
                         .with(placement.movedTo(new Point(random.nextInt(900), 77), says)));
             default -> map;
@@ -80,7 +81,7 @@ class LineMergeTest {
       if (!net.members().isEmpty() && random.nextBoolean()) {
         Net.Member member = net.members().get(0);
         map =
-            map.withNets(
+            map.with(MapTables.NETS, 
                 map.nets()
                     .with(
                         net.withMember(
@@ -117,8 +118,8 @@ class LineMergeTest {
   void theSameThing_changedInTwoWays_doesNotMergeSilently() {
     BoardMap base = base(1);
     Part part = base.parts().at(3);
-    BoardMap mine = base.withParts(base.parts().with(part.withValue("1k")));
-    BoardMap theirs = base.withParts(base.parts().with(part.withValue("2k")));
+    BoardMap mine = base.with(MapTables.PARTS, base.parts().with(part.withValue("1k")));
+    BoardMap theirs = base.with(MapTables.PARTS, base.parts().with(part.withValue("2k")));
     assertThat(Diff3.merged(text(base), text(mine), text(theirs))).isEmpty();
     assertThat(Diff3.merged(text(base), text(mine), text(base))).contains(text(mine));
   }

@@ -23,7 +23,7 @@ import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
-import org.relegend.store.Shelf;
+import org.relegend.store.TableCodec;
 
 /** The laws of merging, told without a word of how merging is done. */
 final class MergeLaws {
@@ -137,26 +137,27 @@ final class MergeLaws {
       String at, Versions v, Merged merged, BoardMap side, boolean mine) {
     BoardMap decided = decided(merged.map(), mine ? Decisions.Side.MINE : Decisions.Side.THEIRS);
     pinsAreWhereThisSideHasThem(at, v.base(), side, decided, inClash(merged));
-    for (Shelf<?, ?> shelf : Shelf.all()) {
-      if (!shelf.name().equals("nets") && !shelf.name().equals("clashes")) {
-        entriesAreThere(at, shelf, v.base(), side, decided);
+    for (TableCodec<?, ?> codec : TableCodec.all()) {
+      if (!codec.name().equals("nets") && !codec.name().equals("clashes")) {
+        entriesAreThere(at, codec, v.base(), side, decided);
       }
     }
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> void entriesAreThere(
-      String at, Shelf<K, V> shelf, BoardMap base, BoardMap side, BoardMap decided) {
+      String at, TableCodec<K, V> codec, BoardMap base, BoardMap side, BoardMap decided) {
     Set<String> texts = new HashSet<>();
     // two new nets of one name are told apart by a number behind it
-    shelf
+    codec
+        .table()
         .of(decided)
-        .forEach(entry -> facts(shelf, entry).forEach(f -> texts.add(f.replaceAll("~\\d+", ""))));
+        .forEach(entry -> facts(codec, entry).forEach(f -> texts.add(f.replaceAll("~\\d+", ""))));
     Set<String> ofAnyNet = new HashSet<>();
-    shelf.of(base).forEach(entry -> facts(shelf, entry).forEach(f -> ofAnyNet.add(ofAny(f))));
-    for (V entry : shelf.of(side)) {
+    codec.table().of(base).forEach(entry -> facts(codec, entry).forEach(f -> ofAnyNet.add(ofAny(f))));
+    for (V entry : codec.table().of(side)) {
       Set<String> before = new TreeSet<>();
-      shelf.of(base).find(entry.key()).ifPresent(b -> before.addAll(facts(shelf, b)));
-      for (String fact : facts(shelf, entry)) {
+      codec.table().of(base).find(entry.key()).ifPresent(b -> before.addAll(facts(codec, b)));
+      for (String fact : facts(codec, entry)) {
         if (!before.contains(fact) && !texts.contains(fact.replaceAll("~\\d+", ""))) {
           // a side that joined two nets says nothing new of the labels it took along
           if (!joinedAway(fact, base, side, decided) && !ofAnyNet.contains(ofAny(fact))) {
@@ -179,12 +180,12 @@ final class MergeLaws {
 
   /** One fact for each field of an entry, and for each who stands for it. */
   private static <K extends Comparable<? super K>, V extends Keyed<K>> Set<String> facts(
-      Shelf<K, V> shelf, V entry) {
+      TableCodec<K, V> codec, V entry) {
     Set<String> facts = new TreeSet<>();
     // labels of nets are told apart by number only, so the number is no fact
     String key =
-        entry instanceof Placement p ? p.picture() + " " + p.subject() : shelf.keyText(entry.key());
-    shelf
+        entry instanceof Placement p ? p.picture() + " " + p.subject() : codec.keyText(entry.key());
+    codec
         .json(entry)
         .fields()
         .forEach(
@@ -194,7 +195,7 @@ final class MergeLaws {
               }
               for (var one :
                   field.equals("evidence") ? FieldMerge.entries(value) : List.of(value)) {
-                facts.add(shelf.name() + " " + key + " " + field + " " + one.compact());
+                facts.add(codec.name() + " " + key + " " + field + " " + one.compact());
               }
             });
     return facts;

@@ -18,22 +18,21 @@ import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Clash;
+import org.relegend.map.ConfirmPlacement;
 import org.relegend.map.Designator;
 import org.relegend.map.Edit;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.NetEdits;
 import org.relegend.map.NetId;
-import org.relegend.map.PartEdits;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Potential;
 import org.relegend.map.Side;
@@ -62,11 +61,11 @@ class MergeTest {
   }
 
   private static Edit value(BoardMap map, String value) {
-    return new PartEdits.PutPart(map.part(R1).orElseThrow().withValue(value));
+    return MapTables.PARTS.put(map.part(R1).orElseThrow().withValue(value));
   }
 
   private static Edit place(double x, Attestation by) {
-    return new PlacementEdits.Place(new Placement(TOP, Subject.of(R1), new Point(x, 5), by));
+    return MapTables.PLACEMENTS.put(new Placement(TOP, Subject.of(R1), new Point(x, 5), by));
   }
 
   private static List<String> abouts(Merged merged) {
@@ -84,7 +83,7 @@ class MergeTest {
   void changedByOne_isTaken_alsoWhereTheOtherChangedAnotherField() {
     BoardMap mine = after(BASE, value(BASE, "5k6"));
     BoardMap theirs =
-        after(BASE, new PartEdits.PutPart(BASE.part(R1).orElseThrow().withNote("runs warm")));
+        after(BASE, MapTables.PARTS.put(BASE.part(R1).orElseThrow().withNote("runs warm")));
     Merged merged = Merge.of(BASE, mine, theirs);
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().part(R1).orElseThrow().value()).isEqualTo("5k6");
@@ -113,7 +112,7 @@ class MergeTest {
     BoardMap later =
         after(
             merged.map(),
-            new PartEdits.PutPart(merged.map().part(R1).orElseThrow().withNote("hot")));
+            MapTables.PARTS.put(merged.map().part(R1).orElseThrow().withNote("hot")));
     BoardMap decided =
         Decisions.edit(later, later.clashes().at(0), Decisions.Side.THEIRS).applyTo(later);
     assertThat(decided.part(R1).orElseThrow().note()).isEqualTo("hot");
@@ -125,7 +124,7 @@ class MergeTest {
     BoardMap mine =
         after(
             BASE,
-            new PartEdits.PutPart(
+            MapTables.PARTS.put(
                 BASE.part(R1).orElseThrow().withDesignator(new Designator("R9"))));
     Merged merged = Merge.of(BASE, mine, after(BASE, place(7, BEN)));
     assertThat(merged.clashes()).isEmpty();
@@ -137,14 +136,14 @@ class MergeTest {
   @Test
   void removedByOne_placedByTheOther_isOneClashOfAllThatGoesWithIt() throws Exception {
     Merged merged =
-        Merge.of(BASE, after(BASE, new PartEdits.RemovePart(R1)), after(BASE, place(7, BEN)));
+        Merge.of(BASE, after(BASE, MapTables.PARTS.remove(R1)), after(BASE, place(7, BEN)));
     assertThat(merged.clashes()).hasSize(1);
     assertThat(merged.map().parts().has(R1)).isFalse();
     assertThat(merged.map().placements()).isEmpty();
     BoardMap theirs = MergeLaws.decided(merged.map(), Decisions.Side.THEIRS);
     assertThat(theirs).isEqualTo(after(BASE, place(7, BEN)));
     assertThat(MergeLaws.decided(merged.map(), Decisions.Side.MINE))
-        .isEqualTo(after(BASE, new PartEdits.RemovePart(R1)));
+        .isEqualTo(after(BASE, MapTables.PARTS.remove(R1)));
   }
 
   @Test
@@ -155,8 +154,8 @@ class MergeTest {
     Merged merged =
         Merge.of(
             base,
-            after(base, new PlacementEdits.Confirm(key, cleo)),
-            after(base, new PlacementEdits.Confirm(key, BEN)));
+            after(base, new ConfirmPlacement(key, cleo)),
+            after(base, new ConfirmPlacement(key, BEN)));
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().placements().at(0).evidence()).containsExactly(ADA, cleo, BEN);
   }
@@ -164,7 +163,7 @@ class MergeTest {
   @Test
   void movedByOne_confirmedWhereItWasByTheOther_isAClash() {
     BoardMap base = after(BASE, place(7, ADA));
-    BoardMap mine = after(base, new PlacementEdits.Confirm(base.placements().at(0).key(), BEN));
+    BoardMap mine = after(base, new ConfirmPlacement(base.placements().at(0).key(), BEN));
     Merged merged = Merge.of(base, mine, after(base, place(90, ADA)));
     assertThat(abouts(merged)).containsExactly("place of R1 on component");
     assertThat(merged.map().placements()).isEqualTo(mine.placements());
@@ -217,7 +216,7 @@ class MergeTest {
     BoardMap mine = after(BASE, new NetEdits.MergeNets(new NetId("VP"), MID));
     Potential mains = new Potential(Potential.Nature.MAINS, 230);
     BoardMap theirs =
-        after(BASE, new NetEdits.PutNet(BASE.net(MID).orElseThrow().withPotential(mains)));
+        after(BASE, MapTables.NETS.put(BASE.net(MID).orElseThrow().withPotential(mains)));
     Merged merged = Merge.of(BASE, mine, theirs);
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().net(new NetId("VP")).orElseThrow().potential()).isEqualTo(mains);
@@ -233,9 +232,9 @@ class MergeTest {
             List.of(new Point(0, 0), new Point(9, 0), new Point(9, 9)),
             "",
             List.of(ADA));
-    BoardMap base = after(BASE, new PictureEdits.PutZone(zone));
+    BoardMap base = after(BASE, MapTables.ZONES.put(zone));
     BoardMap mine = after(base, place(7, ADA));
-    BoardMap theirs = after(base, new PictureEdits.RemoveZone(zone.id()));
+    BoardMap theirs = after(base, MapTables.ZONES.remove(zone.id()));
     for (Merged merged : List.of(Merge.of(base, mine, theirs), Merge.of(base, theirs, mine))) {
       assertThat(merged.map().zones()).hasSize(1);
       assertThat(merged.clashes()).hasSize(1);
@@ -257,9 +256,9 @@ class MergeTest {
   void aHazardZoneMadeSmallerOrOfAnotherKindByOne_isAskedAbout_andStaysUntilThen()
       throws Exception {
     HazardZone drawn = zone(HazardZone.Kind.MAINS, 9);
-    BoardMap base = after(BASE, new PictureEdits.PutZone(drawn));
+    BoardMap base = after(BASE, MapTables.ZONES.put(drawn));
     for (HazardZone less : List.of(zone(HazardZone.Kind.MAINS, 8), zone(HazardZone.Kind.HOT, 12))) {
-      BoardMap changed = after(base, new PictureEdits.PutZone(less));
+      BoardMap changed = after(base, MapTables.ZONES.put(less));
       for (BoardMap other : List.of(base, after(base, place(7, ADA)))) {
         Merged merged = Merge.of(base, other, changed);
         assertThat(merged.clashes()).hasSize(1);
@@ -276,8 +275,8 @@ class MergeTest {
   @Test
   void aPhotoWithAHazardZoneRemovedByOne_isAskedAbout_theZoneAndPlacesWithIt() throws Exception {
     BoardMap base =
-        after(BASE, place(7, ADA), new PictureEdits.PutZone(zone(HazardZone.Kind.MAINS, 9)));
-    BoardMap without = after(base, new PictureEdits.RemovePicture(TOP));
+        after(BASE, place(7, ADA), MapTables.ZONES.put(zone(HazardZone.Kind.MAINS, 9)));
+    BoardMap without = after(base, MapTables.PICTURES.remove(TOP));
     BoardMap worked = after(base, value(base, "6k8"));
     for (BoardMap other : List.of(base, worked)) {
       Merged merged = Merge.of(base, other, without);
@@ -302,10 +301,10 @@ class MergeTest {
 
   @Test
   void aHazardZoneMadeLargerByOne_isTaken() {
-    BoardMap base = after(BASE, new PictureEdits.PutZone(zone(HazardZone.Kind.MAINS, 9)));
+    BoardMap base = after(BASE, MapTables.ZONES.put(zone(HazardZone.Kind.MAINS, 9)));
     HazardZone larger = zone(HazardZone.Kind.MAINS, 12);
     BoardMap mine = after(base, place(7, ADA));
-    Merged merged = Merge.of(base, mine, after(base, new PictureEdits.PutZone(larger)));
+    Merged merged = Merge.of(base, mine, after(base, MapTables.ZONES.put(larger)));
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().zones()).containsExactly(larger);
   }
@@ -322,8 +321,8 @@ class MergeTest {
             "",
             List.of(ADA));
     BoardMap base =
-        after(BASE, new PictureEdits.PutZone(zone)).withInfo(new MapInfo("t", "", "", "A", ""));
-    BoardMap without = after(base, new PictureEdits.RemoveZone(zone.id()));
+        after(BASE, MapTables.ZONES.put(zone)).withInfo(new MapInfo("t", "", "", "A", ""));
+    BoardMap without = after(base, MapTables.ZONES.remove(zone.id()));
     BoardMap later = base.withInfo(new MapInfo("t", "", "", "B", ""));
     for (Merged merged : List.of(Merge.of(base, base, without), Merge.of(base, without, base))) {
       assertThat(merged.map().zones()).hasSize(1);
@@ -344,10 +343,10 @@ class MergeTest {
   @Test
   void aBoardThatOneRemoved_staysWhereTheOtherPutAPartOnIt() {
     BoardId supply = new BoardId("supply");
-    BoardMap base = BASE.withBoards(BASE.boards().with(Board.named(supply)));
-    BoardMap mine = after(base, new PictureEdits.RemoveBoard(supply));
+    BoardMap base = BASE.with(MapTables.BOARDS, BASE.boards().with(Board.named(supply)));
+    BoardMap mine = after(base, MapTables.BOARDS.remove(supply));
     BoardMap theirs =
-        after(base, new PartEdits.PutPart(twoPin("R7", "resistor", "1k").withBoard(supply)));
+        after(base, MapTables.PARTS.put(twoPin("R7", "resistor", "1k").withBoard(supply)));
     Merged merged = Merge.of(base, mine, theirs);
     assertThat(merged.map().boards().has(supply)).isTrue();
     assertThat(abouts(merged)).containsExactly("whether supply is there");
@@ -367,7 +366,7 @@ class MergeTest {
             1000,
             800);
     BoardMap mine = after(BASE, place(7, ADA));
-    BoardMap theirs = after(BASE.withPictures(BASE.pictures().with(other)), place(300, BEN));
+    BoardMap theirs = after(BASE.with(MapTables.PICTURES, BASE.pictures().with(other)), place(300, BEN));
     Merged merged = Merge.of(mine, theirs);
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().pictures()).hasSize(3);

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.EditHistory;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.RandomEdits;
@@ -117,7 +118,7 @@ final class PackFuzz {
     EditHistory history = new EditHistory(BoardMapSamples.generated(random.nextInt(50), 4, 2));
     RandomEdits.applySome(history, random.nextInt(50));
     BoardMap map = history.current();
-    return map.withPictures(
+    return map.with(MapTables.PICTURES, 
         map.pictures()
             .with(
                 new Photo(
@@ -139,7 +140,7 @@ final class PackFuzz {
     if (where == 0) {
       Photo told = (Photo) map.picture(new PictureId("p")).orElseThrow();
       map =
-          map.withPictures(
+          map.with(MapTables.PICTURES, 
               map.pictures()
                   .with(
                       new Photo(

@@ -33,8 +33,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.ConfirmPlacement;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
@@ -77,7 +79,7 @@ class PackTest {
     byte[] page = ("%PDF-1.4 " + String.join(" ", PRIVATE)).getBytes(StandardCharsets.UTF_8);
     BoardMap map = BoardMapSamples.divider();
     map =
-        map.withPictures(
+        map.with(MapTables.PICTURES, 
             map.pictures()
                 .with(photo("component", "photos/component.jpg", jpeg))
                 .with(photo("second", "photos/second.jpg", progressive))
@@ -91,11 +93,11 @@ class PackTest {
     Attestation owner =
         new Attestation(Evidence.MEASURED, PRIVATE.get(0), NOON, "unit of " + PRIVATE.get(3));
     map =
-        map.withPlacements(
+        map.with(MapTables.PLACEMENTS, 
                 map.placements()
                     .with(new Placement(TOP, Subject.parse("R1"), new Point(5, 5), owner))
                     .with(new Placement(PAGE, Subject.parse("R1"), new Point(9, 9), owner)))
-            .withParts(map.parts().with(map.parts().at(0).withNote(String.join("\n", PRIVATE))))
+            .with(MapTables.PARTS, map.parts().with(map.parts().at(0).withNote(String.join("\n", PRIVATE))))
             .withInfo(
                 new org.relegend.map.MapInfo(
                     "Sample", "", "", "", PRIVATE.get(1) + PRIVATE.get(4)));
@@ -283,7 +285,7 @@ class PackTest {
               List.of(new Point(1, 1), new Point(9, 1), new Point(9, 9)),
               "",
               List.of(BoardMapSamples.says(Evidence.SEEN)));
-      open.save(open.map().withZones(Table.of(List.of(zone))));
+      open.save(open.map().with(MapTables.ZONES, Table.of(List.of(zone))));
     }
     PackOptions without =
         new PackOptions(Optional.of(Set.of(TOP)), false, false, false, Map.of(), List.<String>of());
@@ -355,8 +357,8 @@ class PackTest {
       BoardMap base = unpack.map();
       Placement.Key key = new Placement.Key(TOP, Subject.parse("R1"), 1);
       Attestation cleo = new Attestation(Evidence.BEEPED, "Cleo", NOON.plusSeconds(9));
-      BoardMap theirs = new org.relegend.map.PlacementEdits.Confirm(key, cleo).applyTo(base);
-      theirs = theirs.withParts(theirs.parts().with(theirs.parts().at(0).withValue("5k6")));
+      BoardMap theirs = new ConfirmPlacement(key, cleo).applyTo(base);
+      theirs = theirs.with(MapTables.PARTS, theirs.parts().with(theirs.parts().at(0).withValue("5k6")));
       Merged merged = Merge.of(base, mine.map(), theirs);
       assertThat(merged.clashes()).isEmpty();
       assertThat(merged.map().parts().at(0).value()).isEqualTo("5k6");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.PictureId;
 
@@ -13,7 +14,7 @@ class PageSizesTest {
   private static BoardMap withPage(double height) {
     BoardMap map = BoardMapSamples.divider();
     PictureId id = new PictureId("page-1");
-    return map.withPictures(
+    return map.with(MapTables.PICTURES, 
         map.pictures().with(new Page(id, "One", "pages/a.pdf", 1, "a".repeat(64), 595, height)));
   }
 

@@ -11,6 +11,7 @@ import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
@@ -23,7 +24,7 @@ class TrustTest {
 
   private static BoardMap map() {
     BoardMap map = BoardMapSamples.divider(); // four pins on nets, inferred by "test"
-    return map.withPlacements(
+    return map.with(MapTables.PLACEMENTS, 
         map.placements()
             .with(new Placement(TOP, Subject.parse("R1"), new Point(1, 1), ADA))
             .with(new Placement(TOP, Subject.parse("R2"), new Point(2, 2), ADA).confirmedBy(BEN)));

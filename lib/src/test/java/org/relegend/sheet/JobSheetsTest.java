@@ -24,6 +24,7 @@ import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Intake;
 import org.relegend.bench.Job;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.MapLink;
 import org.relegend.bench.Reading;
@@ -79,20 +80,20 @@ class JobSheetsTest {
                 "",
                 "",
                 NOON))
-        .withConditions(
+        .with(JobTable.CONDITIONS, 
             Table.of(
                 List.of(
                     condition("C102", State.REPLACED, "10u 50V", ""),
                     condition("U101", State.RESOLDERED, "", "7829"),
                     condition("U102", State.REPLACED, "", "9114"))))
-        .withReadings(Table.of(readings))
-        .withHypotheses(
+        .with(JobTable.READINGS, Table.of(readings))
+        .with(JobTable.HYPOTHESES, 
             Table.of(
                 List.of(
                     hypothesis(1, "U102", "is broken", Hypothesis.Result.DISPROVED),
                     hypothesis(2, "C102", "leaks", Hypothesis.Result.CAUSE))))
-        .withChecklist(Table.of(List.of(new CheckMark(CheckStep.LEAKAGE, "0.1 mA", "K", REPAIRED))))
-        .withLog(
+        .with(JobTable.CHECKLIST, Table.of(List.of(new CheckMark(CheckStep.LEAKAGE, "0.1 mA", "K", REPAIRED))))
+        .with(JobTable.LOG, 
             Table.of(
                 List.of(
                     entry(1, LogEntry.Kind.NOTE, "Second thoughts about the socket", NOON),
@@ -196,10 +197,10 @@ class JobSheetsTest {
     List<Reading> asItCame =
         job.readings().stream().filter(reading -> reading.taken().equals(NOON)).toList();
     Job open =
-        job.withLog(Table.empty())
-            .withReadings(Table.of(asItCame))
-            .withConditions(Table.empty())
-            .withHypotheses(Table.empty());
+        job.with(JobTable.LOG, Table.empty())
+            .with(JobTable.READINGS, Table.of(asItCame))
+            .with(JobTable.CONDITIONS, Table.empty())
+            .with(JobTable.HYPOTHESES, Table.empty());
     Printed printed =
         new JobSheets(open, Circuit.of(folder.map()), folder::fileOf, ZoneOffset.UTC)
             .print(JobSheets.Copy.SHOP, Paper.A4, NOON);
@@ -273,7 +274,7 @@ class JobSheetsTest {
     List<Reading> before = found.readings().stream().filter(r -> r.taken().equals(NOON)).toList();
     JobFacts facts =
         JobFacts.of(
-            found.withReadings(Table.of(before)).withLog(Table.empty()), circuit, ZoneOffset.UTC);
+            found.with(JobTable.READINGS, Table.of(before)).with(JobTable.LOG, Table.empty()), circuit, ZoneOffset.UTC);
     assertThat(facts.comparedWith(new NetId("B_DOUT"))).startsWith("the map: ");
     assertThat(facts.comparedWith(new NetId("A_DOUT"))).isEqualTo("the twin");
     assertThat(shop).contains("compared with the map").contains("the twin");

@@ -34,6 +34,7 @@ import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
@@ -110,7 +111,7 @@ class MapSheetsTest {
             List.of(new Point(500, 500), new Point(1500, 500), new Point(1500, 1500)),
             "",
             List.of(BoardMapSamples.says(Evidence.SEEN)));
-    try (Sheets sheets = new Sheets(of(map.withZones(Table.of(List.of(zone)))).pdf())) {
+    try (Sheets sheets = new Sheets(of(map.with(MapTables.ZONES, Table.of(List.of(zone)))).pdf())) {
       return sheets.text(sheets.pageOf("Where it can hurt"));
     }
   }
@@ -125,7 +126,7 @@ class MapSheetsTest {
     Placement inside =
         new Placement(
             BoardMapSamples.TOP, pin, new Point(1200, 800), BoardMapSamples.says(Evidence.SEEN));
-    BoardMap placed = map.withPlacements(map.placements().with(inside));
+    BoardMap placed = map.with(MapTables.PLACEMENTS, map.placements().with(inside));
     assertThat(dangers(placed, "MID")).isEmpty();
     HazardZone zone =
         new HazardZone(
@@ -135,7 +136,7 @@ class MapSheetsTest {
             List.of(new Point(500, 500), new Point(1500, 500), new Point(1500, 1500)),
             "",
             List.of(BoardMapSamples.says(Evidence.SEEN)));
-    BoardMap zoned = placed.withZones(Table.of(List.of(zone)));
+    BoardMap zoned = placed.with(MapTables.ZONES, Table.of(List.of(zone)));
     assertThat(dangers(zoned, "MID")).containsExactly(HazardZone.Kind.MAINS);
     assertThat(dangers(zoned, "0V")).isEmpty();
   }

@@ -24,6 +24,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.NetId;
 import org.relegend.map.Photo;
 import org.relegend.map.PinRef;
@@ -72,7 +73,7 @@ class MarksTest {
       pins.add(name + ".1");
       Subject pad = Subject.of(PinRef.parse(name + ".1"));
       map =
-          map.withPlacements(
+          map.with(MapTables.PLACEMENTS, 
               map.placements()
                   .with(new Placement(BoardMapSamples.TOP, pad, pads.get(i), says(Evidence.SEEN))));
     }
@@ -80,7 +81,7 @@ class MarksTest {
     Files.createDirectories(folder.resolve("photos"));
     Files.write(folder.resolve("photos/top.png"), Sheets.png(photo));
     return BoardMapSamples.with(map, BoardMapSamples.net("N", pins.toArray(String[]::new)))
-        .withPictures(
+        .with(MapTables.PICTURES, 
             map.pictures()
                 .with(
                     new Photo(
@@ -93,7 +94,7 @@ class MarksTest {
                         BoardMapSamples.DIGEST,
                         width,
                         height)))
-        .withZones(map.zones().withAll(zones));
+        .with(MapTables.ZONES, map.zones().withAll(zones));
   }
 
   private Sheets printed(BoardMap map) {

@@ -22,6 +22,7 @@ import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
@@ -56,12 +57,12 @@ final class FullMap {
     BoardMap map = BoardMapSamples.divider();
     List<Point> corners = List.of(new Point(1, 2), new Point(30.25, 2), new Point(1e-3, 44));
     return map.withInfo(new MapInfo("T / '1'", "Maker", "Model", "B", "line one\nline two"))
-        .withBoards(
+        .with(MapTables.BOARDS, 
             Table.of(
                 List.of(
                     new Board(MAIN, "Main board", "2", 200.5, 120, "a note"),
                     Board.named(new BoardId("supply")))))
-        .withPictures(
+        .with(MapTables.PICTURES, 
             map.pictures()
                 .with(
                     new Photo(
@@ -74,11 +75,11 @@ final class FullMap {
                         "ab".repeat(32),
                         4000,
                         3000)))
-        .withChannels(
+        .with(MapTables.CHANNELS, 
             Table.of(List.of(new Channel("A", "Left", ""), new Channel("B", "", "second"))))
-        .withParts(map.parts().withAll(List.of(dual(), connector("J1"), connector("J2"))))
-        .withNets(map.nets().with(supply()))
-        .withPlacements(
+        .with(MapTables.PARTS, map.parts().withAll(List.of(dual(), connector("J1"), connector("J2"))))
+        .with(MapTables.NETS, map.nets().with(supply()))
+        .with(MapTables.PLACEMENTS, 
             Table.of(
                 List.of(
                     new Placement(TOP, Subject.of(DUAL), 1, new Point(7, 8.5), corners, both()),
@@ -91,16 +92,16 @@ final class FullMap {
                         List.of(),
                         both()),
                     new Placement(PAGE, Subject.parse("U1/gang 2"), new Point(9, 9), KIM))))
-        .withTwins(
+        .with(MapTables.TWINS, 
             Table.of(List.of(new TwinPair(Subject.parse("R2.1"), Subject.parse("R1.1"), both()))))
-        .withDiscrepancies(
+        .with(MapTables.DISCREPANCIES, 
             Table.of(
                 List.of(
                     new Discrepancy(
                         Subject.parse("R1.1"), Discrepancy.Aspect.NET, "", both(), "not drawn"),
                     new Discrepancy(
                         Subject.parse("R1"), Discrepancy.Aspect.VALUE, "4k7", both(), ""))))
-        .withZones(
+        .with(MapTables.ZONES, 
             Table.of(
                 List.of(
                     new HazardZone(
@@ -110,8 +111,8 @@ final class FullMap {
                         corners,
                         "C9",
                         both()))))
-        .withMatings(Table.of(List.of(new Mating(new PartId("J2"), new PartId("J1")))))
-        .withDeviations(
+        .with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J2"), new PartId("J1")))))
+        .with(MapTables.DEVIATIONS, 
             Table.of(
                 List.of(
                     new Deviation(
@@ -126,12 +127,12 @@ final class FullMap {
                         Deviation.Cause.DESIGN,
                         both(),
                         ""))))
-        .withLineUps(
+        .with(MapTables.LINE_UPS, 
             Table.of(
                 List.of(
                     pairs("solder", PicturePairs.Found.CLICKED),
                     pairs("closer", PicturePairs.Found.AUTOMATIC))))
-        .withClashes(
+        .with(MapTables.CLASHES, 
             Table.of(
                 List.of(
                     new Clash(

@@ -23,10 +23,58 @@ class JournalTextTest {
 
   @Test
   void everyKindOfEdit_hasAFormAndASample() {
-    Set<Class<?>> kinds = Set.of(Edit.class.getPermittedSubclasses());
-    assertThat(EditShapes.known()).hasSizeGreaterThan(20).isEqualTo(kinds);
+    assertThat(EditShapes.known()).hasSizeGreaterThan(30);
+    assertThat(EditSamples.all().stream().map(JournalTextTest::word).collect(Collectors.toSet()))
+        .isEqualTo(EditShapes.known());
     assertThat(EditSamples.all().stream().map(Edit::getClass).collect(Collectors.toSet()))
-        .isEqualTo(kinds);
+        .isEqualTo(Set.of(Edit.class.getPermittedSubclasses()));
+  }
+
+  /** The words stand in journals that were left behind, so they never change. */
+  @Test
+  void wordsOfEdits_areThoseOfTheFirstForm() {
+    assertThat(EditShapes.known())
+        .contains(
+            "put-board",
+            "remove-board",
+            "put-picture",
+            "remove-picture",
+            "put-zone",
+            "remove-zone",
+            "put-pairs",
+            "remove-pairs",
+            "put-part",
+            "remove-part",
+            "put-channel",
+            "remove-channel",
+            "put-mating",
+            "remove-mating",
+            "declare-twin",
+            "remove-twin",
+            "put-deviation",
+            "remove-deviation",
+            "put-net",
+            "remove-net",
+            "join-pins",
+            "move-pin",
+            "detach-pin",
+            "merge-nets",
+            "put-discrepancy",
+            "remove-discrepancy",
+            "place",
+            "unplace",
+            "confirm",
+            "put-clash",
+            "remove-clash",
+            "change-info",
+            "group");
+  }
+
+  private static String word(Edit edit) {
+    byte[] line = JournalText.write(new JournalLine(NOON, new JournalLine.Made(edit)));
+    String text = new String(line, StandardCharsets.UTF_8);
+    String from = text.substring(text.indexOf("{\"edit\":\"") + 9);
+    return from.substring(0, from.indexOf('"'));
   }
 
   static List<Edit> edits() {

@@ -15,6 +15,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.EditHistory;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -50,7 +51,7 @@ class MapFormatTest {
     byte[] first = MapFormat.write(map);
     assertThat(MapFormat.write(MapFormat.read(first, PATH))).isEqualTo(first);
     BoardMap remade =
-        map.withParts(Table.of(List.copyOf(map.parts()))).withNets(Table.of(map.nets()));
+        map.with(MapTables.PARTS, Table.of(List.copyOf(map.parts()))).with(MapTables.NETS, Table.of(map.nets()));
     assertThat(MapFormat.write(remade)).isEqualTo(first);
   }
 
@@ -86,7 +87,7 @@ class MapFormatTest {
     Placement before = map.placements().at(map.placements().size() / 2);
     Attestation seen = new Attestation(Evidence.SEEN, "kim", BoardMapSamples.NOON);
     Placement after = before.movedTo(new Point(1.5, 2.25), seen);
-    BoardMap moved = map.withPlacements(map.placements().with(after));
+    BoardMap moved = map.with(MapTables.PLACEMENTS, map.placements().with(after));
     assertThat(changedLines(map, moved)).isEqualTo(3);
     assertThat(text(moved)).contains("      \"x\": 1.5,\n      \"y\": 2.25,\n");
   }
@@ -95,7 +96,7 @@ class MapFormatTest {
   void write_afterChangingOneValue_changesOneLine() {
     BoardMap map = BoardMapSamples.random(3);
     BoardMap changed =
-        map.withParts(map.parts().with(map.part(new PartId("R2")).orElseThrow().withValue("9k1")));
+        map.with(MapTables.PARTS, map.parts().with(map.part(new PartId("R2")).orElseThrow().withValue("9k1")));
     assertThat(changedLines(map, changed)).isEqualTo(1);
   }
 
@@ -110,7 +111,7 @@ class MapFormatTest {
               Subject.of(new PartId("R1")),
               new Point(x, -0.0),
               BoardMapSamples.says(Evidence.SEEN));
-      BoardMap placed = map.withPlacements(Table.of(List.of(placement)));
+      BoardMap placed = map.with(MapTables.PLACEMENTS, Table.of(List.of(placement)));
       assertThat(MapFormat.read(MapFormat.write(placed), PATH)).isEqualTo(placed);
       assertThat(text(placed)).contains("\"y\": 0,");
     }

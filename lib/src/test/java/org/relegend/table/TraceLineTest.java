@@ -18,6 +18,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapIndex;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -122,7 +123,7 @@ class TraceLineTest {
   @Test
   void joiningANewNameOfANet_keepsWhatWasKnownOfIt() throws TraceException, EditRefusedException {
     BoardMap map = divider();
-    map = map.withNets(map.nets().with(map.nets().at(1).withChannel("A").withNote("rail")));
+    map = map.with(MapTables.NETS, map.nets().with(map.nets().at(1).withChannel("A").withNote("rail")));
     Net known = map.nets().at(1);
     Trace trace = trace("NEW " + known.pins().get(0), map);
     assertThat(trace.edit().steps()).isEmpty();

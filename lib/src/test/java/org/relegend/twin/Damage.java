@@ -14,10 +14,10 @@ import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetEdits;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
@@ -132,9 +132,9 @@ record Damage(BoardMap map, String first, String second) {
   BoardMap damage(BoardMap before, PartId part, Random random) {
     try {
       return switch (random.nextInt(3)) {
-        case 0 -> new PartEdits.RemovePart(part).applyTo(before);
+        case 0 -> MapTables.PARTS.remove(part).applyTo(before);
         case 1 ->
-            new PartEdits.PutPart(before.part(part).orElseThrow().withValue("7.77"))
+            MapTables.PARTS.put(before.part(part).orElseThrow().withValue("7.77"))
                 .applyTo(before);
         default -> rewire(before, part, random);
       };

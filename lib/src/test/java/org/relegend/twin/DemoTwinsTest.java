@@ -16,6 +16,7 @@ import org.relegend.circuit.Circuit;
 import org.relegend.circuit.DemoMap;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Deviation;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
@@ -25,7 +26,7 @@ import org.relegend.map.TwinPair;
 /** The demo instrument's two channels, against the twins its own table names. */
 class DemoTwinsTest {
   private static final Map<String, String> TRUTH = truth();
-  private static final BoardMap BARE = DemoMap.map().withTwins(Table.empty());
+  private static final BoardMap BARE = DemoMap.map().with(MapTables.TWINS, Table.empty());
   private static final TwinSearch SEARCH = TwinSearch.of(Circuit.of(BARE));
 
   private static Map<String, String> truth() {
@@ -195,7 +196,7 @@ class DemoTwinsTest {
   @Test
   void aSeedWithoutAPlaceInTheCircuit_isRefused() {
     BoardMap map =
-        BARE.withParts(
+        BARE.with(MapTables.PARTS, 
             BARE.parts()
                 .with(
                     Part.named(

@@ -13,6 +13,7 @@ import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.IntStream;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -126,6 +127,6 @@ public final class PredictionTable {
               }
             });
     Collections.sort(kept, (a, b) -> a.key().compareTo(b.key()));
-    return map.withPlacements(Table.of(kept));
+    return map.with(MapTables.PLACEMENTS, Table.of(kept));
   }
 }

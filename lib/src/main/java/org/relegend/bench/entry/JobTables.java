@@ -13,6 +13,7 @@ import org.relegend.bench.EntryId;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
 import org.relegend.bench.State;
@@ -133,7 +134,7 @@ public final class JobTables {
         if (isThere(read.get())) {
           same++;
         } else {
-          steps.add(new JobEdit.PutReading(read.get()));
+          steps.add(JobTable.READINGS.put(read.get()));
           count++;
           next++;
         }
@@ -168,7 +169,7 @@ public final class JobTables {
       return Optional.empty();
     }
     Subject node = unit.netOf(at.get()).<Subject>map(Subject::of).orElse(at.get());
-    typed.get().limit().ifPresent(limit -> steps.add(new JobEdit.PutLimit(limit.at(node))));
+    typed.get().limit().ifPresent(limit -> steps.add(JobTable.LIMITS.put(limit.at(node))));
     return row.read(
         "conditions",
         text ->
@@ -325,7 +326,7 @@ public final class JobTables {
     if (there) {
       same++;
     } else {
-      steps.add(new JobEdit.PutCondition(condition));
+      steps.add(JobTable.CONDITIONS.put(condition));
       count++;
     }
   }

@@ -15,6 +15,7 @@ import org.relegend.bench.EntryId;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
@@ -93,7 +94,7 @@ class WrittenTablesTest {
             JobSamples.NOON));
     NodeLimit limit = new NodeLimit(Subject.parse("net:A_VB1"), 0, 0.005);
     Job job =
-        JobSamples.blank().withReadings(Table.of(readings)).withLimits(Table.of(List.of(limit)));
+        JobSamples.blank().with(JobTable.READINGS, Table.of(readings)).with(JobTable.LIMITS, Table.of(List.of(limit)));
     String text = WrittenTables.readings(job, CIRCUIT.map());
     Job again =
         JobTables.readings(
@@ -139,7 +140,7 @@ class WrittenTablesTest {
                 List.of(),
                 "",
                 JobSamples.NOON));
-    Job job = JobSamples.blank().withConditions(Table.of(conditions));
+    Job job = JobSamples.blank().with(JobTable.CONDITIONS, Table.of(conditions));
     String text = WrittenTables.conditions(job, CIRCUIT.map());
     Job again =
         JobTables.conditions(

@@ -10,6 +10,7 @@ import org.relegend.bench.Condition;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
 import org.relegend.bench.State;
@@ -39,7 +40,7 @@ final class RuleFixture {
   }
 
   static Job with(Job job, String part, State state, String code) {
-    return job.withConditions(
+    return job.with(JobTable.CONDITIONS, 
         job.conditions()
             .with(
                 new Condition(
@@ -55,7 +56,7 @@ final class RuleFixture {
 
   static Job ohms(Job job, String part, double ohms, boolean lifted) {
     Setting setting = new Setting("", Instrument.DIGITAL_METER, Setting.Power.OFF, lifted, "");
-    return job.withReadings(
+    return job.with(JobTable.READINGS, 
         job.readings()
             .with(
                 new Reading(

@@ -14,6 +14,7 @@ import org.relegend.bench.Boards;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
@@ -180,7 +181,7 @@ class RulesTest {
   }
 
   private static Job dropAt(Job job, double volts, Setting setting) {
-    return job.withReadings(
+    return job.with(JobTable.READINGS, 
         job.readings()
             .with(
                 new Reading(
@@ -328,7 +329,7 @@ class RulesTest {
     assertThat(usual.verdict(usual.netsRead().get(0))).isEqualTo(Verdict.GOOD);
     Subject at = Subject.of(usual.netsRead().get(0));
     Unit narrow =
-        board.job(job -> job.withLimits(job.limits().with(new NodeLimit(at, 0, 0.005)))).unit();
+        board.job(job -> job.with(JobTable.LIMITS, job.limits().with(new NodeLimit(at, 0, 0.005)))).unit();
     assertThat(narrow.verdict(narrow.netsRead().get(0))).isEqualTo(Verdict.BAD);
   }
 }

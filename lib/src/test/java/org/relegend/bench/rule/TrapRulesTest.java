@@ -17,6 +17,7 @@ import org.relegend.bench.DemoUnit;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
@@ -147,7 +148,7 @@ class TrapRulesTest {
   private static Unit at(String pin) {
     Job job = JobSamples.blank();
     return DemoUnit.unit(
-        job.withReadings(
+        job.with(JobTable.READINGS, 
             job.readings()
                 .with(
                     new Reading(
@@ -184,7 +185,7 @@ class TrapRulesTest {
             "clears",
             "",
             JobSamples.NOON);
-    Finding finding = only(DemoUnit.unit(job.withLog(job.log().with(entry))), "touch");
+    Finding finding = only(DemoUnit.unit(job.with(JobTable.LOG, job.log().with(entry))), "touch");
     assertThat(finding.blames()).hasSize(5); // itself and what sits beside it
     assertThat(finding.blames()).allMatch(blame -> blame.factor() < Blame.MEDIUM);
     assertThat(findings(DemoUnit.unit(job), "touch")).isEmpty();

@@ -11,6 +11,7 @@ import org.relegend.bench.JobSamples;
 import org.relegend.bench.rule.Unit;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
@@ -25,7 +26,7 @@ class BareMapTest {
         map.nets().stream()
             .map(net -> net.withPotential(Potential.UNKNOWN).withChannel(""))
             .toList();
-    return map.withNets(Table.of(nets)).withTwins(Table.empty());
+    return map.with(MapTables.NETS, Table.of(nets)).with(MapTables.TWINS, Table.empty());
   }
 
   /** The same readings of both channels, on a map that only knows parts and nets. */

@@ -22,6 +22,7 @@ import org.relegend.bench.EntryId;
 import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.State;
 import org.relegend.bench.rule.Unit;
@@ -117,7 +118,7 @@ class DemoStoriesTest {
   @Test
   void afterTheRepair_theNodesReadWell() throws Exception {
     Job repaired =
-        JOB.withLog(
+        JOB.with(JobTable.LOG, 
             JOB.log()
                 .with(
                     new LogEntry(
@@ -147,7 +148,7 @@ class DemoStoriesTest {
     Condition marked =
         new Condition(
             new PartId(part), EnumSet.of(state), "", "", "", List.of(), "", JobSamples.NOON);
-    assertThat(score(JOB.withConditions(JOB.conditions().with(marked)), part))
+    assertThat(score(JOB.with(JobTable.CONDITIONS, JOB.conditions().with(marked)), part))
         .isGreaterThan(1.5 * score(JOB, part));
   }
 
@@ -164,10 +165,10 @@ class DemoStoriesTest {
             "",
             "",
             JobSamples.NOON);
-    Job open = JOB.withHypotheses(JOB.hypotheses().with(leaks));
+    Job open = JOB.with(JobTable.HYPOTHESES, JOB.hypotheses().with(leaks));
     assertThat(score(open, "R106")).isEqualTo(score(JOB, "R106"));
     Job disproved =
-        open.withHypotheses(
+        open.with(JobTable.HYPOTHESES, 
             open.hypotheses().with(leaks.with(Hypothesis.Result.DISPROVED, "46.8k")));
     assertThat(score(disproved, "R106")).isLessThan(0.1 * score(JOB, "R106"));
     assertThat(disproved.hypotheses()).hasSize(1);
@@ -177,7 +178,7 @@ class DemoStoriesTest {
   @ParameterizedTest
   @ValueSource(strings = {"C102", "R106", "U102", "R118"})
   void looksAlone_clearNothing(String part) {
-    Job unseen = JOB.withConditions(JOB.conditions().without(new PartId(part)));
+    Job unseen = JOB.with(JobTable.CONDITIONS, JOB.conditions().without(new PartId(part)));
     Condition perfect =
         new Condition(
             new PartId(part),
@@ -188,7 +189,7 @@ class DemoStoriesTest {
             List.of(),
             "",
             JobSamples.NOON);
-    Job seen = unseen.withConditions(unseen.conditions().with(perfect));
+    Job seen = unseen.with(JobTable.CONDITIONS, unseen.conditions().with(perfect));
     assertThat(score(seen, part)).isCloseTo(score(unseen, part), within(1e-9));
   }
 
@@ -206,7 +207,7 @@ class DemoStoriesTest {
             "390k",
             "",
             JobSamples.NOON);
-    Job found = JOB.withHypotheses(JOB.hypotheses().with(drifted));
+    Job found = JOB.with(JobTable.HYPOTHESES, JOB.hypotheses().with(drifted));
     assertThat(Suspects.of(DemoUnit.unit(found)).suspects().get(0).part())
         .isEqualTo(new PartId("C102"));
     Hypothesis cause =
@@ -220,7 +221,7 @@ class DemoStoriesTest {
             "",
             "",
             JobSamples.NOON);
-    assertThat(found.withHypotheses(found.hypotheses().with(cause)).hypotheses())
+    assertThat(found.with(JobTable.HYPOTHESES, found.hypotheses().with(cause)).hypotheses())
         .extracting(Hypothesis::result)
         .containsExactly(Hypothesis.Result.FOUND, Hypothesis.Result.CAUSE);
   }
@@ -238,7 +239,7 @@ class DemoStoriesTest {
             List.of(),
             "",
             JobSamples.NOON);
-    Unit unit = DemoUnit.unit(JOB.withConditions(JOB.conditions().with(other)));
+    Unit unit = DemoUnit.unit(JOB.with(JobTable.CONDITIONS, JOB.conditions().with(other)));
     assertThat(unit.ohms(new PartId("R106"))).hasValue(100e3);
     assertThat(UNIT.ohms(new PartId("R106"))).hasValue(47e3);
   }
@@ -251,7 +252,7 @@ class DemoStoriesTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("faults")
   void eachFault_onTheReworkedUnit_isInTheFirstThree(String fault) {
-    Job job = DemoUnit.with(DemoUnit.hypotheses().get(fault)).withConditions(JOB.conditions());
+    Job job = DemoUnit.with(DemoUnit.hypotheses().get(fault)).with(JobTable.CONDITIONS, JOB.conditions());
     assertThat(
             Suspects.of(DemoUnit.unit(job)).suspects().stream()
                 .limit(3)
@@ -276,7 +277,7 @@ class DemoStoriesTest {
     }
     for (String part : List.of("C1", "F1", "T1", "SW1", "R1")) { // all of them on the mains
       job =
-          job.withConditions(
+          job.with(JobTable.CONDITIONS, 
               job.conditions()
                   .with(
                       new Condition(

@@ -13,6 +13,7 @@ import org.relegend.lineup.LinedUpMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.NetId;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
@@ -56,8 +57,8 @@ class PlacesTest {
             says(Evidence.SEEN));
     return board
         .map()
-        .withZones(Table.of(List.of(zone)))
-        .withPlacements(board.map().placements().with(pin));
+        .with(MapTables.ZONES, Table.of(List.of(zone)))
+        .with(MapTables.PLACEMENTS, board.map().placements().with(pin));
   }
 
   private static Places places(BoardMap map) {

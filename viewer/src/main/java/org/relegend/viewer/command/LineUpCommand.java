@@ -24,7 +24,7 @@ import org.relegend.lineup.Warning;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
-import org.relegend.map.PictureEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
@@ -114,7 +114,7 @@ final class LineUpCommand extends Answering {
                 .formatted(first.known().isEmpty() ? from : to));
       }
       Outcome outcome = outcome(opened.map(), first, second);
-      opened.save(new PictureEdits.PutPairs(kept(outcome)).applyTo(opened.map()));
+      opened.save(MapTables.LINE_UPS.put(kept(outcome)).applyTo(opened.map()));
       return told(outcome, true);
     }
   }

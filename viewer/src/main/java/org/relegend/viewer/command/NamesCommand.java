@@ -13,12 +13,12 @@ import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapIndex;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Part;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Subject;
 import org.relegend.scan.PageNames;
 import org.relegend.scan.PdfPages;
@@ -65,7 +65,7 @@ final class NamesCommand extends Answering {
         EditGroup group =
             new EditGroup(
                 "Place the names of " + shown.id(),
-                List.copyOf(placements.stream().map(PlacementEdits.Place::new).toList()));
+                List.copyOf(placements.stream().map(MapTables.PLACEMENTS::put).toList()));
         opened.save(group.applyTo(opened.map()));
       }
       return told(opened.map(), shown, found, placements.size());

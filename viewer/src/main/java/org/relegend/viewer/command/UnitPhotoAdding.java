@@ -5,18 +5,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.bench.Job;
-import org.relegend.bench.JobEdit;
 import org.relegend.bench.JobPhoto;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.OwnPhotos;
 import org.relegend.lineup.PhotoResult;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
+import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.MapIndex;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PicturePairs.Found;
 import org.relegend.scan.Intake;
 import org.relegend.scan.Matchable;
@@ -51,7 +52,7 @@ record UnitPhotoAdding(Path job, Path file, Intake.Shown shown, String closeUp) 
       Photo photo = taken(OwnPhotos.over(map, before.photos()));
       JobPhoto untied = JobPhoto.untied(photo, parts);
       Tie tie = parts.isEmpty() ? tied(untied, under) : new Tie(untied, "a close-up");
-      opened.save(new JobEdit.PutPhoto(tie.photo()).applyTo(before));
+      opened.save(JobTable.PHOTOS.put(tie.photo()).applyTo(before));
       return told(tie);
     }
   }
@@ -74,12 +75,8 @@ record UnitPhotoAdding(Path job, Path file, Intake.Shown shown, String closeUp) 
   }
 
   private Photo taken(BoardMap laid) throws PictureException, StoreException {
-    return new Intake(job, laid)
-        .photo(file, shown, Progress.UNWATCHED).steps().stream()
-            .filter(PictureEdits.PutPicture.class::isInstance)
-            .map(step -> (Photo) ((PictureEdits.PutPicture) step).picture())
-            .findFirst()
-            .orElseThrow();
+    EditGroup adding = new Intake(job, laid).photo(file, shown, Progress.UNWATCHED);
+    return (Photo) MapTables.PICTURES.putBy(adding.steps()).get(0);
   }
 
   private Tie tied(JobPhoto untied, MapFolder under) throws PictureException {

@@ -3,11 +3,12 @@ package org.relegend.viewer.session;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.map.BoardMap;
+import org.relegend.map.ConfirmPlacement;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Subject;
 
 /** What is done to the marked placements: moved, taken away, confirmed; each one edit. */
@@ -34,7 +35,7 @@ public final class Corrections implements Room {
     List<Edit> steps =
         moved.stream()
             .map(place -> place.movedTo(place.at().plus(dx, dy), hand.attests()))
-            .map(place -> (Edit) new PlacementEdits.Place(place))
+            .map(place -> (Edit) MapTables.PLACEMENTS.put(place))
             .toList();
     if (document.apply(group("Move", moved, steps))) {
       say(Notice.Kind.MOVED, Notice.Kind.MOVED_SEVERAL, moved);
@@ -56,7 +57,7 @@ public final class Corrections implements Room {
       return;
     }
     List<Edit> steps =
-        gone.stream().map(place -> (Edit) new PlacementEdits.Unplace(place.key())).toList();
+        gone.stream().map(place -> (Edit) MapTables.PLACEMENTS.remove(place.key())).toList();
     if (document.apply(group("Take away", gone, steps))) {
       hub.say(Notice.Kind.TAKEN_AWAY, gone.size());
     }
@@ -80,7 +81,7 @@ public final class Corrections implements Room {
     return document
         .carried(place.key())
         .map(carried -> (Edit) carried.confirmed(hand.attests()))
-        .orElseGet(() -> new PlacementEdits.Confirm(place.key(), hand.attests()));
+        .orElseGet(() -> new ConfirmPlacement(place.key(), hand.attests()));
   }
 
   /** What is marked, carried over or not. */

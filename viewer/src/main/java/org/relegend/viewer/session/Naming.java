@@ -8,10 +8,10 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
 import org.relegend.map.Edit;
 import org.relegend.map.MapIndex;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
 import org.relegend.map.PartId;
 import org.relegend.map.Pin;
 import org.relegend.map.PinRef;
@@ -72,14 +72,14 @@ public final class Naming {
 
   private Meaning newPart(String name, BoardId board) {
     Part part = fresh(name, board);
-    return new Meaning(Subject.of(part.id()), List.of(new PartEdits.PutPart(part)));
+    return new Meaning(Subject.of(part.id()), List.of(MapTables.PARTS.put(part)));
   }
 
   private Meaning newPin(String name, String number, BoardId board) {
     Part part = part(name).orElseGet(() -> fresh(name, board));
     List<Pin> pins = new ArrayList<>(part.pins());
     pins.add(new Pin(number, ""));
-    Edit grown = new PartEdits.PutPart(part.withPins(pins, part.sections()));
+    Edit grown = MapTables.PARTS.put(part.withPins(pins, part.sections()));
     return new Meaning(Subject.of(new PinRef(part.id(), number)), List.of(grown));
   }
 

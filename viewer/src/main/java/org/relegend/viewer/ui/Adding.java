@@ -9,9 +9,9 @@ import java.util.function.Consumer;
 import javax.swing.JFileChooser;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
-import org.relegend.map.PictureEdits;
 import org.relegend.scan.Intake;
 import org.relegend.scan.PhotoFile;
 import org.relegend.share.OwnScans;
@@ -212,10 +212,9 @@ final class Adding {
     } else if (before(sitting, edit).isPresent()) {
       sayThere(sitting, file, edit, before(sitting, edit).get());
     } else if (sitting.session().document().apply(edit)) {
-      edit.steps().stream()
-          .filter(PictureEdits.PutPicture.class::isInstance)
-          .map(step -> ((PictureEdits.PutPicture) step).picture().id())
+      pictures(edit).stream()
           .findFirst()
+          .map(Picture::id)
           .ifPresent(sitting.session().desk()::show);
     }
     next();
@@ -236,10 +235,7 @@ final class Adding {
   }
 
   private static List<Picture> pictures(EditGroup edit) {
-    return edit.steps().stream()
-        .filter(PictureEdits.PutPicture.class::isInstance)
-        .map(step -> ((PictureEdits.PutPicture) step).picture())
-        .toList();
+    return MapTables.PICTURES.putBy(edit.steps());
   }
 
   /** It is shown, and the copy that was made of it is gone again. */

@@ -7,9 +7,9 @@ import java.util.function.Consumer;
 import org.relegend.lineup.PhotoResult;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditGroup;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs.Spot;
 import org.relegend.scan.Intake;
@@ -73,11 +73,7 @@ final class UnitPhotoIntake {
   }
 
   private static Photo photo(EditGroup edit) {
-    return edit.steps().stream()
-        .filter(PictureEdits.PutPicture.class::isInstance)
-        .map(step -> (Photo) ((PictureEdits.PutPicture) step).picture())
-        .findFirst()
-        .orElseThrow();
+    return (Photo) MapTables.PICTURES.putBy(edit.steps()).get(0);
   }
 
   private void added(Photo photo, List<PartId> shows, Runnable next) {

@@ -16,6 +16,7 @@ import org.relegend.hazard.Cautions;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.hazard.SupplySketch;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Potential;
 import org.relegend.map.ZoneId;
 import org.relegend.store.MapFolder;
@@ -74,7 +75,7 @@ class HazardsCommandTest {
   @Test
   void unmarkedDanger_isToldAndExitCode1() throws StoreException, IOException {
     BoardMap demo = HazardMaps.demo();
-    Path folder = saved(demo.withZones(demo.zones().without(new ZoneId("mains-top"))));
+    Path folder = saved(demo.with(MapTables.ZONES, demo.zones().without(new ZoneId("mains-top"))));
     Shell.Run run = shell.run("hazards", folder);
     assertThat(run.code()).isEqualTo(ExitCode.DOES_NOT_HOLD);
     assertThat(run.out()).contains("UNMARKED: F1.1 on component at 450,180 lies in no mains zone.");

@@ -15,6 +15,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -61,7 +62,7 @@ class PredictCommandTest {
           kept.add(new Placement(PHOTO, subject, at, map.twins().at(0).evidence().get(0)));
         }
       }
-      opened.save(map.withPlacements(Table.of(kept)));
+      opened.save(map.with(MapTables.PLACEMENTS, Table.of(kept)));
     }
     return folder;
   }

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Table;
 import org.relegend.store.MapFolder;
 
@@ -27,7 +28,7 @@ class TwinsCommandTest {
     Path folder = Files.createDirectory(temp.resolve("map"));
     Files.copy(DEMO.resolve("map.json"), folder.resolve("map.json"));
     try (MapFolder opened = MapFolder.open(folder)) {
-      opened.save(opened.map().withTwins(Table.empty()));
+      opened.save(opened.map().with(MapTables.TWINS, Table.empty()));
     }
     return folder;
   }

@@ -20,6 +20,7 @@ import org.relegend.map.BoardMapSamples;
 import org.relegend.map.EditHistory;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
@@ -92,9 +93,9 @@ public final class Bench {
             BoardMapSamples.DIGEST,
             4000,
             3000);
-    map = map.withPictures(map.pictures().with(below));
+    map = map.with(MapTables.PICTURES, map.pictures().with(below));
     for (String kind : List.of("R%d01", "R%d02", "C%d02", "Q%d01")) {
-      map = map.withTwins(map.twins().with(twins(kind.formatted(1), kind.formatted(2))));
+      map = map.with(MapTables.TWINS, map.twins().with(twins(kind.formatted(1), kind.formatted(2))));
     }
     return map;
   }
@@ -115,7 +116,7 @@ public final class Bench {
   public static BoardMap placed(BoardMap map, PictureId on, String subject, double x, double y) {
     Placement placement =
         new Placement(on, Subject.parse(subject), new Point(x, y), says(Evidence.SEEN));
-    return map.withPlacements(map.placements().with(placement));
+    return map.with(MapTables.PLACEMENTS, map.placements().with(placement));
   }
 
   /** C102 and C202 with their nets, on page and photo. */
@@ -149,7 +150,7 @@ public final class Bench {
   }
 
   public static BoardMap with(BoardMap map, HazardZone zone) {
-    return map.withZones(map.zones().with(zone));
+    return map.with(MapTables.ZONES, map.zones().with(zone));
   }
 
   public void click(PictureId picture, double x, double y) {

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Spot;
 import org.relegend.map.Placement;
@@ -30,7 +31,7 @@ class CarriedTest {
     PicturePairs pairs =
         new PicturePairs(
             TOP, SOLDER, PicturePairs.Found.CLICKED, spots, List.of(says(Evidence.SEEN)));
-    return map.withLineUps(Table.of(List.of(pairs)));
+    return map.with(MapTables.LINE_UPS, Table.of(List.of(pairs)));
   }
 
   private static Spot spot(double x, double y) {

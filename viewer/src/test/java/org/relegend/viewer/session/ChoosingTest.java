@@ -16,6 +16,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapIndex;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
@@ -124,7 +125,7 @@ class ChoosingTest {
     Placement placement =
         new Placement(
             TOP, Subject.parse(part), 1, new Point(x, y), outline, List.of(says(Evidence.SEEN)));
-    return map.withPlacements(map.placements().with(placement));
+    return map.with(MapTables.PLACEMENTS, map.placements().with(placement));
   }
 
   @Test
@@ -186,7 +187,7 @@ class ChoosingTest {
     TwinPair halves =
         new TwinPair(Subject.parse("U9/X"), Subject.parse("U9/Y"), List.of(says(Evidence.MATCHED)));
     BoardMap map = BoardMapSamples.with(Bench.twoChannels(), dual);
-    map = map.withTwins(map.twins().with(halves));
+    map = map.with(MapTables.TWINS, map.twins().with(halves));
     TwinLookup twins = new TwinLookup(new MapIndex(map), Following.NONE);
     assertThat(twins.of(Subject.parse("U9.1"))).contains(Known.said(Subject.parse("U9.7")));
     assertThat(twins.of(Subject.parse("U9.6"))).contains(Known.said(Subject.parse("U9.2")));

@@ -9,6 +9,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Discrepancy;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 
@@ -60,7 +61,7 @@ class FinderTest {
   void note_isFound() {
     BoardMap map = Bench.twoChannels();
     map =
-        map.withParts(
+        map.with(MapTables.PARTS, 
             map.parts()
                 .with(
                     map.part(new PartId("Q101")).orElseThrow().withNote("runs warm, look again")));
@@ -77,7 +78,7 @@ class FinderTest {
             "BUFOUT",
             List.of(says(Evidence.MEASURED)),
             "");
-    map = map.withDiscrepancies(map.discrepancies().with(drawn));
+    map = map.with(MapTables.DISCREPANCIES, map.discrepancies().with(drawn));
     assertThat(find(map, "bufout")).containsExactly("U101.2");
   }
 

@@ -14,9 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
-import org.relegend.map.PictureEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.viewer.mode.look.LookTool;
@@ -110,7 +109,7 @@ class GateTest {
   @Test
   void undoOfAPlaceBesideAZone_asksNothing() {
     Placement moved = bench.place(TOP, "C102").movedTo(new Point(1050, 900), says(Evidence.SEEN));
-    session.document().apply(new PlacementEdits.Place(moved));
+    session.document().apply(MapTables.PLACEMENTS.put(moved));
     session.undo();
     assertThat(session.gate().caution()).isEmpty();
     assertThat(bench.looks).hasSize(1);
@@ -130,7 +129,7 @@ class GateTest {
   void zoneThatHasGrown_warnsAgain() {
     bench.click(TOP, 995, 2300);
     session.gate().acknowledge();
-    session.document().apply(new PictureEdits.PutZone(Bench.mains(TOP, 800, 2100, 1100, 2400)));
+    session.document().apply(MapTables.ZONES.put(Bench.mains(TOP, 800, 2100, 1100, 2400)));
     bench.click(TOP, 995, 2300);
     assertThat(session.gate().caution()).isPresent();
   }
@@ -138,7 +137,7 @@ class GateTest {
   @Test
   void undoneMoveInsideAZone_isShownAfterTheCaution() {
     Placement moved = bench.place(TOP, "C202").movedTo(new Point(1050, 2300), says(Evidence.SEEN));
-    session.document().apply(new PlacementEdits.Place(moved));
+    session.document().apply(MapTables.PLACEMENTS.put(moved));
     session.undo();
     assertThat(session.gate().caution()).isPresent();
     assertThat(bench.looks).isEmpty();

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Job;
-import org.relegend.bench.JobEdit;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.Reading;
 import org.relegend.bench.State;
@@ -352,7 +352,7 @@ class BenchStoryIT {
               "",
               tech.session().room(BenchWork.class).now());
       Technician.onEdt(
-          () -> tech.session().room(BenchWork.class).apply(new JobEdit.PutCondition(missing)));
+          () -> tech.session().room(BenchWork.class).apply(JobTable.CONDITIONS.put(missing)));
       tech.key("S");
       JList<?> suspects = tech.named(JList.class, "suspects");
       tech.await("suspects", () -> suspects.getModel().getSize() > 4);

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Box;
+import org.relegend.map.MapTables;
 import org.relegend.map.NetId;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -79,7 +80,7 @@ class DemoWorkIT {
         String part = placement.subject().toString().split("\\.")[0];
         boolean gone = TEN.contains(part) || part.equals("U101");
         if (placement.picture().equals(TOP) && gone) {
-          bare = bare.withPlacements(bare.placements().without(placement.key()));
+          bare = bare.with(MapTables.PLACEMENTS, bare.placements().without(placement.key()));
         }
       }
       map.save(bare);

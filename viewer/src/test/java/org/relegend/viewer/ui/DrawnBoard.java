@@ -23,6 +23,7 @@ import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
@@ -54,7 +55,7 @@ final class DrawnBoard {
   /** Makes the folder; nothing is placed yet but what {@code placed} asks for. */
   static Path write(Path folder, boolean placed) throws IOException, StoreException {
     BoardMap map = BoardMap.empty("drawn", MapInfo.titled("Drawn board"));
-    map = map.withBoards(map.boards().with(Board.named(MAIN)));
+    map = map.with(MapTables.BOARDS, map.boards().with(Board.named(MAIN)));
     Files.createDirectories(folder.resolve("pages"));
     Files.createDirectories(folder.resolve("photos"));
     Path page = folder.resolve("pages/page-1.png");
@@ -62,7 +63,7 @@ final class DrawnBoard {
     ImageIO.write(drawPage(), "png", page.toFile());
     ImageIO.write(drawPhoto(), "png", top.toFile());
     map =
-        map.withPictures(
+        map.with(MapTables.PICTURES, 
             map.pictures()
                 .with(
                     new Page(
@@ -98,7 +99,7 @@ final class DrawnBoard {
               twoPin("R%d04".formatted(channel), "resistor", "4k7"),
               twoPin("R%d05".formatted(channel), "resistor", "1k5"));
       for (Part part : parts) {
-        result = result.withParts(result.parts().with(part.withChannel(letter)));
+        result = result.with(MapTables.PARTS, result.parts().with(part.withChannel(letter)));
       }
       String[] numbers = new String[14];
       for (int i = 0; i < 14; i++) {
@@ -106,7 +107,7 @@ final class DrawnBoard {
       }
       Part array = part("U%d01".formatted(channel), "npn-array", "", numbers);
       result =
-          result.withParts(result.parts().with(array.withCasing("DIP-14").withChannel(letter)));
+          result.with(MapTables.PARTS, result.parts().with(array.withCasing("DIP-14").withChannel(letter)));
       result =
           BoardMapSamples.with(
               result,
@@ -120,9 +121,9 @@ final class DrawnBoard {
                   .withChannel(letter));
     }
     for (String kind : KINDS) {
-      result = result.withTwins(result.twins().with(twins(kind)));
+      result = result.with(MapTables.TWINS, result.twins().with(twins(kind)));
     }
-    return result.withTwins(result.twins().with(twins("U%d01")));
+    return result.with(MapTables.TWINS, result.twins().with(twins("U%d01")));
   }
 
   private static TwinPair twins(String kind) {
@@ -150,7 +151,7 @@ final class DrawnBoard {
       List<Point> outline = array ? box(at, 240, 150) : box(at, 110, 46);
       for (PictureId picture : List.of(PAGE, TOP)) {
         result =
-            result.withPlacements(
+            result.with(MapTables.PLACEMENTS, 
                 result
                     .placements()
                     .with(
@@ -165,7 +166,7 @@ final class DrawnBoard {
           Point pin = array ? pinOfArray(at, i) : at.plus(i == 0 ? -90 : 90, 0);
           Subject subject = Subject.of(part.ref(part.pins().get(i)));
           result =
-              result.withPlacements(
+              result.with(MapTables.PLACEMENTS, 
                   result
                       .placements()
                       .with(new Placement(picture, subject, pin, says(Evidence.MATCHED))));
@@ -180,7 +181,7 @@ final class DrawnBoard {
             box(new Point(500, 1160), 320, 240),
             "inlet and fuse",
             List.of(says(Evidence.SEEN)));
-    return result.withZones(result.zones().with(zone));
+    return result.with(MapTables.ZONES, result.zones().with(zone));
   }
 
   static Point pinOfArray(Point at, int index) {

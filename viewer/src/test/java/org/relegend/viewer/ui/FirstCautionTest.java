@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.MapTables;
 import org.relegend.map.NetId;
 import org.relegend.map.Potential;
 import org.relegend.viewer.work.Jobs;
@@ -25,7 +26,7 @@ class FirstCautionTest {
 
   private static BoardMap carrying(Potential potential) {
     BoardMap map = BoardMapSamples.divider();
-    return map.withNets(
+    return map.with(MapTables.NETS, 
         map.nets().with(map.net(new NetId("VP")).orElseThrow().withPotential(potential)));
   }
 

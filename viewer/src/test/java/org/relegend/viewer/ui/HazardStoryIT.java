@@ -19,10 +19,9 @@ import org.relegend.check.Finding;
 import org.relegend.check.Severity;
 import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
-import org.relegend.map.PictureEdits.RemoveZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.viewer.control.UserAction;
@@ -140,7 +139,7 @@ class HazardStoryIT {
     findMainsOn(tech, BELOW)
         .ifPresent(
             zone ->
-                Technician.onEdt(() -> tech.session().document().apply(new RemoveZone(zone.id()))));
+                Technician.onEdt(() -> tech.session().document().apply(MapTables.ZONES.remove(zone.id()))));
     if (!tech.named(FindingsPanel.class, "findings-area").isShowing()) {
       tech.key("ESCAPE"); // out of the find field
       tech.key("G");
@@ -211,7 +210,7 @@ class HazardStoryIT {
         Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"))) {
       Placement there = placed(tech, DrawnBoard.TOP, "R201");
       Technician.onEdt(
-          () -> tech.session().document().apply(new PlacementEdits.Unplace(there.key())));
+          () -> tech.session().document().apply(MapTables.PLACEMENTS.remove(there.key())));
       ViewState elsewhere =
           Technician.onEdt(
               () -> {

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -73,7 +74,7 @@ class LineUpStoryIT {
         }
       }
       opened.save(
-          demo.withPlacements(
+          demo.with(MapTables.PLACEMENTS, 
               Table.of(
                   demo.placements().stream()
                       .filter(placement -> !placement.picture().equals(SOLDER))
@@ -281,7 +282,7 @@ class LineUpStoryIT {
     try (MapFolder opened = MapFolder.open(map)) {
       BoardMap demo = opened.map();
       opened.save(
-          demo.withPictures(
+          demo.with(MapTables.PICTURES, 
               demo.pictures()
                   .with(
                       new Photo(

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
@@ -60,7 +61,7 @@ class PackStoryIT {
       BoardMap other = demo;
       for (String name : DISPUTED) {
         Part part = other.part(new PartId(name)).orElseThrow();
-        other = other.withParts(other.parts().with(part.withValue("391k")));
+        other = other.with(MapTables.PARTS, other.parts().with(part.withValue("391k")));
       }
       opened.save(other);
       PackOptions photo =

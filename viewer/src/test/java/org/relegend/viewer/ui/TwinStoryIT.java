@@ -23,9 +23,9 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Deviation;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
@@ -91,7 +91,7 @@ class TwinStoryIT {
   private static BoardMap twins(BoardMap map, List<String> parts) {
     List<TwinPair> kept =
         map.twins().stream().filter(pair -> parts.contains(pair.a().toString())).toList();
-    return map.withTwins(Table.of(kept));
+    return map.with(MapTables.TWINS, Table.of(kept));
   }
 
   private static void choose(Technician tech, String part) {
@@ -113,7 +113,7 @@ class TwinStoryIT {
 
   @Test
   void onePair_givesTheChannel_acceptedUndoneAndDoneAgain() throws Exception {
-    try (Technician tech = start(Theme.LIGHT, map -> map.withTwins(Table.empty()))) {
+    try (Technician tech = start(Theme.LIGHT, map -> map.with(MapTables.TWINS, Table.empty()))) {
       choose(tech, "R101");
       tech.countAnew();
       tech.key("shift T");
@@ -151,7 +151,7 @@ class TwinStoryIT {
 
   @Test
   void wrongPair_isListedAsOneThatCantBe_andTakenBackByOneKey() throws Exception {
-    try (Technician tech = start(Theme.LIGHT, map -> map.withTwins(Table.empty()))) {
+    try (Technician tech = start(Theme.LIGHT, map -> map.with(MapTables.TWINS, Table.empty()))) {
       choose(tech, "R110");
       tech.key("shift T");
       tech.awaitShown(JTextField.class, "whichtwin");
@@ -190,8 +190,8 @@ class TwinStoryIT {
       places.add(new Placement(TOP, Subject.parse(part), 1, at(part), List.of(), seen));
     }
     return twins(map, List.of("R101"))
-        .withZones(map.zones().with(zone))
-        .withPlacements(Table.of(places));
+        .with(MapTables.ZONES, map.zones().with(zone))
+        .with(MapTables.PLACEMENTS, Table.of(places));
   }
 
   private static boolean isOfB(BoardMap map, Subject subject) {
@@ -273,7 +273,7 @@ class TwinStoryIT {
 
   private static void takeAway(Technician tech, String part) {
     Placement.Key key = new Placement.Key(TOP, Subject.parse(part), 1);
-    Technician.onEdt(() -> tech.session().document().apply(new PlacementEdits.Unplace(key)));
+    Technician.onEdt(() -> tech.session().document().apply(MapTables.PLACEMENTS.remove(key)));
   }
 
   /** A click on a ghost chooses it as well; with too few pairs placed, that is said. */

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.relegend.bench.Condition;
-import org.relegend.bench.JobEdit;
 import org.relegend.bench.JobPhoto;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.State;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
@@ -82,7 +82,7 @@ public final class Conditions implements Room {
               photos(part, before),
               work.author(),
               work.now());
-      if (work.apply(new JobEdit.PutCondition(condition))) {
+      if (work.apply(JobTable.CONDITIONS.put(condition))) {
         hub.say(Notice.Kind.CONDITION, work.circuit().map().nameOf(part), condition.text());
       }
     } catch (IllegalArgumentException unfit) {

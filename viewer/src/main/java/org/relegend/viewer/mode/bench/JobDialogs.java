@@ -15,6 +15,7 @@ import org.relegend.bench.Intake;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.JobPhoto;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Setting;
@@ -285,7 +286,7 @@ public final class JobDialogs {
                         session
                             .room(BenchWork.class)
                             .apply(
-                                new JobEdit.PutMark(
+                                JobTable.CHECKLIST.put(
                                     new CheckMark(
                                         open.get(
                                             Math.max(

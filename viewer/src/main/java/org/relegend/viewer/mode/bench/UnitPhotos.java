@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.bench.Job;
-import org.relegend.bench.JobEdit;
 import org.relegend.bench.JobPhoto;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.OwnPhotos;
 import org.relegend.lineup.PointPair;
 import org.relegend.map.PartId;
@@ -51,12 +51,12 @@ public final class UnitPhotos implements Room {
    * @param shows the parts that a close-up shows; none for a photo of a whole side
    */
   public boolean add(Photo photo, List<PartId> shows) {
-    return bench.apply(new JobEdit.PutPhoto(JobPhoto.untied(photo, shows)));
+    return bench.apply(JobTable.PHOTOS.put(JobPhoto.untied(photo, shows)));
   }
 
   /** From now on a photo is a close-up of these parts; of none, it is one of a whole side. */
   public boolean shows(JobPhoto photo, List<PartId> parts) {
-    return bench.apply(new JobEdit.PutPhoto(photo.showing(parts)));
+    return bench.apply(JobTable.PHOTOS.put(photo.showing(parts)));
   }
 
   /** Says that no photo of this unit is there. */
@@ -68,7 +68,7 @@ public final class UnitPhotos implements Room {
   public boolean remove(PictureId picture) {
     return document
         .own(picture)
-        .map(own -> bench.apply(new JobEdit.RemovePhoto(own.key())))
+        .map(own -> bench.apply(JobTable.PHOTOS.remove(own.key())))
         .orElse(false);
   }
 
@@ -105,14 +105,14 @@ public final class UnitPhotos implements Room {
         pairs.from(own).stream().map(spot -> new PointPair(spot.onA(), spot.onB())).toList();
     return document
         .own(own)
-        .map(photo -> bench.apply(new JobEdit.PutPhoto(photo.tied(onto, pairs.found(), points))))
+        .map(photo -> bench.apply(JobTable.PHOTOS.put(photo.tied(onto, pairs.found(), points))))
         .orElse(false);
   }
 
   public boolean untie(PicturePairs.Key pairs) {
     return document
         .own(document.isOwn(pairs.a()) ? pairs.a() : pairs.b())
-        .map(photo -> bench.apply(new JobEdit.PutPhoto(photo.untied())))
+        .map(photo -> bench.apply(JobTable.PHOTOS.put(photo.untied())))
         .orElse(false);
   }
 }

@@ -14,7 +14,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
-import org.relegend.map.PictureEdits;
+import org.relegend.map.MapTables;
 import org.relegend.viewer.mode.zone.ZoneTool;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Room;
@@ -63,7 +63,7 @@ public final class FindingFix implements Room {
         .findFirst()
         .map(
             zone ->
-                new PictureEdits.PutZone(
+                MapTables.ZONES.put(
                     new HazardZone(
                         ZoneTool.freshId(map, zone.kind()),
                         zone.picture(),

@@ -9,11 +9,10 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Channel;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
-import org.relegend.map.NetEdits;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
 import org.relegend.map.PartId;
 import org.relegend.map.Potential;
 import org.relegend.map.Subject;
@@ -184,7 +183,7 @@ public final class Entries implements Room {
             before.get().designator().text(),
             after.designator().text(),
             after.channel(),
-            new PartEdits.PutPart(after));
+            MapTables.PARTS.put(after));
   }
 
   /** Takes a net's fields as typed, as one edit; tells whether the map is so now. */
@@ -198,13 +197,13 @@ public final class Entries implements Room {
     }
     Net after = typed.on(before.get());
     return after.equals(before.get())
-        || apply(before.get().name(), after.name(), after.channel(), new NetEdits.PutNet(after));
+        || apply(before.get().name(), after.name(), after.channel(), MapTables.NETS.put(after));
   }
 
   private boolean apply(String was, String name, String channel, Edit put) {
     List<Edit> steps = new ArrayList<>();
     if (!channel.isEmpty() && !document.map().channels().has(channel)) {
-      steps.add(new PartEdits.PutChannel(new Channel(channel, "", "")));
+      steps.add(MapTables.CHANNELS.put(new Channel(channel, "", "")));
     }
     steps.add(put);
     boolean renamed = !was.equals(name);
@@ -279,8 +278,8 @@ public final class Entries implements Room {
     String name = document.map().nameOf(subject);
     Edit edit =
         subject instanceof Subject.OfNet net
-            ? new NetEdits.RemoveNet(net.net())
-            : new PartEdits.RemovePart(Subjects.partOf(subject).orElseThrow());
+            ? MapTables.NETS.remove(net.net())
+            : MapTables.PARTS.remove(Subjects.partOf(subject).orElseThrow());
     if (document.apply(edit)) {
       hub.say(Notice.Kind.REMOVED, name);
     }

@@ -12,9 +12,9 @@ import org.relegend.lineup.Model;
 import org.relegend.lineup.PairError;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Found;
@@ -363,13 +363,13 @@ public final class LineUpTool implements Mode {
   private boolean put(PicturePairs pairs) {
     return unit.isTiedBy(pairs.key())
         ? unit.tie(pairs)
-        : document.apply(new PictureEdits.PutPairs(pairs));
+        : document.apply(MapTables.LINE_UPS.put(pairs));
   }
 
   private boolean remove(PicturePairs.Key pairs) {
     return unit.isTiedBy(pairs)
         ? unit.untie(pairs)
-        : document.apply(new PictureEdits.RemovePairs(pairs));
+        : document.apply(MapTables.LINE_UPS.remove(pairs));
   }
 
   /** Whether pairs of the two photos can be kept. */

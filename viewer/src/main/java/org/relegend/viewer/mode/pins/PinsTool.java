@@ -11,15 +11,14 @@ import org.relegend.lineup.PackageShape;
 import org.relegend.lineup.Packages;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
+import org.relegend.map.MapTables;
 import org.relegend.map.Names;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Pin;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
@@ -240,21 +239,19 @@ public final class PinsTool implements Mode {
       pins.add(new Pin(Integer.toString(number), ""));
     }
     Part grown = part.withPins(pins, List.of()).withCasing(shape.name());
-    steps.add(new PartEdits.PutPart(grown));
+    steps.add(MapTables.PARTS.put(grown));
     return grown;
   }
 
   private Part partOf(Naming.Meaning meaning) {
-    for (Edit addition : meaning.additions()) {
-      if (addition instanceof PartEdits.PutPart put) {
-        return put.part();
-      }
-    }
-    return document.map().part(((Subject.OfPart) meaning.subject()).part()).orElseThrow();
+    return MapTables.PARTS.putBy(meaning.additions()).stream()
+        .findFirst()
+        .or(() -> document.map().part(((Subject.OfPart) meaning.subject()).part()))
+        .orElseThrow();
   }
 
-  private PlacementEdits.Place place(PictureId on, Subject subject, Point at, List<Point> outline) {
-    return new PlacementEdits.Place(
+  private Edit place(PictureId on, Subject subject, Point at, List<Point> outline) {
+    return MapTables.PLACEMENTS.put(
         new Placement(on, subject, 1, at, outline, List.of(hand.attests())));
   }
 

@@ -14,13 +14,12 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Subject;
 import org.relegend.marking.Readings;
 import org.relegend.marking.ValueReading;
@@ -180,7 +179,7 @@ public final class PlaceTool implements Mode, TypedText {
     }
     Subject subject = meaning.get().subject();
     List<Edit> steps = new ArrayList<>(meaning.get().additions());
-    steps.add(new PlacementEdits.Place(placement(click, subject)));
+    steps.add(MapTables.PLACEMENTS.put(placement(click, subject)));
     if (!document.apply(named(subject, steps))) {
       return Optional.empty();
     }
@@ -213,8 +212,8 @@ public final class PlaceTool implements Mode, TypedText {
     Subject subject = Subject.of(part.get().id());
     List<Edit> steps =
         List.of(
-            new PartEdits.PutPart(part.get().withValue(value)),
-            new PlacementEdits.Place(placement(click, subject)));
+            MapTables.PARTS.put(part.get().withValue(value)),
+            MapTables.PLACEMENTS.put(placement(click, subject)));
     if (!document.apply(named(subject, steps))) {
       return Optional.empty();
     }
@@ -233,9 +232,7 @@ public final class PlaceTool implements Mode, TypedText {
   /** The part that is meant, known or new; a name without class letters is none. */
   private Optional<Part> partMeant(Naming.Meaning meaning) {
     Optional<Part> added =
-        meaning.additions().stream()
-            .filter(PartEdits.PutPart.class::isInstance)
-            .map(step -> ((PartEdits.PutPart) step).part())
+        MapTables.PARTS.putBy(meaning.additions()).stream()
             .filter(part -> meaning.subject().equals(Subject.of(part.id())))
             .filter(part -> !Kinds.standard().possible(part.designator()).isEmpty())
             .findFirst();
@@ -287,12 +284,8 @@ public final class PlaceTool implements Mode, TypedText {
   }
 
   private String nameAfter(Subject subject, List<Edit> steps) {
-    BoardMap after = document.map();
-    for (Edit step : steps) {
-      if (step instanceof PartEdits.PutPart put) {
-        after = put.applyTo(after);
-      }
-    }
-    return after.nameOf(subject);
+    BoardMap map = document.map();
+    return map.with(MapTables.PARTS, map.parts().withAll(MapTables.PARTS.putBy(steps)))
+        .nameOf(subject);
   }
 }

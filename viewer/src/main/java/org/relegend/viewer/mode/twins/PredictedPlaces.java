@@ -16,9 +16,9 @@ import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
@@ -97,7 +97,7 @@ public final class PredictedPlaces implements Room {
         map.placements().stream().filter(place -> place.picture().equals(photo)).toList();
     List<Placement> counted =
         here.stream().filter(place -> place.best().compareTo(Evidence.INFERRED) < 0).toList();
-    BoardMap firm = map.withPlacements(Table.of(counted));
+    BoardMap firm = map.with(MapTables.PLACEMENTS, Table.of(counted));
     Map<Subject, Predictions.Prediction> all = new HashMap<>();
     Set<String> told = new LinkedHashSet<>();
     for (Twins channels : following.channels()) {
@@ -288,7 +288,7 @@ public final class PredictedPlaces implements Room {
   }
 
   private Edit edit(Predictions.Prediction ghost) {
-    return new PlacementEdits.Place(
+    return MapTables.PLACEMENTS.put(
         new Placement(ghost.picture(), ghost.part(), ghost.at(), hand.attests(Evidence.INFERRED)));
   }
 

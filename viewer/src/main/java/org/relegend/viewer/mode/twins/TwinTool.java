@@ -12,7 +12,7 @@ import org.relegend.map.Deviation;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
-import org.relegend.map.PartEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.PinRef;
 import org.relegend.map.Section;
 import org.relegend.map.Subject;
@@ -88,7 +88,7 @@ public final class TwinTool implements Room {
     }
     try {
       TwinPair pair = pair(question.subject(), named.get());
-      if (document.apply(new PartEdits.DeclareTwin(pair))) {
+      if (document.apply(MapTables.TWINS.put(pair))) {
         said = new Seed(pair.a(), pair.b());
         rejected.remove(pair.key());
         questions.done();
@@ -242,9 +242,9 @@ public final class TwinTool implements Room {
       hub.say(Notice.Kind.TWINS_REJECTED, name(proposed.pair().a()), name(proposed.pair().b()));
     } else if (row instanceof TwinRow.Clash clash) {
       TwinPair pair = new TwinPair(clash.said().a(), clash.said().b(), List.of(hand.attests()));
-      document.apply(new PartEdits.RemoveTwin(pair.key()));
+      document.apply(MapTables.TWINS.remove(pair.key()));
     } else if (row instanceof TwinRow.Differs differs && differs.mark().isPresent()) {
-      document.apply(new PartEdits.RemoveDeviation(differs.difference().key()));
+      document.apply(MapTables.DEVIATIONS.remove(differs.difference().key()));
     } else {
       hub.say(Notice.Kind.NOTHING_PROPOSED);
     }

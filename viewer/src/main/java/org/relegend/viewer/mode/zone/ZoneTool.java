@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
-import org.relegend.map.PictureEdits;
+import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
@@ -159,7 +159,7 @@ public final class ZoneTool implements Mode {
     HazardZone zone =
         new HazardZone(
             id, outline.picture(), kind, outline.outline(), note, List.of(hand.attests()));
-    if (document.apply(new PictureEdits.PutZone(zone))) {
+    if (document.apply(MapTables.ZONES.put(zone))) {
       drop();
       hub.say(Notice.Kind.ZONE_DRAWN, document.map().nameOf(zone));
     }
@@ -190,7 +190,7 @@ public final class ZoneTool implements Mode {
     HazardZone zone =
         new HazardZone(
             before.id(), before.picture(), kind, before.outline(), note, List.of(hand.attests()));
-    if (document.apply(new PictureEdits.PutZone(zone))) {
+    if (document.apply(MapTables.ZONES.put(zone))) {
       hub.say(Notice.Kind.ZONE_CHANGED, document.map().nameOf(zone));
     }
   }
@@ -198,7 +198,7 @@ public final class ZoneTool implements Mode {
   /** Takes a zone out of the map. */
   public void remove(ZoneId zone) {
     String name = document.map().zones().find(zone).map(document.map()::nameOf).orElse("");
-    if (document.apply(new PictureEdits.RemoveZone(zone))) {
+    if (document.apply(MapTables.ZONES.remove(zone))) {
       hub.say(Notice.Kind.ZONE_REMOVED, name);
     }
   }
@@ -231,7 +231,7 @@ public final class ZoneTool implements Mode {
     List<Point> changed = new ArrayList<>(zone.outline());
     to.ifPresent(point -> changed.set(corner, point));
     document.apply(
-        new PictureEdits.PutZone(
+        MapTables.ZONES.put(
             new HazardZone(
                 zone.id(),
                 zone.picture(),

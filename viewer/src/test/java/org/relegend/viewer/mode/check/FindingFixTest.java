@@ -13,6 +13,7 @@ import org.relegend.check.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Potential;
@@ -22,7 +23,7 @@ class FindingFixTest {
   private static BoardMap carrying(
       BoardMap map, String net, Potential.Nature nature, double volts) {
     Net found = map.net(new NetId(net)).orElseThrow();
-    return map.withNets(map.nets().with(found.withPotential(new Potential(nature, volts))));
+    return map.with(MapTables.NETS, map.nets().with(found.withPotential(new Potential(nature, volts))));
   }
 
   /** Mains and high voltage on one photo: each finding gets the zone it asks for. */

@@ -6,6 +6,7 @@ import static org.relegend.map.BoardMapSamples.TOP;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.Point;
 import org.relegend.map.Turn;
@@ -25,7 +26,7 @@ class FlipTest {
   private static BoardMap turned(Turn turn) {
     BoardMap map = Bench.twoChannels();
     Photo below = (Photo) map.picture(Bench.SOLDER).orElseThrow();
-    return map.withPictures(map.pictures().with(below.withTurn(turn)));
+    return map.with(MapTables.PICTURES, map.pictures().with(below.withTurn(turn)));
   }
 
   @Test
@@ -84,7 +85,7 @@ class FlipTest {
   @Test
   void noPhotoOfTheOtherSide_saysSo() {
     BoardMap map = Bench.twoChannels();
-    Bench bench = new Bench(map.withPictures(map.pictures().without(Bench.SOLDER)));
+    Bench bench = new Bench(map.with(MapTables.PICTURES, map.pictures().without(Bench.SOLDER)));
     bench.session.room(OtherSide.class).over(new Point(1000, 700));
     assertThat(bench.said()).isEqualTo(Notice.Kind.NO_OTHER_SIDE);
   }

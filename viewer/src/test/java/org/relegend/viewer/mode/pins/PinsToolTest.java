@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
+import org.relegend.map.MapTables;
 import org.relegend.map.Part;
-import org.relegend.map.PartEdits;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
 import org.relegend.map.Pin;
@@ -118,7 +118,7 @@ class PinsToolTest {
   private void putPins(String name, String... numbers) {
     List<Pin> pins = Stream.of(numbers).map(number -> new Pin(number, "")).toList();
     Part part = Part.named(new PartId(name), new Designator(name), new BoardId("main"));
-    session.document().apply(new PartEdits.PutPart(part.withPins(pins, List.of())));
+    session.document().apply(MapTables.PARTS.put(part.withPins(pins, List.of())));
   }
 
   @Test

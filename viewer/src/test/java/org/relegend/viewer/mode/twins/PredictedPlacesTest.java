@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -45,7 +46,7 @@ class PredictedPlacesTest {
                 BoardMapSamples.net(
                     "N%d%d".formatted(channel, i), "R%d%02d.1".formatted(channel, i)));
       }
-      map = map.withTwins(map.twins().with(twins("R3%02d".formatted(i), "R4%02d".formatted(i))));
+      map = map.with(MapTables.TWINS, map.twins().with(twins("R3%02d".formatted(i), "R4%02d".formatted(i))));
       double slip = i % 2 == 0 ? 3 : -3;
       map = Bench.placed(map, TOP, "R3%02d".formatted(i), PLACES[i - 1][0], PLACES[i - 1][1]);
       if (i <= 4) {
@@ -244,7 +245,7 @@ class PredictedPlacesTest {
 
   @Test
   void withoutTwins_nothingIsTold() {
-    Bench none = new Bench(map().withTwins(org.relegend.map.Table.empty()));
+    Bench none = new Bench(map().with(MapTables.TWINS, org.relegend.map.Table.empty()));
     none.session.room(PredictedPlaces.class).show(true);
     work(none.session);
     assertThat(none.session.room(PredictedPlaces.class).told()).contains("");

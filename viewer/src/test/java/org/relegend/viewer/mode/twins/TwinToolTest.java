@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Deviation;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
@@ -29,7 +30,7 @@ class TwinToolTest {
 
   /** Two channels of which nobody said that they are twins. */
   private static BoardMap untold() {
-    return Bench.placedChannels().withTwins(Table.empty());
+    return Bench.placedChannels().with(MapTables.TWINS, Table.empty());
   }
 
   private void open(BoardMap map) {
@@ -231,7 +232,7 @@ class TwinToolTest {
     session
         .document()
         .apply(
-            new org.relegend.map.PartEdits.DeclareTwin(
+            MapTables.TWINS.put(
                 new TwinPair(
                     Subject.parse("Q101"), Subject.parse("Q201"), List.of(says(Evidence.SEEN)))));
     work();

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
 import org.relegend.viewer.mode.look.LookTool;
@@ -144,7 +145,7 @@ class ZoneToolTest {
             Bench.mains(TOP, 200, 0, 250, 50).outline(),
             "",
             List.of(says(Evidence.SEEN)));
-    map = map.withZones(map.zones().with(other));
+    map = map.with(MapTables.ZONES, map.zones().with(other));
     List<String> names = map.zones().stream().map(map::nameOf).toList();
     assertThat(names)
         .containsExactlyInAnyOrder(

@@ -12,19 +12,19 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
-import java.util.function.Function;
+import java.util.NoSuchElementException;
 import java.util.function.UnaryOperator;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Keyed;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTable;
 import org.relegend.map.Table;
 
 /**
- * One of the tables of a map: its entries one by one, each as the JSON object that stands for it in
- * the file, and how what changed in it is written.
+ * How one of the tables of a map is written: its entries one by one, each as the JSON object that
+ * stands for it in the file, its edits, and what changed in it.
  */
-public final class Shelf<K extends Comparable<? super K>, V extends Keyed<K>> {
+public final class TableCodec<K extends Comparable<? super K>, V extends Keyed<K>> {
   /** What of one table changed: values added or changed, and keys of those removed. */
   record Change<K, V>(List<V> put, List<K> removed) {
     boolean none() {
@@ -38,22 +38,18 @@ public final class Shelf<K extends Comparable<? super K>, V extends Keyed<K>> {
               StreamReadConstraints.builder().maxNestingDepth(20).maxStringLength(200_000).build())
           .build();
 
-  private final String name;
-  private final Function<BoardMap, Table<K, V>> table;
-  private final BiFunction<BoardMap, Table<K, V>, BoardMap> with;
+  /** The words of the two edits in the journal, which never change, and of their one field. */
+  record EditWords(String put, String remove, String field) {}
+
+  private final MapTable<K, V> table;
+  private final EditWords words;
   private final Codec<V> value;
   private final Codec<K> key;
   private final Codec<Change<K, V>> codec;
 
-  Shelf(
-      String name,
-      Function<BoardMap, Table<K, V>> table,
-      BiFunction<BoardMap, Table<K, V>, BoardMap> with,
-      Codec<V> value,
-      Codec<K> key) {
-    this.name = name;
+  TableCodec(MapTable<K, V> table, EditWords words, Codec<V> value, Codec<K> key) {
     this.table = table;
-    this.with = with;
+    this.words = words;
     this.value = value;
     this.key = key;
     Shape<Change<K, V>> s = new Shape<>();
@@ -62,22 +58,62 @@ public final class Shelf<K extends Comparable<? super K>, V extends Keyed<K>> {
     this.codec = s.madeBy(v -> new Change<>(v.get(put), v.get(removed)));
   }
 
-  /** All tables there are, in the order of the file. */
-  public static List<Shelf<?, ?>> all() {
-    return MapChange.SHELVES;
+  /** With the usual words: put-part, remove-part, part. */
+  static <K extends Comparable<? super K>, V extends Keyed<K>> TableCodec<K, V> of(
+      MapTable<K, V> table, String field, Codec<V> value, Codec<K> key) {
+    return new TableCodec<>(
+        table, new EditWords("put-" + field, "remove-" + field, field), value, key);
+  }
+
+  /** All there are, in the order in which entries can be put back. */
+  public static List<TableCodec<?, ?>> all() {
+    return MapTableCodecs.IN_ORDER;
+  }
+
+  /**
+   * That of the table with this word.
+   *
+   * @throws NoSuchElementException where there is none
+   */
+  public static TableCodec<?, ?> named(String word) {
+    return all().stream()
+        .filter(codec -> codec.name().equals(word))
+        .findFirst()
+        .orElseThrow(() -> new NoSuchElementException("no table \"" + word + "\""));
+  }
+
+  /** That of a table. */
+  public static <K extends Comparable<? super K>, V extends Keyed<K>> TableCodec<K, V> of(
+      MapTable<K, V> table) {
+    for (TableCodec<?, ?> codec : MapTableCodecs.ALL) {
+      if (codec.table == table) {
+        @SuppressWarnings("unchecked") // the table tells its entries
+        TableCodec<K, V> found = (TableCodec<K, V>) codec;
+        return found;
+      }
+    }
+    throw new IllegalStateException("no codec for the table " + table.word());
+  }
+
+  public MapTable<K, V> table() {
+    return table;
   }
 
   /** What the table is called in the file. */
   public String name() {
-    return name;
+    return table.word();
   }
 
-  public Table<K, V> of(BoardMap map) {
-    return table.apply(map);
+  EditWords words() {
+    return words;
   }
 
-  public BoardMap in(BoardMap map, Table<K, V> changed) {
-    return with.apply(map, changed);
+  Codec<V> value() {
+    return value;
+  }
+
+  Codec<K> key() {
+    return key;
   }
 
   /** The entry as it stands in the file. */
@@ -158,8 +194,8 @@ public final class Shelf<K extends Comparable<? super K>, V extends Keyed<K>> {
   }
 
   Change<K, V> between(BoardMap before, BoardMap after) {
-    Table<K, V> old = table.apply(before);
-    Table<K, V> young = table.apply(after);
+    Table<K, V> old = table.of(before);
+    Table<K, V> young = table.of(after);
     List<V> put = new ArrayList<>();
     for (V value : young) {
       if (!old.find(value.key()).filter(value::equals).isPresent()) {
@@ -177,11 +213,11 @@ public final class Shelf<K extends Comparable<? super K>, V extends Keyed<K>> {
 
   UnaryOperator<BoardMap> made(Change<K, V> change) {
     return map -> {
-      Table<K, V> result = table.apply(map);
+      Table<K, V> result = table.of(map);
       for (K key : change.removed()) {
         result = result.without(key);
       }
-      return with.apply(map, result.withAll(change.put()));
+      return map.with(table, result.withAll(change.put()));
     };
   }
 }
