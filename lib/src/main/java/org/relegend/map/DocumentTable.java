@@ -98,4 +98,9 @@ public abstract class DocumentTable<
     D rest = leaving(document, key);
     return rest.with(this, of(rest).without(key));
   }
+
+  @Override
+  public final String toString() {
+    return word;
+  }
 }

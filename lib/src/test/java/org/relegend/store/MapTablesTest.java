@@ -16,6 +16,8 @@ import org.relegend.map.Keyed;
 import org.relegend.map.MapInfo;
 import org.relegend.map.MapTable;
 import org.relegend.map.MapTables;
+import org.relegend.map.Photo;
+import org.relegend.map.PictureId;
 import org.relegend.map.RandomEdits;
 import org.relegend.map.Renames;
 import org.relegend.map.Table;
@@ -72,7 +74,8 @@ class MapTablesTest {
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> void putAndRemoved(
       MapTable<K, V> table) throws EditRefusedException {
-    BoardMap map = FullMap.make();
+    Photo top = (Photo) FullMap.make().picture(BoardMapSamples.TOP).orElseThrow();
+    BoardMap map = MapTables.PICTURES.put(top.withId(new PictureId("closer"))).applyTo(FullMap.make());
     for (V entry : table.of(map)) {
       BoardMap changed = map.with(table, table.of(map).without(entry.key()));
       for (var edit : table.exactly(entry)) {
