@@ -19,12 +19,7 @@ import org.relegend.map.Tables;
  * @param instrument what readings are taken with while nothing else is said
  * @param tables all else: {@link JobTable} lists them
  */
-public record Job(
-    String id,
-    MapLink map,
-    Intake intake,
-    Instrument instrument,
-    Tables<Job> tables)
+public record Job(String id, MapLink map, Intake intake, Instrument instrument, Tables<Job> tables)
     implements TabledDocument<Job> {
   public Job {
     Names.checkedToken("job id", id);
@@ -32,8 +27,7 @@ public record Job(
 
   /** A job with nothing in it yet. */
   public static Job empty(String id, MapLink map) {
-    return new Job(
-        id, map, Intake.EMPTY, Instrument.UNKNOWN, Tables.empty(JobTable.ALL.size()));
+    return new Job(id, map, Intake.EMPTY, Instrument.UNKNOWN, Tables.empty(JobTable.ALL.size()));
   }
 
   public Table<PictureId, JobPhoto> photos() {
@@ -80,7 +74,8 @@ public record Job(
 
   /** The number for the next hypothesis. */
   public EntryId nextHypothesis() {
-    return next(hypotheses().isEmpty() ? 0 : hypotheses().at(hypotheses().size() - 1).id().number());
+    return next(
+        hypotheses().isEmpty() ? 0 : hypotheses().at(hypotheses().size() - 1).id().number());
   }
 
   /** The number for the next line of the log(). */

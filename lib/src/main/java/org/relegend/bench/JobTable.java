@@ -15,8 +15,7 @@ import org.relegend.map.Subject;
 public final class JobTable<K extends Comparable<? super K>, V extends Keyed<K>>
     extends DocumentTable<Job, K, V> {
   public static final JobTable<PictureId, JobPhoto> PHOTOS =
-      new JobTable<>(
-          0, "photos", photo -> "Photo " + photo.key(), key -> "Remove photo " + key);
+      new JobTable<>(0, "photos", photo -> "Photo " + photo.key(), key -> "Remove photo " + key);
   public static final JobTable<PartId, Condition> CONDITIONS =
       new JobTable<>(
           1,
@@ -40,10 +39,7 @@ public final class JobTable<K extends Comparable<? super K>, V extends Keyed<K>>
           5, "checklist", mark -> "Tick " + mark.step().word(), key -> "Untick " + key.word());
   public static final JobTable<EntryId, LogEntry> LOG =
       new JobTable<>(
-          6,
-          "log",
-          entry -> "Note in the log",
-          key -> "Remove line %s of the log".formatted(key));
+          6, "log", entry -> "Note in the log", key -> "Remove line %s of the log".formatted(key));
 
   /** All of them, in the order of the file. */
   public static final List<JobTable<?, ?>> ALL =

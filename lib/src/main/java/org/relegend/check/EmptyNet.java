@@ -2,7 +2,6 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.map.MapTables;
-import org.relegend.map.Net;
 import org.relegend.map.Subject;
 
 /** Nets that join nothing. */

@@ -24,8 +24,7 @@ public final class MapTables {
       new NetTables.Discrepancies(7);
   public static final MapTable<ZoneId, HazardZone> ZONES = new PictureTables.Zones(8);
   public static final MapTable<Mating, Mating> MATINGS = new PartTables.Matings(9);
-  public static final MapTable<Deviation.Key, Deviation> DEVIATIONS =
-      new PartTables.Deviations(10);
+  public static final MapTable<Deviation.Key, Deviation> DEVIATIONS = new PartTables.Deviations(10);
   public static final MapTable<PicturePairs.Key, PicturePairs> LINE_UPS =
       new PictureTables.LineUps(11);
   public static final MapTable<Clash.Key, Clash> CLASHES = new NetTables.Clashes(12);

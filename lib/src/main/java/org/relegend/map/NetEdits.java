@@ -56,7 +56,8 @@ public final class NetEdits {
               .map(net -> net.without(pin))
               .toList();
       Net joined = map.net(to).orElseGet(() -> Net.named(to));
-      return map.with(MapTables.NETS, 
+      return map.with(
+          MapTables.NETS,
           map.nets().withAll(cut).with(joined.withMember(new Net.Member(pin, List.of(evidence)))));
     }
   }

@@ -115,7 +115,8 @@ public final class ClashText {
         case "parts" -> Optional.of(Subject.of(new PartId(first.key())));
         case "nets" -> Optional.of(Subject.of(new NetId(first.key())));
         case PinCells.TABLE -> Optional.of(Subject.of(PinRef.parse(first.key())));
-        case "placements" -> Optional.of(TableCodec.of(MapTables.PLACEMENTS).key(first.key()).subject());
+        case "placements" ->
+            Optional.of(TableCodec.of(MapTables.PLACEMENTS).key(first.key()).subject());
         default -> Optional.empty();
       };
     } catch (IllegalArgumentException unreadable) {

@@ -68,7 +68,9 @@ public final class Decisions {
   private void decide(Clash clash) {
     Map<EntryRef, List<Clash.Cell>> byEntry = new LinkedHashMap<>();
     for (Clash.Cell cell : clash.cells()) {
-      byEntry.computeIfAbsent(new EntryRef(cell.table(), cell.key()), r -> new ArrayList<>()).add(cell);
+      byEntry
+          .computeIfAbsent(new EntryRef(cell.table(), cell.key()), r -> new ArrayList<>())
+          .add(cell);
     }
     infos(byEntry);
     for (TableCodec<?, ?> codec : TableCodec.all()) {

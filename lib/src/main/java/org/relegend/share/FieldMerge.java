@@ -39,7 +39,8 @@ final class FieldMerge {
   private final Map<String, Json> result;
   private final List<List<Differing>> differing = new ArrayList<>();
 
-  private FieldMerge(MapTable<?, ?> table, boolean asks, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
+  private FieldMerge(
+      MapTable<?, ?> table, boolean asks, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
     this.asks = asks;
     this.claim = table.claim();
     this.lists = table.lists();

@@ -108,9 +108,9 @@ public final class Merge {
         result = merged(codec, result);
       }
     }
-    result = withKept(
-            TableCodec.of(MapTables.BOARDS),
-            withKept(TableCodec.of(MapTables.CHANNELS), result));
+    result =
+        withKept(
+            TableCodec.of(MapTables.BOARDS), withKept(TableCodec.of(MapTables.CHANNELS), result));
     result = withMembers(withAbsorbed(result));
     addPinClashes();
     for (List<Clash.Cell> cells : bundles.all()) {
@@ -268,7 +268,8 @@ public final class Merge {
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> boolean speaksOf(
       TableCodec<K, V> codec, BoardMap map, EntryRef ref) {
-    return codec.table().of(map).stream().anyMatch(entry -> codec.table().references(entry).contains(ref));
+    return codec.table().of(map).stream()
+        .anyMatch(entry -> codec.table().references(entry).contains(ref));
   }
 
   /** What was said of a net that the other side joined to another is said of that one. */

@@ -199,9 +199,11 @@ final class NetMerge {
     if (gone.b() == NetSide.NONE || index == NetSide.NONE) {
       return;
     }
-    Map<String, Json> before = TableCodec.of(MapTables.NETS).json(b.net(gone.b()).withMembers(List.of())).fields();
+    Map<String, Json> before =
+        TableCodec.of(MapTables.NETS).json(b.net(gone.b()).withMembers(List.of())).fields();
     Net net = (theirs ? t : m).net(index).withMembers(List.of());
-    TableCodec.of(MapTables.NETS).json(net)
+    TableCodec.of(MapTables.NETS)
+        .json(net)
         .fields()
         .forEach(
             (field, value) -> {

@@ -27,7 +27,8 @@ final class PinCells {
     return Json.array(
             nets,
             on -> {
-              Json.Obj net = TableCodec.of(MapTables.NETS).json(Net.named(on.net()).withMember(on.member()));
+              Json.Obj net =
+                  TableCodec.of(MapTables.NETS).json(Net.named(on.net()).withMember(on.member()));
               Json evidence =
                   ((Json.Obj) FieldMerge.entries(net.fields().get("members")).get(0))
                       .fields()
@@ -59,7 +60,8 @@ final class PinCells {
       }
       Json member = Json.object().put("pin", pin.toString()).put("evidence", evidence);
       Net whole =
-          TableCodec.of(MapTables.NETS).entry(
+          TableCodec.of(MapTables.NETS)
+              .entry(
                   Json.object()
                       .put("id", net.value())
                       .put("name", net.value())

@@ -80,7 +80,8 @@ public class PackBenchmark {
       String file = "photos/p" + i + ".jpg";
       Files.write(folder.resolve(file), jpeg);
       map =
-          map.with(MapTables.PICTURES, 
+          map.with(
+              MapTables.PICTURES,
               map.pictures()
                   .with(
                       new Photo(

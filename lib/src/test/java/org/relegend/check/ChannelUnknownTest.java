@@ -42,6 +42,7 @@ class ChannelUnknownTest {
   void isQuiet_whereTheChannelIsListedOrNoneIsNamed() {
     BoardMap map =
         with(blank(), twoPin("R1", "resistor", "1k").withChannel("A"), twoPin("R2", "", ""));
-    assertQuiet(CHECK, map.with(MapTables.CHANNELS, Table.of(List.of(new Channel("A", "Left", "")))));
+    assertQuiet(
+        CHECK, map.with(MapTables.CHANNELS, Table.of(List.of(new Channel("A", "Left", "")))));
   }
 }

@@ -149,12 +149,16 @@ class ChecksTest {
     var evidence = List.of(BoardMapSamples.says(Evidence.GUESSED));
     return BoardMapSamples.with(map, BoardMapSamples.net("X", "Q9.1"))
         .with(MapTables.BOARDS, Table.empty())
-        .with(MapTables.PLACEMENTS, 
+        .with(
+            MapTables.PLACEMENTS,
             Table.of(
                 List.of(new Placement(gone, nothing, 1, new Point(1, 1), List.of(), evidence))))
-        .with(MapTables.TWINS, Table.of(List.of(new TwinPair(nothing, Subject.of(new PartId("R1")), evidence))))
+        .with(
+            MapTables.TWINS,
+            Table.of(List.of(new TwinPair(nothing, Subject.of(new PartId("R1")), evidence))))
         .with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("Q9"), new PartId("R1")))))
-        .with(MapTables.LINE_UPS, 
+        .with(
+            MapTables.LINE_UPS,
             Table.of(
                 List.of(
                     new PicturePairs(
@@ -163,12 +167,14 @@ class ChecksTest {
                         PicturePairs.Found.CLICKED,
                         List.of(new PicturePairs.Spot(new Point(1, 1), new Point(2, 2))),
                         evidence))))
-        .with(MapTables.ZONES, 
+        .with(
+            MapTables.ZONES,
             Table.of(
                 List.of(
                     new HazardZone(
                         new ZoneId("z"), gone, HazardZone.Kind.HOT, corners, "", evidence))))
-        .with(MapTables.DISCREPANCIES, 
+        .with(
+            MapTables.DISCREPANCIES,
             Table.of(
                 List.of(new Discrepancy(nothing, Discrepancy.Aspect.VALUE, "1k", evidence, ""))));
   }

@@ -28,7 +28,10 @@ class DiscrepancyOfNothingTest {
   @Test
   void fires_forAPinThatIsGone() throws EditRefusedException {
     BoardMap map =
-        divider().with(MapTables.DISCREPANCIES, Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP"))));
+        divider()
+            .with(
+                MapTables.DISCREPANCIES,
+                Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP"))));
     Finding finding = only(CHECK, map);
     assertThat(finding.message()).contains("drawn net of R9.1");
     assertFixed(CHECK, map, finding);
@@ -39,6 +42,8 @@ class DiscrepancyOfNothingTest {
     assertQuiet(
         CHECK,
         divider()
-            .with(MapTables.DISCREPANCIES, Table.of(List.of(drawn("R1.1", Discrepancy.Aspect.NET, "0V")))));
+            .with(
+                MapTables.DISCREPANCIES,
+                Table.of(List.of(drawn("R1.1", Discrepancy.Aspect.NET, "0V")))));
   }
 }

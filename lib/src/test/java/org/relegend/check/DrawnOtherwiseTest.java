@@ -30,7 +30,8 @@ class DrawnOtherwiseTest {
   void fires_onceForEachPart() {
     BoardMap map =
         divider()
-            .with(MapTables.DISCREPANCIES, 
+            .with(
+                MapTables.DISCREPANCIES,
                 Table.of(
                     List.of(
                         drawn("R1.1", Discrepancy.Aspect.NET, "0V"),
@@ -56,6 +57,8 @@ class DrawnOtherwiseTest {
     assertQuiet(
         CHECK,
         divider()
-            .with(MapTables.DISCREPANCIES, Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP")))));
+            .with(
+                MapTables.DISCREPANCIES,
+                Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP")))));
   }
 }

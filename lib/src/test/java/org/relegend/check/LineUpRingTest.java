@@ -36,7 +36,8 @@ class LineUpRingTest {
     assertThat(
             inspect(
                 CHECK,
-                map.with(MapTables.LINE_UPS, 
+                map.with(
+                    MapTables.LINE_UPS,
                     map.lineUps()
                         .without(
                             PicturePairs.Key.of(new PictureId("other"), new PictureId("solder"))))))

@@ -19,7 +19,8 @@ class MatingOfNothingTest {
   private static final Check CHECK = new MatingOfNothing();
 
   private static BoardMap plugged(String a, String b) {
-    return divider().with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId(a), new PartId(b)))));
+    return divider()
+        .with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId(a), new PartId(b)))));
   }
 
   @Test

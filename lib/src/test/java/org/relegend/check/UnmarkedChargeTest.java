@@ -17,7 +17,8 @@ class UnmarkedChargeTest {
   @Test
   void fires_forReservoirsOutsideOfAnyZone() {
     BoardMap map = HazardMaps.demo();
-    Finding finding = only(CHECK, map.with(MapTables.ZONES, map.zones().without(new ZoneId("charge-solder"))));
+    Finding finding =
+        only(CHECK, map.with(MapTables.ZONES, map.zones().without(new ZoneId("charge-solder"))));
     assertThat(subjects(finding)).containsExactly("C2", "C3");
     assertThat(finding.picture()).contains(HazardMaps.SOLDER);
   }

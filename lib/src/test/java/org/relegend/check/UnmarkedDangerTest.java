@@ -17,7 +17,8 @@ class UnmarkedDangerTest {
   @Test
   void fires_forMainsPinsOutsideOfAnyZone() {
     BoardMap map = HazardMaps.demo();
-    Finding finding = only(CHECK, map.with(MapTables.ZONES, map.zones().without(new ZoneId("mains-top"))));
+    Finding finding =
+        only(CHECK, map.with(MapTables.ZONES, map.zones().without(new ZoneId("mains-top"))));
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.subjects()).hasSize(14);
     assertThat(finding.picture()).contains(BoardMapSamples.TOP);

@@ -79,7 +79,9 @@ class CircuitFaultsTest {
   @Test
   void matingWithAMissingPart_isReported() {
     BoardMap map = with(with(blank(), part("J1", "connector", "", "1")), net("A", "J1.1"));
-    map = map.with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P9")))));
+    map =
+        map.with(
+            MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P9")))));
     Circuit circuit = Circuit.of(map);
     assertThat(circuit.faults())
         .map(CircuitFault::message)
@@ -92,7 +94,9 @@ class CircuitFaultsTest {
     BoardMap map =
         with(blank(), part("J1", "connector", "", "1", "2"), part("P1", "connector", "", "1"));
     map = with(map, net("A", "J1.1", "J1.2"));
-    map = map.with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
+    map =
+        map.with(
+            MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
     assertThat(Circuit.of(map).joined(new NetId("A"), Through.ALL).pins())
         .map(pin -> pin.pin().toString())
         .containsExactly("J1.1", "J1.2", "P1.1");

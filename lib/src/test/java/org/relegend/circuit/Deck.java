@@ -139,7 +139,9 @@ public final class Deck {
     }
     List<Net> made = new ArrayList<>();
     nets.forEach((name, members) -> made.add(Net.named(new NetId(name)).withMembers(members)));
-    return BoardMapSamples.blank().with(MapTables.PARTS, Table.of(parts)).with(MapTables.NETS, Table.of(made));
+    return BoardMapSamples.blank()
+        .with(MapTables.PARTS, Table.of(parts))
+        .with(MapTables.NETS, Table.of(made));
   }
 
   private Part part(Element element) {

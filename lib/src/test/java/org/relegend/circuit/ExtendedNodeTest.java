@@ -47,7 +47,8 @@ class ExtendedNodeTest {
             net("B", "F1.2", "J1.1"),
             net("C", "P1.1", "W1.1"),
             net("D", "W1.2", "R1.1"));
-    return map.with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
+    return map.with(
+        MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
   }
 
   @Test
@@ -198,7 +199,9 @@ class ExtendedNodeTest {
       parts.add(twoPin("W" + i, "link", ""));
       nets.add(i == 1 ? net("N1", "W1.1") : net("N" + i, "W" + (i - 1) + ".2", "W" + i + ".1"));
     }
-    Circuit circuit = Circuit.of(blank().with(MapTables.PARTS, Table.of(parts)).with(MapTables.NETS, Table.of(nets)));
+    Circuit circuit =
+        Circuit.of(
+            blank().with(MapTables.PARTS, Table.of(parts)).with(MapTables.NETS, Table.of(nets)));
     Joined joined = circuit.joined(new NetId("N1"), Through.ALL);
     assertThat(joined.pins()).hasSize(2 * links);
     JoinedPin last = joined.pins().get(2 * links - 1);

@@ -134,7 +134,8 @@ class NodeNamesTest {
             "TAP",
             List.of(says(Evidence.MEASURED)),
             "");
-    Circuit circuit = Circuit.of(map.with(MapTables.DISCREPANCIES, map.discrepancies().with(drawn)));
+    Circuit circuit =
+        Circuit.of(map.with(MapTables.DISCREPANCIES, map.discrepancies().with(drawn)));
     NodeName name = new NodeNames(circuit).find("tap");
     assertThat(name).isEqualTo(new NodeName.OfDrawnNet("TAP"));
     Joined joined = circuit.joined(name, Through.ALL);

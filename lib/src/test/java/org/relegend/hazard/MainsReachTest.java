@@ -75,7 +75,9 @@ class MainsReachTest {
   @Test
   void windingsThatNobodyTold_areTakenAsJoined() {
     BoardMap map = supply();
-    map = map.with(MapTables.PARTS, map.parts().with(part("T1", "transformer", "", "1", "2", "3", "4")));
+    map =
+        map.with(
+            MapTables.PARTS, map.parts().with(part("T1", "transformer", "", "1", "2", "3", "4")));
     MainsReach reach = reach(map);
     assertThat(nets(reach)).containsExactly("0V", "AC", "L", "N");
     assertThat(reach.assumed()).containsExactly(new PartId("T1"));
@@ -168,7 +170,9 @@ class MainsReachTest {
     map = map.with(MapTables.NETS, map.nets().with(join(map, "L", "P1.1")));
     map =
         with(map, net("FAR", "P2.1"))
-            .with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("P1"), new PartId("P2")))));
+            .with(
+                MapTables.MATINGS,
+                Table.of(List.of(new Mating(new PartId("P1"), new PartId("P2")))));
     assertThat(nets(reach(map))).containsExactly("FAR", "L", "N");
   }
 

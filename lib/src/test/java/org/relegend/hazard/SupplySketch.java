@@ -3,7 +3,6 @@ package org.relegend.hazard;
 import static org.relegend.map.BoardMapSamples.MAIN;
 import static org.relegend.map.BoardMapSamples.says;
 
-import org.relegend.map.MapTables;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +11,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Designator;
 import org.relegend.map.Evidence;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -110,6 +110,8 @@ public final class SupplySketch {
                   .withMembers(members)
                   .withPotential(told.getOrDefault(name, Potential.UNKNOWN)));
         });
-    return BoardMapSamples.blank().with(MapTables.PARTS, Table.of(parts)).with(MapTables.NETS, Table.of(nets));
+    return BoardMapSamples.blank()
+        .with(MapTables.PARTS, Table.of(parts))
+        .with(MapTables.NETS, Table.of(nets));
   }
 }

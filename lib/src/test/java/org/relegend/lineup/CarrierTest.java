@@ -41,7 +41,8 @@ class CarrierTest {
   }
 
   private static BoardMap placed(BoardMap map, PictureId on, Subject subject, Point at) {
-    return map.with(MapTables.PLACEMENTS, 
+    return map.with(
+        MapTables.PLACEMENTS,
         map.placements().with(new Placement(on, subject, at, says(Evidence.SEEN))));
   }
 
@@ -165,8 +166,8 @@ class CarrierTest {
     List<Spot> moved = new ArrayList<>(pairs.spots());
     moved.replaceAll(spot -> new Spot(spot.onA(), spot.onB().plus(25, 0)));
     BoardMap edited =
-        MapTables.LINE_UPS.put(
-                new PicturePairs(pairs.a(), pairs.b(), pairs.found(), moved, pairs.evidence()))
+        MapTables.LINE_UPS
+            .put(new PicturePairs(pairs.a(), pairs.b(), pairs.found(), moved, pairs.evidence()))
             .applyTo(map);
     Carrier after = before.after(edited);
     double shift = after.on(SOLDER).get(0).at().x() - before.on(SOLDER).get(0).at().x();

@@ -36,7 +36,8 @@ public final class LinedUpMaps {
     Transform flip = new Transform(-1, 0, 4000, 0, 1, 0, 0, 0, 1);
     views.put(id, side == Side.SOLDER ? view.after(flip) : view);
     map =
-        map.with(MapTables.PICTURES, 
+        map.with(
+            MapTables.PICTURES,
             map.pictures()
                 .with(
                     new Photo(

@@ -29,7 +29,8 @@ class PlacedScaleTest {
   }
 
   private static BoardMap placed(BoardMap map, String pin, double x, double y) {
-    return map.with(MapTables.PLACEMENTS, 
+    return map.with(
+        MapTables.PLACEMENTS,
         map.placements()
             .with(new Placement(TOP, Subject.parse(pin), new Point(x, y), says(Evidence.SEEN))));
   }

@@ -23,7 +23,8 @@ public final class BoardMapSamples {
   public static BoardMap blank() {
     BoardMap map = BoardMap.empty("sample", MapInfo.titled("Sample"));
     return map.with(MapTables.BOARDS, map.boards().with(Board.named(MAIN)))
-        .with(MapTables.PICTURES, 
+        .with(
+            MapTables.PICTURES,
             map.pictures()
                 .with(new Page(PAGE, "Page 1", "pages/page-1.pdf", 1, DIGEST, 800, 600))
                 .with(

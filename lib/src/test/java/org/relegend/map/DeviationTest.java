@@ -31,7 +31,8 @@ class DeviationTest {
   void aMark_needsPartsThatAreThere_andGoesWithThem() throws EditRefusedException {
     BoardMap map =
         BoardMapSamples.blank()
-            .with(MapTables.PARTS, 
+            .with(
+                MapTables.PARTS,
                 Table.of(
                     List.of(
                         BoardMapSamples.twoPin("R1", "resistor", "1k"),

@@ -26,7 +26,8 @@ class PicturePairsTest {
     BoardMap map = BoardMapSamples.divider();
     BoardId other = new BoardId("other");
     return map.with(MapTables.BOARDS, map.boards().with(Board.named(other)))
-        .with(MapTables.PICTURES, 
+        .with(
+            MapTables.PICTURES,
             map.pictures().withAll(List.of(photo(BACK, MAIN), photo(new PictureId("far"), other))));
   }
 

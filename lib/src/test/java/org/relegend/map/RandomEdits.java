@@ -36,8 +36,7 @@ public final class RandomEdits {
     Attestation seen = says(Evidence.SEEN);
     return switch (random.nextInt(15)) {
       case 0 -> MapTables.PARTS.put(part.withValue(random.nextInt(100) + "n"));
-      case 1 ->
-          MapTables.PARTS.put(BoardMapSamples.twoPin("C" + random.nextInt(99), "cap", "1n"));
+      case 1 -> MapTables.PARTS.put(BoardMapSamples.twoPin("C" + random.nextInt(99), "cap", "1n"));
       case 2 -> map.parts().size() > 2 ? MapTables.PARTS.remove(part.id()) : rename(part);
       case 3 -> new NetEdits.MovePin(pin, net.id(), seen);
       case 4 -> new NetEdits.DetachPin(net.id(), pin);

@@ -58,9 +58,11 @@ class DisagreementsTest {
     Placement there = new Placement(TOP, Subject.parse("R1"), new Point(5, 5), ADA);
     BoardMap base = PLAIN.with(MapTables.PLACEMENTS, PLAIN.placements().with(there));
     BoardMap mine =
-        base.with(MapTables.PLACEMENTS, base.placements().with(there.movedTo(new Point(20, 5), ADA)));
+        base.with(
+            MapTables.PLACEMENTS, base.placements().with(there.movedTo(new Point(20, 5), ADA)));
     BoardMap theirs =
-        base.with(MapTables.PLACEMENTS, base.placements().with(there.movedTo(new Point(5, 30), BEN)));
+        base.with(
+            MapTables.PLACEMENTS, base.placements().with(there.movedTo(new Point(5, 30), BEN)));
     Disagreement found = only(Merge.of(base, mine, theirs).map(), Kind.CLASH);
     assertThat(found.about()).contains("R1");
     assertThat(found.subject()).contains(Subject.parse("R1"));
@@ -87,7 +89,8 @@ class DisagreementsTest {
     Placement onPage =
         new Placement(
             BoardMapSamples.PAGE, one.subject(), 2, new Point(9, 9), List.of(), List.of(BEN));
-    assertThat(Disagreements.of(PLAIN.with(MapTables.PLACEMENTS, PLAIN.placements().with(onPage)))).isEmpty();
+    assertThat(Disagreements.of(PLAIN.with(MapTables.PLACEMENTS, PLAIN.placements().with(onPage))))
+        .isEmpty();
   }
 
   /** A second photo, shifted by 100 and 50 pixels, lined up by six pairs. */
@@ -111,11 +114,13 @@ class DisagreementsTest {
       spots.add(new PicturePairs.Spot(at.plus(i % 2, 0), at.plus(100, 50)));
     }
     BoardMap map = PLAIN.with(MapTables.PICTURES, PLAIN.pictures().with(photo));
-    return map.with(MapTables.LINE_UPS, 
+    return map.with(
+            MapTables.LINE_UPS,
             map.lineUps()
                 .with(
                     new PicturePairs(TOP, second, PicturePairs.Found.CLICKED, spots, List.of(ADA))))
-        .with(MapTables.PLACEMENTS, 
+        .with(
+            MapTables.PLACEMENTS,
             map.placements()
                 .with(new Placement(TOP, Subject.parse("R1.1"), new Point(1000, 1000), ADA))
                 .with(new Placement(second, Subject.parse("R1.1"), padThere, BEN)));
@@ -133,7 +138,8 @@ class DisagreementsTest {
   void twoTwins_andTheDrawing_areTold() {
     Subject one = Subject.parse("R1");
     BoardMap twins =
-        PLAIN.with(MapTables.TWINS, 
+        PLAIN.with(
+            MapTables.TWINS,
             PLAIN
                 .twins()
                 .with(new TwinPair(one, Subject.parse("R2"), List.of(ADA)))

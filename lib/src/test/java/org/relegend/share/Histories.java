@@ -62,8 +62,7 @@ final class Histories {
 
   private static Edit one(BoardMap map, Random random, String author) {
     if (map.parts().isEmpty() || map.nets().size() < 2) {
-      return MapTables.PARTS.put(
-          BoardMapSamples.twoPin("R" + random.nextInt(9), "resistor", "1k"));
+      return MapTables.PARTS.put(BoardMapSamples.twoPin("R" + random.nextInt(9), "resistor", "1k"));
     }
     Part part = map.parts().at(random.nextInt(map.parts().size()));
     Part second = map.parts().at(random.nextInt(map.parts().size()));
@@ -99,8 +98,7 @@ final class Histories {
       case 12 ->
           MapTables.NETS.put(
               net.withPotential(new Potential(Potential.Nature.DC, random.nextInt(3))));
-      case 13 ->
-          MapTables.PARTS.put(part.withDesignator(new Designator("X" + random.nextInt(5))));
+      case 13 -> MapTables.PARTS.put(part.withDesignator(new Designator("X" + random.nextInt(5))));
       case 14 -> MapTables.PARTS.put(part.withValue(random.nextInt(4) + "k"));
       case 15 -> MapTables.PARTS.remove(part.id());
       case 16 ->

@@ -217,7 +217,8 @@ class HostilePackTest {
 
   private static BoardMap withPhoto(byte[] photo, double width, double height) {
     return map()
-        .with(MapTables.PICTURES, 
+        .with(
+            MapTables.PICTURES,
             map()
                 .pictures()
                 .with(
@@ -265,7 +266,8 @@ class HostilePackTest {
       Files.delete(pdf);
       BoardMap map =
           map()
-              .with(MapTables.PICTURES, 
+              .with(
+                  MapTables.PICTURES,
                   map()
                       .pictures()
                       .with(

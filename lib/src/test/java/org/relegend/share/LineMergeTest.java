@@ -48,7 +48,8 @@ class LineMergeTest {
 
   private static BoardMap placed(
       BoardMap map, PictureId picture, Subject subject, Point at, Attestation says) {
-    return map.with(MapTables.PLACEMENTS, map.placements().with(new Placement(picture, subject, at, says)));
+    return map.with(
+        MapTables.PLACEMENTS, map.placements().with(new Placement(picture, subject, at, says)));
   }
 
   /** One person's work on every other part, net and placement, beginning with this one. */
@@ -59,8 +60,11 @@ class LineMergeTest {
       Part part = base.parts().at(i);
       map =
           switch (random.nextInt(3)) {
-            case 0 -> map.with(MapTables.PARTS, map.parts().with(part.withValue(random.nextInt(90) + "k")));
-            case 1 -> map.with(MapTables.PARTS, map.parts().with(part.withNote("seen by " + author)));
+            case 0 ->
+                map.with(
+                    MapTables.PARTS, map.parts().with(part.withValue(random.nextInt(90) + "k")));
+            case 1 ->
+                map.with(MapTables.PARTS, map.parts().with(part.withNote("seen by " + author)));
             default -> map;
           };
     }
@@ -68,9 +72,11 @@ class LineMergeTest {
       Placement placement = base.placements().at(i);
       map =
           switch (random.nextInt(3)) {
-            case 0 -> map.with(MapTables.PLACEMENTS, map.placements().with(placement.confirmedBy(says)));
+            case 0 ->
+                map.with(MapTables.PLACEMENTS, map.placements().with(placement.confirmedBy(says)));
             case 1 ->
-                map.with(MapTables.PLACEMENTS, 
+                map.with(
+                    MapTables.PLACEMENTS,
                     map.placements()
                         .with(placement.movedTo(new Point(random.nextInt(900), 77), says)));
             default -> map;
@@ -81,7 +87,8 @@ class LineMergeTest {
       if (!net.members().isEmpty() && random.nextBoolean()) {
         Net.Member member = net.members().get(0);
         map =
-            map.with(MapTables.NETS, 
+            map.with(
+                MapTables.NETS,
                 map.nets()
                     .with(
                         net.withMember(

@@ -153,7 +153,10 @@ final class MergeLaws {
         .of(decided)
         .forEach(entry -> facts(codec, entry).forEach(f -> texts.add(f.replaceAll("~\\d+", ""))));
     Set<String> ofAnyNet = new HashSet<>();
-    codec.table().of(base).forEach(entry -> facts(codec, entry).forEach(f -> ofAnyNet.add(ofAny(f))));
+    codec
+        .table()
+        .of(base)
+        .forEach(entry -> facts(codec, entry).forEach(f -> ofAnyNet.add(ofAny(f))));
     for (V entry : codec.table().of(side)) {
       Set<String> before = new TreeSet<>();
       codec.table().of(base).find(entry.key()).ifPresent(b -> before.addAll(facts(codec, b)));

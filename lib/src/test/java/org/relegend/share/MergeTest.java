@@ -111,8 +111,7 @@ class MergeTest {
         Merge.of(BASE, after(BASE, value(BASE, "5k6")), after(BASE, value(BASE, "6k8")));
     BoardMap later =
         after(
-            merged.map(),
-            MapTables.PARTS.put(merged.map().part(R1).orElseThrow().withNote("hot")));
+            merged.map(), MapTables.PARTS.put(merged.map().part(R1).orElseThrow().withNote("hot")));
     BoardMap decided =
         Decisions.edit(later, later.clashes().at(0), Decisions.Side.THEIRS).applyTo(later);
     assertThat(decided.part(R1).orElseThrow().note()).isEqualTo("hot");
@@ -124,8 +123,7 @@ class MergeTest {
     BoardMap mine =
         after(
             BASE,
-            MapTables.PARTS.put(
-                BASE.part(R1).orElseThrow().withDesignator(new Designator("R9"))));
+            MapTables.PARTS.put(BASE.part(R1).orElseThrow().withDesignator(new Designator("R9"))));
     Merged merged = Merge.of(BASE, mine, after(BASE, place(7, BEN)));
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().parts()).hasSize(2);
@@ -274,8 +272,7 @@ class MergeTest {
 
   @Test
   void aPhotoWithAHazardZoneRemovedByOne_isAskedAbout_theZoneAndPlacesWithIt() throws Exception {
-    BoardMap base =
-        after(BASE, place(7, ADA), MapTables.ZONES.put(zone(HazardZone.Kind.MAINS, 9)));
+    BoardMap base = after(BASE, place(7, ADA), MapTables.ZONES.put(zone(HazardZone.Kind.MAINS, 9)));
     BoardMap without = after(base, MapTables.PICTURES.remove(TOP));
     BoardMap worked = after(base, value(base, "6k8"));
     for (BoardMap other : List.of(base, worked)) {
@@ -366,7 +363,8 @@ class MergeTest {
             1000,
             800);
     BoardMap mine = after(BASE, place(7, ADA));
-    BoardMap theirs = after(BASE.with(MapTables.PICTURES, BASE.pictures().with(other)), place(300, BEN));
+    BoardMap theirs =
+        after(BASE.with(MapTables.PICTURES, BASE.pictures().with(other)), place(300, BEN));
     Merged merged = Merge.of(mine, theirs);
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().pictures()).hasSize(3);

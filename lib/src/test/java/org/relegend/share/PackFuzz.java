@@ -118,7 +118,8 @@ final class PackFuzz {
     EditHistory history = new EditHistory(BoardMapSamples.generated(random.nextInt(50), 4, 2));
     RandomEdits.applySome(history, random.nextInt(50));
     BoardMap map = history.current();
-    return map.with(MapTables.PICTURES, 
+    return map.with(
+        MapTables.PICTURES,
         map.pictures()
             .with(
                 new Photo(
@@ -140,7 +141,8 @@ final class PackFuzz {
     if (where == 0) {
       Photo told = (Photo) map.picture(new PictureId("p")).orElseThrow();
       map =
-          map.with(MapTables.PICTURES, 
+          map.with(
+              MapTables.PICTURES,
               map.pictures()
                   .with(
                       new Photo(

@@ -79,7 +79,8 @@ class PackTest {
     byte[] page = ("%PDF-1.4 " + String.join(" ", PRIVATE)).getBytes(StandardCharsets.UTF_8);
     BoardMap map = BoardMapSamples.divider();
     map =
-        map.with(MapTables.PICTURES, 
+        map.with(
+            MapTables.PICTURES,
             map.pictures()
                 .with(photo("component", "photos/component.jpg", jpeg))
                 .with(photo("second", "photos/second.jpg", progressive))
@@ -93,11 +94,14 @@ class PackTest {
     Attestation owner =
         new Attestation(Evidence.MEASURED, PRIVATE.get(0), NOON, "unit of " + PRIVATE.get(3));
     map =
-        map.with(MapTables.PLACEMENTS, 
+        map.with(
+                MapTables.PLACEMENTS,
                 map.placements()
                     .with(new Placement(TOP, Subject.parse("R1"), new Point(5, 5), owner))
                     .with(new Placement(PAGE, Subject.parse("R1"), new Point(9, 9), owner)))
-            .with(MapTables.PARTS, map.parts().with(map.parts().at(0).withNote(String.join("\n", PRIVATE))))
+            .with(
+                MapTables.PARTS,
+                map.parts().with(map.parts().at(0).withNote(String.join("\n", PRIVATE))))
             .withInfo(
                 new org.relegend.map.MapInfo(
                     "Sample", "", "", "", PRIVATE.get(1) + PRIVATE.get(4)));
@@ -358,7 +362,8 @@ class PackTest {
       Placement.Key key = new Placement.Key(TOP, Subject.parse("R1"), 1);
       Attestation cleo = new Attestation(Evidence.BEEPED, "Cleo", NOON.plusSeconds(9));
       BoardMap theirs = new ConfirmPlacement(key, cleo).applyTo(base);
-      theirs = theirs.with(MapTables.PARTS, theirs.parts().with(theirs.parts().at(0).withValue("5k6")));
+      theirs =
+          theirs.with(MapTables.PARTS, theirs.parts().with(theirs.parts().at(0).withValue("5k6")));
       Merged merged = Merge.of(base, mine.map(), theirs);
       assertThat(merged.clashes()).isEmpty();
       assertThat(merged.map().parts().at(0).value()).isEqualTo("5k6");

@@ -14,7 +14,8 @@ class PageSizesTest {
   private static BoardMap withPage(double height) {
     BoardMap map = BoardMapSamples.divider();
     PictureId id = new PictureId("page-1");
-    return map.with(MapTables.PICTURES, 
+    return map.with(
+        MapTables.PICTURES,
         map.pictures().with(new Page(id, "One", "pages/a.pdf", 1, "a".repeat(64), 595, height)));
   }
 

@@ -24,7 +24,8 @@ class TrustTest {
 
   private static BoardMap map() {
     BoardMap map = BoardMapSamples.divider(); // four pins on nets, inferred by "test"
-    return map.with(MapTables.PLACEMENTS, 
+    return map.with(
+        MapTables.PLACEMENTS,
         map.placements()
             .with(new Placement(TOP, Subject.parse("R1"), new Point(1, 1), ADA))
             .with(new Placement(TOP, Subject.parse("R2"), new Point(2, 2), ADA).confirmedBy(BEN)));

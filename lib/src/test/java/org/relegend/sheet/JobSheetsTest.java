@@ -80,20 +80,25 @@ class JobSheetsTest {
                 "",
                 "",
                 NOON))
-        .with(JobTable.CONDITIONS, 
+        .with(
+            JobTable.CONDITIONS,
             Table.of(
                 List.of(
                     condition("C102", State.REPLACED, "10u 50V", ""),
                     condition("U101", State.RESOLDERED, "", "7829"),
                     condition("U102", State.REPLACED, "", "9114"))))
         .with(JobTable.READINGS, Table.of(readings))
-        .with(JobTable.HYPOTHESES, 
+        .with(
+            JobTable.HYPOTHESES,
             Table.of(
                 List.of(
                     hypothesis(1, "U102", "is broken", Hypothesis.Result.DISPROVED),
                     hypothesis(2, "C102", "leaks", Hypothesis.Result.CAUSE))))
-        .with(JobTable.CHECKLIST, Table.of(List.of(new CheckMark(CheckStep.LEAKAGE, "0.1 mA", "K", REPAIRED))))
-        .with(JobTable.LOG, 
+        .with(
+            JobTable.CHECKLIST,
+            Table.of(List.of(new CheckMark(CheckStep.LEAKAGE, "0.1 mA", "K", REPAIRED))))
+        .with(
+            JobTable.LOG,
             Table.of(
                 List.of(
                     entry(1, LogEntry.Kind.NOTE, "Second thoughts about the socket", NOON),
@@ -274,7 +279,9 @@ class JobSheetsTest {
     List<Reading> before = found.readings().stream().filter(r -> r.taken().equals(NOON)).toList();
     JobFacts facts =
         JobFacts.of(
-            found.with(JobTable.READINGS, Table.of(before)).with(JobTable.LOG, Table.empty()), circuit, ZoneOffset.UTC);
+            found.with(JobTable.READINGS, Table.of(before)).with(JobTable.LOG, Table.empty()),
+            circuit,
+            ZoneOffset.UTC);
     assertThat(facts.comparedWith(new NetId("B_DOUT"))).startsWith("the map: ");
     assertThat(facts.comparedWith(new NetId("A_DOUT"))).isEqualTo("the twin");
     assertThat(shop).contains("compared with the map").contains("the twin");

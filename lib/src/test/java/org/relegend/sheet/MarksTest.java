@@ -73,7 +73,8 @@ class MarksTest {
       pins.add(name + ".1");
       Subject pad = Subject.of(PinRef.parse(name + ".1"));
       map =
-          map.with(MapTables.PLACEMENTS, 
+          map.with(
+              MapTables.PLACEMENTS,
               map.placements()
                   .with(new Placement(BoardMapSamples.TOP, pad, pads.get(i), says(Evidence.SEEN))));
     }
@@ -81,7 +82,8 @@ class MarksTest {
     Files.createDirectories(folder.resolve("photos"));
     Files.write(folder.resolve("photos/top.png"), Sheets.png(photo));
     return BoardMapSamples.with(map, BoardMapSamples.net("N", pins.toArray(String[]::new)))
-        .with(MapTables.PICTURES, 
+        .with(
+            MapTables.PICTURES,
             map.pictures()
                 .with(
                     new Photo(

@@ -57,12 +57,14 @@ final class FullMap {
     BoardMap map = BoardMapSamples.divider();
     List<Point> corners = List.of(new Point(1, 2), new Point(30.25, 2), new Point(1e-3, 44));
     return map.withInfo(new MapInfo("T / '1'", "Maker", "Model", "B", "line one\nline two"))
-        .with(MapTables.BOARDS, 
+        .with(
+            MapTables.BOARDS,
             Table.of(
                 List.of(
                     new Board(MAIN, "Main board", "2", 200.5, 120, "a note"),
                     Board.named(new BoardId("supply")))))
-        .with(MapTables.PICTURES, 
+        .with(
+            MapTables.PICTURES,
             map.pictures()
                 .with(
                     new Photo(
@@ -75,11 +77,14 @@ final class FullMap {
                         "ab".repeat(32),
                         4000,
                         3000)))
-        .with(MapTables.CHANNELS, 
+        .with(
+            MapTables.CHANNELS,
             Table.of(List.of(new Channel("A", "Left", ""), new Channel("B", "", "second"))))
-        .with(MapTables.PARTS, map.parts().withAll(List.of(dual(), connector("J1"), connector("J2"))))
+        .with(
+            MapTables.PARTS, map.parts().withAll(List.of(dual(), connector("J1"), connector("J2"))))
         .with(MapTables.NETS, map.nets().with(supply()))
-        .with(MapTables.PLACEMENTS, 
+        .with(
+            MapTables.PLACEMENTS,
             Table.of(
                 List.of(
                     new Placement(TOP, Subject.of(DUAL), 1, new Point(7, 8.5), corners, both()),
@@ -92,16 +97,19 @@ final class FullMap {
                         List.of(),
                         both()),
                     new Placement(PAGE, Subject.parse("U1/gang 2"), new Point(9, 9), KIM))))
-        .with(MapTables.TWINS, 
+        .with(
+            MapTables.TWINS,
             Table.of(List.of(new TwinPair(Subject.parse("R2.1"), Subject.parse("R1.1"), both()))))
-        .with(MapTables.DISCREPANCIES, 
+        .with(
+            MapTables.DISCREPANCIES,
             Table.of(
                 List.of(
                     new Discrepancy(
                         Subject.parse("R1.1"), Discrepancy.Aspect.NET, "", both(), "not drawn"),
                     new Discrepancy(
                         Subject.parse("R1"), Discrepancy.Aspect.VALUE, "4k7", both(), ""))))
-        .with(MapTables.ZONES, 
+        .with(
+            MapTables.ZONES,
             Table.of(
                 List.of(
                     new HazardZone(
@@ -112,7 +120,8 @@ final class FullMap {
                         "C9",
                         both()))))
         .with(MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J2"), new PartId("J1")))))
-        .with(MapTables.DEVIATIONS, 
+        .with(
+            MapTables.DEVIATIONS,
             Table.of(
                 List.of(
                     new Deviation(
@@ -127,12 +136,14 @@ final class FullMap {
                         Deviation.Cause.DESIGN,
                         both(),
                         ""))))
-        .with(MapTables.LINE_UPS, 
+        .with(
+            MapTables.LINE_UPS,
             Table.of(
                 List.of(
                     pairs("solder", PicturePairs.Found.CLICKED),
                     pairs("closer", PicturePairs.Found.AUTOMATIC))))
-        .with(MapTables.CLASHES, 
+        .with(
+            MapTables.CLASHES,
             Table.of(
                 List.of(
                     new Clash(

@@ -51,7 +51,8 @@ class MapFormatTest {
     byte[] first = MapFormat.write(map);
     assertThat(MapFormat.write(MapFormat.read(first, PATH))).isEqualTo(first);
     BoardMap remade =
-        map.with(MapTables.PARTS, Table.of(List.copyOf(map.parts()))).with(MapTables.NETS, Table.of(map.nets()));
+        map.with(MapTables.PARTS, Table.of(List.copyOf(map.parts())))
+            .with(MapTables.NETS, Table.of(map.nets()));
     assertThat(MapFormat.write(remade)).isEqualTo(first);
   }
 
@@ -96,7 +97,9 @@ class MapFormatTest {
   void write_afterChangingOneValue_changesOneLine() {
     BoardMap map = BoardMapSamples.random(3);
     BoardMap changed =
-        map.with(MapTables.PARTS, map.parts().with(map.part(new PartId("R2")).orElseThrow().withValue("9k1")));
+        map.with(
+            MapTables.PARTS,
+            map.parts().with(map.part(new PartId("R2")).orElseThrow().withValue("9k1")));
     assertThat(changedLines(map, changed)).isEqualTo(1);
   }
 

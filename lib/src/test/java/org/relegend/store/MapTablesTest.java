@@ -42,7 +42,8 @@ class MapTablesTest {
 
   @Test
   void everyTable_standsInTheSchema() {
-    assertThat(MapFormat.schema()).contains(MapTables.ALL.stream().map(MapTablesTest::asField).toList());
+    assertThat(MapFormat.schema())
+        .contains(MapTables.ALL.stream().map(MapTablesTest::asField).toList());
   }
 
   private static String asField(MapTable<?, ?> table) {
@@ -75,7 +76,8 @@ class MapTablesTest {
   private static <K extends Comparable<? super K>, V extends Keyed<K>> void putAndRemoved(
       MapTable<K, V> table) throws EditRefusedException {
     Photo top = (Photo) FullMap.make().picture(BoardMapSamples.TOP).orElseThrow();
-    BoardMap map = MapTables.PICTURES.put(top.withId(new PictureId("closer"))).applyTo(FullMap.make());
+    BoardMap map =
+        MapTables.PICTURES.put(top.withId(new PictureId("closer"))).applyTo(FullMap.make());
     for (V entry : table.of(map)) {
       BoardMap changed = map.with(table, table.of(map).without(entry.key()));
       for (var edit : table.exactly(entry)) {

@@ -123,7 +123,9 @@ class TraceLineTest {
   @Test
   void joiningANewNameOfANet_keepsWhatWasKnownOfIt() throws TraceException, EditRefusedException {
     BoardMap map = divider();
-    map = map.with(MapTables.NETS, map.nets().with(map.nets().at(1).withChannel("A").withNote("rail")));
+    map =
+        map.with(
+            MapTables.NETS, map.nets().with(map.nets().at(1).withChannel("A").withNote("rail")));
     Net known = map.nets().at(1);
     Trace trace = trace("NEW " + known.pins().get(0), map);
     assertThat(trace.edit().steps()).isEmpty();

@@ -134,8 +134,7 @@ record Damage(BoardMap map, String first, String second) {
       return switch (random.nextInt(3)) {
         case 0 -> MapTables.PARTS.remove(part).applyTo(before);
         case 1 ->
-            MapTables.PARTS.put(before.part(part).orElseThrow().withValue("7.77"))
-                .applyTo(before);
+            MapTables.PARTS.put(before.part(part).orElseThrow().withValue("7.77")).applyTo(before);
         default -> rewire(before, part, random);
       };
     } catch (EditRefusedException refused) {

@@ -196,7 +196,8 @@ class DemoTwinsTest {
   @Test
   void aSeedWithoutAPlaceInTheCircuit_isRefused() {
     BoardMap map =
-        BARE.with(MapTables.PARTS, 
+        BARE.with(
+            MapTables.PARTS,
             BARE.parts()
                 .with(
                     Part.named(

@@ -94,7 +94,9 @@ class WrittenTablesTest {
             JobSamples.NOON));
     NodeLimit limit = new NodeLimit(Subject.parse("net:A_VB1"), 0, 0.005);
     Job job =
-        JobSamples.blank().with(JobTable.READINGS, Table.of(readings)).with(JobTable.LIMITS, Table.of(List.of(limit)));
+        JobSamples.blank()
+            .with(JobTable.READINGS, Table.of(readings))
+            .with(JobTable.LIMITS, Table.of(List.of(limit)));
     String text = WrittenTables.readings(job, CIRCUIT.map());
     Job again =
         JobTables.readings(

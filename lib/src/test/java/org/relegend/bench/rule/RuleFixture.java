@@ -40,7 +40,8 @@ final class RuleFixture {
   }
 
   static Job with(Job job, String part, State state, String code) {
-    return job.with(JobTable.CONDITIONS, 
+    return job.with(
+        JobTable.CONDITIONS,
         job.conditions()
             .with(
                 new Condition(
@@ -56,7 +57,8 @@ final class RuleFixture {
 
   static Job ohms(Job job, String part, double ohms, boolean lifted) {
     Setting setting = new Setting("", Instrument.DIGITAL_METER, Setting.Power.OFF, lifted, "");
-    return job.with(JobTable.READINGS, 
+    return job.with(
+        JobTable.READINGS,
         job.readings()
             .with(
                 new Reading(

@@ -181,7 +181,8 @@ class RulesTest {
   }
 
   private static Job dropAt(Job job, double volts, Setting setting) {
-    return job.with(JobTable.READINGS, 
+    return job.with(
+        JobTable.READINGS,
         job.readings()
             .with(
                 new Reading(
@@ -329,7 +330,9 @@ class RulesTest {
     assertThat(usual.verdict(usual.netsRead().get(0))).isEqualTo(Verdict.GOOD);
     Subject at = Subject.of(usual.netsRead().get(0));
     Unit narrow =
-        board.job(job -> job.with(JobTable.LIMITS, job.limits().with(new NodeLimit(at, 0, 0.005)))).unit();
+        board
+            .job(job -> job.with(JobTable.LIMITS, job.limits().with(new NodeLimit(at, 0, 0.005))))
+            .unit();
     assertThat(narrow.verdict(narrow.netsRead().get(0))).isEqualTo(Verdict.BAD);
   }
 }

@@ -148,7 +148,8 @@ class TrapRulesTest {
   private static Unit at(String pin) {
     Job job = JobSamples.blank();
     return DemoUnit.unit(
-        job.with(JobTable.READINGS, 
+        job.with(
+            JobTable.READINGS,
             job.readings()
                 .with(
                     new Reading(

@@ -118,7 +118,8 @@ class DemoStoriesTest {
   @Test
   void afterTheRepair_theNodesReadWell() throws Exception {
     Job repaired =
-        JOB.with(JobTable.LOG, 
+        JOB.with(
+            JobTable.LOG,
             JOB.log()
                 .with(
                     new LogEntry(
@@ -168,7 +169,8 @@ class DemoStoriesTest {
     Job open = JOB.with(JobTable.HYPOTHESES, JOB.hypotheses().with(leaks));
     assertThat(score(open, "R106")).isEqualTo(score(JOB, "R106"));
     Job disproved =
-        open.with(JobTable.HYPOTHESES, 
+        open.with(
+            JobTable.HYPOTHESES,
             open.hypotheses().with(leaks.with(Hypothesis.Result.DISPROVED, "46.8k")));
     assertThat(score(disproved, "R106")).isLessThan(0.1 * score(JOB, "R106"));
     assertThat(disproved.hypotheses()).hasSize(1);
@@ -252,7 +254,8 @@ class DemoStoriesTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("faults")
   void eachFault_onTheReworkedUnit_isInTheFirstThree(String fault) {
-    Job job = DemoUnit.with(DemoUnit.hypotheses().get(fault)).with(JobTable.CONDITIONS, JOB.conditions());
+    Job job =
+        DemoUnit.with(DemoUnit.hypotheses().get(fault)).with(JobTable.CONDITIONS, JOB.conditions());
     assertThat(
             Suspects.of(DemoUnit.unit(job)).suspects().stream()
                 .limit(3)
@@ -277,7 +280,8 @@ class DemoStoriesTest {
     }
     for (String part : List.of("C1", "F1", "T1", "SW1", "R1")) { // all of them on the mains
       job =
-          job.with(JobTable.CONDITIONS, 
+          job.with(
+              JobTable.CONDITIONS,
               job.conditions()
                   .with(
                       new Condition(

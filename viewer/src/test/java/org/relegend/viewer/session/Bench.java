@@ -95,7 +95,8 @@ public final class Bench {
             3000);
     map = map.with(MapTables.PICTURES, map.pictures().with(below));
     for (String kind : List.of("R%d01", "R%d02", "C%d02", "Q%d01")) {
-      map = map.with(MapTables.TWINS, map.twins().with(twins(kind.formatted(1), kind.formatted(2))));
+      map =
+          map.with(MapTables.TWINS, map.twins().with(twins(kind.formatted(1), kind.formatted(2))));
     }
     return map;
   }

@@ -61,7 +61,8 @@ class FinderTest {
   void note_isFound() {
     BoardMap map = Bench.twoChannels();
     map =
-        map.with(MapTables.PARTS, 
+        map.with(
+            MapTables.PARTS,
             map.parts()
                 .with(
                     map.part(new PartId("Q101")).orElseThrow().withNote("runs warm, look again")));

@@ -63,7 +63,8 @@ final class DrawnBoard {
     ImageIO.write(drawPage(), "png", page.toFile());
     ImageIO.write(drawPhoto(), "png", top.toFile());
     map =
-        map.with(MapTables.PICTURES, 
+        map.with(
+            MapTables.PICTURES,
             map.pictures()
                 .with(
                     new Page(
@@ -107,7 +108,8 @@ final class DrawnBoard {
       }
       Part array = part("U%d01".formatted(channel), "npn-array", "", numbers);
       result =
-          result.with(MapTables.PARTS, result.parts().with(array.withCasing("DIP-14").withChannel(letter)));
+          result.with(
+              MapTables.PARTS, result.parts().with(array.withCasing("DIP-14").withChannel(letter)));
       result =
           BoardMapSamples.with(
               result,
@@ -151,7 +153,8 @@ final class DrawnBoard {
       List<Point> outline = array ? box(at, 240, 150) : box(at, 110, 46);
       for (PictureId picture : List.of(PAGE, TOP)) {
         result =
-            result.with(MapTables.PLACEMENTS, 
+            result.with(
+                MapTables.PLACEMENTS,
                 result
                     .placements()
                     .with(
@@ -166,7 +169,8 @@ final class DrawnBoard {
           Point pin = array ? pinOfArray(at, i) : at.plus(i == 0 ? -90 : 90, 0);
           Subject subject = Subject.of(part.ref(part.pins().get(i)));
           result =
-              result.with(MapTables.PLACEMENTS, 
+              result.with(
+                  MapTables.PLACEMENTS,
                   result
                       .placements()
                       .with(new Placement(picture, subject, pin, says(Evidence.MATCHED))));

@@ -26,7 +26,8 @@ class FirstCautionTest {
 
   private static BoardMap carrying(Potential potential) {
     BoardMap map = BoardMapSamples.divider();
-    return map.with(MapTables.NETS, 
+    return map.with(
+        MapTables.NETS,
         map.nets().with(map.net(new NetId("VP")).orElseThrow().withPotential(potential)));
   }
 

@@ -139,7 +139,8 @@ class HazardStoryIT {
     findMainsOn(tech, BELOW)
         .ifPresent(
             zone ->
-                Technician.onEdt(() -> tech.session().document().apply(MapTables.ZONES.remove(zone.id()))));
+                Technician.onEdt(
+                    () -> tech.session().document().apply(MapTables.ZONES.remove(zone.id()))));
     if (!tech.named(FindingsPanel.class, "findings-area").isShowing()) {
       tech.key("ESCAPE"); // out of the find field
       tech.key("G");

@@ -74,7 +74,8 @@ class LineUpStoryIT {
         }
       }
       opened.save(
-          demo.with(MapTables.PLACEMENTS, 
+          demo.with(
+              MapTables.PLACEMENTS,
               Table.of(
                   demo.placements().stream()
                       .filter(placement -> !placement.picture().equals(SOLDER))
@@ -282,7 +283,8 @@ class LineUpStoryIT {
     try (MapFolder opened = MapFolder.open(map)) {
       BoardMap demo = opened.map();
       opened.save(
-          demo.with(MapTables.PICTURES, 
+          demo.with(
+              MapTables.PICTURES,
               demo.pictures()
                   .with(
                       new Photo(

@@ -23,7 +23,8 @@ class FindingFixTest {
   private static BoardMap carrying(
       BoardMap map, String net, Potential.Nature nature, double volts) {
     Net found = map.net(new NetId(net)).orElseThrow();
-    return map.with(MapTables.NETS, map.nets().with(found.withPotential(new Potential(nature, volts))));
+    return map.with(
+        MapTables.NETS, map.nets().with(found.withPotential(new Potential(nature, volts))));
   }
 
   /** Mains and high voltage on one photo: each finding gets the zone it asks for. */

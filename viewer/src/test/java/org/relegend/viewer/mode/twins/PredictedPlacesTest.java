@@ -46,7 +46,10 @@ class PredictedPlacesTest {
                 BoardMapSamples.net(
                     "N%d%d".formatted(channel, i), "R%d%02d.1".formatted(channel, i)));
       }
-      map = map.with(MapTables.TWINS, map.twins().with(twins("R3%02d".formatted(i), "R4%02d".formatted(i))));
+      map =
+          map.with(
+              MapTables.TWINS,
+              map.twins().with(twins("R3%02d".formatted(i), "R4%02d".formatted(i))));
       double slip = i % 2 == 0 ? 3 : -3;
       map = Bench.placed(map, TOP, "R3%02d".formatted(i), PLACES[i - 1][0], PLACES[i - 1][1]);
       if (i <= 4) {
