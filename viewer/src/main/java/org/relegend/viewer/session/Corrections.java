@@ -80,7 +80,7 @@ public final class Corrections implements Room {
   private Edit confirmed(Placement place) {
     return document
         .carried(place.key())
-        .map(carried -> (Edit) carried.confirmed(hand.attests()))
+        .map(carried -> carried.confirmed(hand.attests()))
         .orElseGet(() -> new ConfirmPlacement(place.key(), hand.attests()));
   }
 
