@@ -15,6 +15,7 @@ import org.relegend.map.Channel;
 import org.relegend.map.Designator;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapInfo;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -46,14 +47,14 @@ public record ChannelCircuit(String name, Map<String, Double> rails, String line
       }
     }
     BoardMap map = BoardMap.empty("sample", MapInfo.titled(name));
-    map = map.withBoards(map.boards().with(Board.named(BOARD)));
-    map = map.withParts(map.parts().withAll(parts.values()));
+    map = map.with(MapTables.BOARDS, map.boards().with(Board.named(BOARD)));
+    map = map.with(MapTables.PARTS, map.parts().withAll(parts.values()));
     for (String channel : List.of("A", "B")) {
-      map = map.withChannels(map.channels().with(new Channel(channel, "", "")));
+      map = map.with(MapTables.CHANNELS, map.channels().with(new Channel(channel, "", "")));
     }
     List<Net> made = new ArrayList<>();
     nets.forEach((net, members) -> made.add(net(net, members)));
-    return map.withNets(map.nets().withAll(made));
+    return map.with(MapTables.NETS, map.nets().withAll(made));
   }
 
   private Net net(String name, List<Net.Member> members) {

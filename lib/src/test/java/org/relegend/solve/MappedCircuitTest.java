@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 
@@ -72,7 +73,7 @@ class MappedCircuitTest {
                 "sample", Map.of("V+", 10.0), "R1 resistor 4k7 V+ M\nR2 resistor 1k M GND")
             .map();
     BoardMap loose =
-        map.withNets(
+        map.with(MapTables.NETS, 
             map.nets()
                 .with(
                     map.net(new NetId("A_M"))
