@@ -3,7 +3,7 @@ package org.relegend.viewer.mode.bench;
 import java.util.List;
 import org.relegend.bench.EntryId;
 import org.relegend.bench.Hypothesis;
-import org.relegend.bench.JobEdit;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
@@ -30,7 +30,7 @@ public final class BenchNotes implements Room {
           .map(
               job ->
                   bench.apply(
-                      new JobEdit.PutHypothesis(
+                      JobTable.HYPOTHESES.put(
                           new Hypothesis(
                               job.nextHypothesis(),
                               parts,
@@ -54,7 +54,7 @@ public final class BenchNotes implements Room {
     return bench
         .job()
         .flatMap(job -> job.hypotheses().find(hypothesis))
-        .map(found -> bench.apply(new JobEdit.PutHypothesis(found.with(result, outcome))))
+        .map(found -> bench.apply(JobTable.HYPOTHESES.put(found.with(result, outcome))))
         .orElse(false);
   }
 
@@ -67,7 +67,7 @@ public final class BenchNotes implements Room {
           .map(
               job ->
                   bench.apply(
-                      new JobEdit.PutLog(
+                      JobTable.LOG.put(
                           new LogEntry(
                               job.nextLog(),
                               kind,

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.NodeLimit;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
@@ -275,9 +276,9 @@ public final class BenchWork implements Room {
 
   private boolean take(Job job, Subject at, TypedLine line) {
     List<JobEdit> steps = new ArrayList<>();
-    line.limit().ifPresent(limit -> steps.add(new JobEdit.PutLimit(limit.at(nodeOrPlace(at)))));
+    line.limit().ifPresent(limit -> steps.add(JobTable.LIMITS.put(limit.at(nodeOrPlace(at)))));
     steps.add(
-        new JobEdit.PutReading(
+        JobTable.READINGS.put(
             new Reading(
                 job.nextReading(), at, line.amount(), line.setting(), hand.author(), hand.now())));
     String name = document.map().nameOf(at);
@@ -329,8 +330,8 @@ public final class BenchWork implements Room {
     }
     return apply(
         text.isBlank()
-            ? new JobEdit.RemoveLimit(at.get())
-            : new JobEdit.PutLimit(TypedSetting.limit(text).at(at.get())));
+            ? JobTable.LIMITS.remove(at.get())
+            : JobTable.LIMITS.put(TypedSetting.limit(text).at(at.get())));
   }
 
   /** Volts at nodes and pins; at a part what its kind is measured in. */
