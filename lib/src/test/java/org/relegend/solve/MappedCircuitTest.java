@@ -73,7 +73,8 @@ class MappedCircuitTest {
                 "sample", Map.of("V+", 10.0), "R1 resistor 4k7 V+ M\nR2 resistor 1k M GND")
             .map();
     BoardMap loose =
-        map.with(MapTables.NETS, 
+        map.with(
+            MapTables.NETS,
             map.nets()
                 .with(
                     map.net(new NetId("A_M"))
