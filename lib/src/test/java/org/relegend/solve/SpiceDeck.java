@@ -235,7 +235,10 @@ final class SpiceDeck {
   }
 
   private void valve(Valve v, List<String> n) {
-    String anode = "ln(1+exp(v(%s,%s)))".formatted(n.get(0), n.get(2));
+    // ngspice's exp goes on as a straight line above 228, so it is given negative values only
+    String anode =
+        "(0.5*(v(%1$s,%2$s)+abs(v(%1$s,%2$s)))+ln(1+exp(-abs(v(%1$s,%2$s)))))"
+            .formatted(n.get(0), n.get(2));
     String grid = "v(%s,%s)".formatted(n.get(1), n.get(2));
     line("B%da g%da 0 V=%s", count, count, anode);
     if (v.pentode()) {
