@@ -33,6 +33,9 @@ import org.relegend.marking.ValueReading;
  * @param barrier sections or roles that are isolated from each other: a transformer's windings
  * @param roleWords each word for a role that the kind has, in lower case, to that role
  * @param sectionWords each word for a section, in lower case, to that section
+ * @param numbering where its numbered pinouts may be taken for a part's
+ * @param type the type of part that its pinouts are of, as it was written; empty for a kind at
+ *     large
  */
 public record Kind(
     String name,
@@ -48,7 +51,19 @@ public record Kind(
     List<RolePath> paths,
     List<String> barrier,
     Map<String, String> roleWords,
-    Map<String, String> sectionWords) {
+    Map<String, String> sectionWords,
+    Numbering numbering,
+    String type) {
+  /** Where a pinout that gives pins by number may be taken for a part's. */
+  public enum Numbering {
+    /** Never: types differ, or a wrong guess would put a barrier where there is none. */
+    NONE,
+    /** Where the part's stated package is the pinout's, or the pinout holds for any package. */
+    BY_PACKAGE,
+    /** Unless the part's stated package is another: the kind itself is one type of part. */
+    BY_TYPE
+  }
+
   /** What the value of a part tells, in SI units. */
   public enum Quantity {
     OHM,
@@ -72,7 +87,9 @@ public record Kind(
     /** Meant to sit on the mains. */
     MAINS,
     /** Pins and roles are up to each part. */
-    OPEN;
+    OPEN,
+    /** Types of the kind are numbered differently, also in one package. */
+    VARIED;
 
     String word() {
       return name().toLowerCase(Locale.ROOT);
@@ -160,13 +177,111 @@ public record Kind(
     List<String> numbers = pins.stream().map(Pin::number).toList();
     List<Pinout> fitting = pinouts.stream().filter(pinout -> pinout.covers(numbers)).toList();
     return fitting.stream()
-        .filter(pinout -> !casing.isEmpty() && pinout.casing().equalsIgnoreCase(casing))
+        .filter(pinout -> !casing.isEmpty() && Outlines.same(pinout.casing(), casing))
         .findFirst()
         .or(() -> fitting.stream().findFirst());
   }
 
-  /** The kind as if only this pinout of it were known. */
-  public Kind with(Pinout only) {
+  /**
+   * The pinouts that may be taken for those of a part with these pins: numbered ones only where the
+   * part's type or stated package decides for them, those by the roles' own letters always; and
+   * none that contradicts a role which is told.
+   *
+   * @param casing the stated package; empty where nobody told it
+   */
+  public List<Pinout> fitting(List<Pin> pins, String casing) {
+    List<String> numbers = pins.stream().map(Pin::number).toList();
+    return pinouts.stream()
+        .filter(pinout -> pinout.covers(numbers))
+        .filter(pinout -> !pinout.isNumbered() || isDecided(pinout, numbers, casing))
+        .filter(pinout -> pins.stream().allMatch(pin -> agrees(pinout, pin)))
+        .toList();
+  }
+
+  private boolean agrees(Pinout usual, Pin pin) {
+    List<Terminal> read = RoleReader.read(this, pin);
+    return read.isEmpty()
+        || usual.at(pin.number()).stream()
+            .anyMatch(u -> read.stream().anyMatch(t -> t.role().equals(u.role())));
+  }
+
+  private boolean isDecided(Pinout pinout, List<String> numbers, String casing) {
+    boolean any = pinout.casing().isEmpty();
+    return switch (numbering) {
+      case NONE -> false;
+      case BY_PACKAGE ->
+          any
+              ? barrier.isEmpty() || isMarked(numbers)
+              : Outlines.same(pinout.casing(), casing);
+      case BY_TYPE -> any || casing.isEmpty() || Outlines.same(pinout.casing(), casing);
+    };
+  }
+
+  /**
+   * Whether some pin goes by a mark and not by a count, as the A1 and A2 of a relay's coil: marks
+   * are a standard's (EN 50005), counts are each maker's own.
+   */
+  private static boolean isMarked(List<String> numbers) {
+    return numbers.stream().anyMatch(number -> !number.matches("\\d+"));
+  }
+
+  private boolean agrees(Pinout usual, Pin pin) {
+    List<Terminal> read = RoleReader.read(this, pin);
+    return read.isEmpty()
+        || usual.at(pin.number()).stream()
+            .anyMatch(u -> read.stream().anyMatch(t -> t.role().equals(u.role())));
+  }
+
+  private boolean isDecided(Pinout pinout, String casing) {
+    return switch (numbering) {
+      case NONE -> false;
+      case BY_PACKAGE -> pinout.casing().isEmpty() || Outlines.same(pinout.casing(), casing);
+      case BY_TYPE ->
+          casing.isEmpty()
+              || pinout.casing().isEmpty()
+              || Outlines.same(pinout.casing(), casing);
+    };
+  }
+
+  /** The kind with its numbered pinouts taken for a part's by this rule. */
+  Kind with(Numbering rule) {
+    return with(pinouts, traits, roleWords, sectionWords, rule, type);
+  }
+
+  /**
+   * The kind as a part of one type has it: with the type's pinouts, those by letters of its own
+   * and its words besides.
+   */
+  Kind typed(String written, List<Pinout> ofType) {
+    Map<String, String> sections = new HashMap<>(sectionWords);
+    Set<String> roles = new HashSet<>();
+    for (Pinout pinout : ofType) {
+      for (Terminal terminal : pinout.terminals()) {
+        roles.add(terminal.role());
+        if (!terminal.section().isEmpty()) {
+          sections.putIfAbsent(terminal.section().toLowerCase(Locale.ROOT), terminal.section());
+        }
+      }
+    }
+    Map<String, String> words = new HashMap<>(RoleWords.of(roles));
+    words.putAll(roleWords);
+    List<Pinout> all = new ArrayList<>(ofType);
+    all.removeIf(pinout -> pinout.terminals().isEmpty());
+    pinouts.stream().filter(pinout -> !pinout.isNumbered()).forEach(all::add);
+    Set<Trait> closed = new HashSet<>(traits);
+    if (!all.isEmpty()) {
+      closed.remove(Trait.OPEN);
+    }
+    return with(all, closed, words, sections, Numbering.BY_TYPE, written);
+  }
+
+  private Kind with(
+      List<Pinout> changed,
+      Set<Trait> changedTraits,
+      Map<String, String> roles,
+      Map<String, String> sections,
+      Numbering rule,
+      String ofType) {
     return new Kind(
         name,
         aliases,
@@ -175,13 +290,15 @@ public record Kind(
         quantity,
         passage,
         polarity,
-        traits,
+        changedTraits,
         restPosition,
-        List.of(only),
+        changed,
         paths,
         barrier,
-        roleWords,
-        sectionWords);
+        roles,
+        sections,
+        rule,
+        ofType);
   }
 
   /** As {@link #sectionsFor(List, String)} where the package isn't known. */

@@ -89,7 +89,9 @@ final class KindReader {
         paths,
         barrier(first, roles),
         RoleWords.of(roles),
-        sectionWords);
+        sectionWords,
+        Kind.Numbering.BY_TYPE,
+        "");
   }
 
   private static <T> Optional<T> word(
@@ -116,11 +118,16 @@ final class KindReader {
         trait = candidate.word().equals(word) ? candidate : trait;
       }
       if (trait == null) {
-        throw row.fault("traits", "made of the words inlet, mains and open, divided by ;");
+        throw row.fault("traits", "made of the words inlet, mains, open and varied, divided by ;");
       }
       traits.add(trait);
     }
     return traits;
+  }
+
+  /** The pins of a row of a table of types. */
+  static List<Terminal> pinsOf(KindTable.Row row) throws KindsException {
+    return new KindReader().pins(row);
   }
 
   private List<Terminal> pins(KindTable.Row row) throws KindsException {

@@ -10,11 +10,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.relegend.map.Designator;
 import org.relegend.map.Names;
 import org.relegend.map.Part;
@@ -27,10 +29,12 @@ public final class Kinds {
   private static final Kinds STANDARD = readStandard();
 
   private final Map<String, Kind> byName;
+  private final Set<String> own;
   private final Map<String, Kind> byWord = new HashMap<>();
 
-  private Kinds(Map<String, Kind> byName) throws KindsException {
+  private Kinds(Map<String, Kind> byName, Set<String> own) throws KindsException {
     this.byName = byName;
+    this.own = Set.copyOf(own);
     for (Kind kind : byName.values()) {
       enter(kind, kind.name());
       for (String alias : kind.aliases()) {
@@ -55,11 +59,22 @@ public final class Kinds {
 
   private static Kinds readStandard() {
     try {
-      return new Kinds(
-          named(KindReader.kinds(KindTable.resource("kinds.csv", KindReader.COLUMNS))));
+      Map<String, Kind> named =
+          named(KindReader.kinds(KindTable.resource("kinds.csv", KindReader.COLUMNS)));
+      named.replaceAll((name, kind) -> kind.with(usualNumbering(kind)));
+      return new Kinds(named, Set.of());
     } catch (KindsException e) {
       throw new IllegalStateException("the program's own table of kinds is damaged", e);
     }
+  }
+
+  /**
+   * Numbers never tell pins that differ from type to type; for the rest the package must be the
+   * pinout's.
+   */
+  private static Kind.Numbering usualNumbering(Kind kind) {
+    boolean differs = kind.has(Kind.Trait.VARIED) || kind.has(Kind.Trait.OPEN);
+    return differs ? Kind.Numbering.NONE : Kind.Numbering.BY_PACKAGE;
   }
 
   /**
@@ -82,9 +97,12 @@ public final class Kinds {
   }
 
   Kinds with(Reader reader, String file) throws KindsException {
+    Map<String, Kind> more = named(KindReader.kinds(KindTable.rows(reader, file, KindReader.COLUMNS)));
     Map<String, Kind> all = new LinkedHashMap<>(byName);
-    all.putAll(named(KindReader.kinds(KindTable.rows(reader, file, KindReader.COLUMNS))));
-    return new Kinds(all);
+    all.putAll(more);
+    Set<String> names = new HashSet<>(own);
+    names.addAll(more.keySet());
+    return new Kinds(all, names);
   }
 
   private static Map<String, Kind> named(List<Kind> kinds) {
@@ -98,9 +116,22 @@ public final class Kinds {
     return Optional.ofNullable(byWord.get(key(word)));
   }
 
-  /** The part's kind, where it is known. */
+  /**
+   * The part's kind, where it is known: of a known type with the pinouts of that type that its
+   * package leaves.
+   */
   public Optional<Kind> of(Part part) {
-    return find(part.kind());
+    return match(part).kind();
+  }
+
+  /** What the part's kind, type and package come to together. */
+  public TypeMatch match(Part part) {
+    return TypeMatch.of(part, this);
+  }
+
+  /** Whether the kind is one of a file, whose pinouts go before those of types. */
+  boolean isOwn(Kind kind) {
+    return own.contains(kind.name());
   }
 
   /** All of them, in the order of the table. */

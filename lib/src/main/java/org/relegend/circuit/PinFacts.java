@@ -24,7 +24,7 @@ import org.relegend.map.Subject;
 /** All that a map and the kinds tell of single pins, looked up in constant time. */
 final class PinFacts {
   /** What tells the same of all parts that have it in common, so that it is worked out once. */
-  private record Make(String kind, String casing, List<Pin> pins, List<Section> sections) {}
+  private record Make(String kind, String type, String casing, List<Pin> pins, List<Section> sections) {}
 
   /** The terminals of one make of part. */
   private record Reading(
@@ -40,19 +40,24 @@ final class PinFacts {
       new Reading(Optional.empty(), Map.of(), List.of(), Map.of());
 
   private final MapIndex index;
-  private final Kinds kinds;
   private final Map<PartId, Known> parts = new HashMap<>();
   private final Map<PinRef, Discrepancy> drawnElsewhere = new HashMap<>();
   private final Map<String, List<PinRef>> drawnAt = new LinkedHashMap<>();
 
   PinFacts(MapIndex index, Kinds kinds) {
     this.index = index;
-    this.kinds = kinds;
     Map<Make, Reading> byMake = new HashMap<>();
     Map<String, Boolean> zeroOhm = new HashMap<>();
     for (Part part : index.map().parts()) {
-      Make make = new Make(part.kind(), part.casing(), part.pins(), part.sections());
-      Reading reading = byMake.computeIfAbsent(make, key -> read(part));
+      Optional<Kind> kind = kinds.of(part);
+      Make make =
+          new Make(
+              kind.map(Kind::name).orElse(part.kind()),
+              kind.map(found -> found.numbering() + found.type()).orElse(""),
+              part.casing(),
+              part.pins(),
+              part.sections());
+      Reading reading = byMake.computeIfAbsent(make, key -> read(part, kind));
       boolean zero = isResistor(reading) && zeroOhm.computeIfAbsent(part.value(), ZeroOhm::is);
       parts.put(part.id(), new Known(part, reading, zero));
     }
@@ -65,10 +70,9 @@ final class PinFacts {
     }
   }
 
-  private Reading read(Part part) {
+  private static Reading read(Part part, Optional<Kind> kind) {
     Map<String, String> roles = new LinkedHashMap<>();
     part.pins().forEach(pin -> roles.put(pin.number(), pin.role()));
-    Optional<Kind> kind = kinds.of(part);
     List<Terminal> told = kind.map(found -> found.terminalsOf(part)).orElse(told(part));
     // a section may by mistake name pins that the part hasn't got
     List<Terminal> terminals = told.stream().filter(t -> roles.containsKey(t.number())).toList();

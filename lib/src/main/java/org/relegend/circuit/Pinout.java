@@ -36,6 +36,11 @@ public record Pinout(String casing, List<Terminal> terminals, String source) {
     return numbers.stream().noneMatch(number -> at(number).isEmpty());
   }
 
+  /** Whether it gives roles by number, so that it holds for some types and packages only. */
+  public boolean isNumbered() {
+    return terminals.stream().anyMatch(t -> t.number().chars().allMatch(Character::isDigit));
+  }
+
   /** The numbers it has, those left open not counted. */
   public Set<String> numbers() {
     return terminals.stream()

@@ -18,8 +18,6 @@ final class RoleReader {
   /** Counts windings; a higher number behind one is a voltage: "primary 115". */
   private static final Pattern COUNT = Pattern.compile("[1-4]");
 
-  private static final Pattern COUNTED = Pattern.compile("\\d+");
-
   private final Kind kind;
   private final List<Pin> pins;
   private final Optional<Pinout> pinout;
@@ -31,57 +29,19 @@ final class RoleReader {
   }
 
   /**
-   * The pinout of the part, where there is no doubt: it has all the pins and contradicts no role
-   * that is told, and it is the only such one, or the package's, or the one with just these pins,
-   * or all such say the same of these pins.
+   * The pinout of the part, where there is no doubt: the type or the stated package decides for it,
+   * it contradicts no role that is told, and it is the only such one, or the one with just these
+   * pins, or all such say the same of these pins.
    */
   private Optional<Pinout> surePinout(String casing) {
     List<String> numbers = pins.stream().map(Pin::number).toList();
-    if (!kind.barrier().isEmpty() && !isMarked(numbers)) {
-      return ofCasing(casing, numbers);
+    List<Pinout> fitting = kind.fitting(pins, casing);
+    if (fitting.stream().map(p -> numbers.stream().map(p::at).toList()).distinct().count() == 1) {
+      return fitting.stream().findFirst();
     }
-    List<Pinout> fitting =
-        kind.pinouts().stream()
-            .filter(p -> p.covers(numbers) && pins.stream().allMatch(pin -> agrees(p, pin)))
-            .toList();
-    Optional<Pinout> best =
-        fitting.stream()
-            .filter(p -> !casing.isEmpty() && p.casing().equalsIgnoreCase(casing))
-            .findFirst()
-            .or(
-                () ->
-                    fitting.stream()
-                        .filter(p -> p.numbers().equals(new HashSet<>(numbers)))
-                        .findFirst());
-    boolean alike =
-        fitting.stream().map(p -> numbers.stream().map(p::at).toList()).distinct().count() == 1;
-    return best.isPresent() || !alike ? best : fitting.stream().findFirst();
-  }
-
-  /**
-   * Whether some pin goes by a mark and not by a count, as the A1 and A2 of a relay's coil: marks
-   * are a standard's (EN 50005), counts are each maker's own.
-   */
-  private static boolean isMarked(List<String> numbers) {
-    return numbers.stream().anyMatch(number -> !COUNTED.matcher(number).matches());
-  }
-
-  /**
-   * What isolates is never decided from counted pins, but where the package is told, in which all
-   * pins of a side are on one row, as of an opto-coupler.
-   */
-  private Optional<Pinout> ofCasing(String casing, List<String> numbers) {
-    return kind.pinouts().stream()
-        .filter(p -> !casing.isEmpty() && p.casing().equalsIgnoreCase(casing))
-        .filter(p -> p.covers(numbers) && pins.stream().allMatch(pin -> agrees(p, pin)))
-        .findFirst();
-  }
-
-  private boolean agrees(Pinout usual, Pin pin) {
-    List<Terminal> told = read(kind, pin);
-    return told.isEmpty()
-        || usual.at(pin.number()).stream()
-            .anyMatch(u -> told.stream().anyMatch(t -> t.role().equals(u.role())));
+    List<Pinout> exact =
+        fitting.stream().filter(p -> p.numbers().equals(new HashSet<>(numbers))).toList();
+    return exact.size() == 1 && kind.type().isEmpty() ? Optional.of(exact.get(0)) : Optional.empty();
   }
 
   List<Terminal> terminals() {

@@ -5,33 +5,61 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.relegend.circuit.Kind;
 import org.relegend.circuit.Kinds;
 import org.relegend.circuit.Pinout;
 import org.relegend.circuit.Terminal;
+import org.relegend.circuit.TypeMatch;
 import org.relegend.map.Names;
 import org.relegend.map.Part;
 import org.relegend.map.Pin;
 import org.relegend.map.Section;
 
 /**
- * Adds to a part what its kind tells: pins that no table listed, roles and sections. Adds only what
- * is certain: where several pinouts of the kind fit the pins that are known, and no package tells
- * which, or where no pin is known, there is nothing to add. What people said stays.
+ * Adds to a part what its type and its kind tell: kind and package, pins that no table listed,
+ * roles and sections. Adds only what is certain: numbered pins where the stated type, or the stated
+ * package, decides for one pinout, and no section of a part that isolates from its pin numbers
+ * alone. What people said stays.
  */
-final class Completion {
+public final class Completion {
   /** All that the answer rests on; a board has hundreds of parts of one shape. */
   private record Shape(
-      String kind, String casing, List<Pin> pins, List<Section> sections, boolean grown) {}
+      String kind, String type, String casing, List<Pin> pins, List<Section> sections, boolean grown) {}
+
+  /** A part with at most so many pins is known by the letters of its pins: E, B, C. */
+  private static final int LETTERED = 3;
 
   private final Kinds kinds;
   private final Map<Shape, Part> completed = new HashMap<>();
 
-  Completion(Kinds kinds) {
+  public Completion(Kinds kinds) {
     this.kinds = kinds;
+  }
+
+  /** The part completed, with its pins in the order they have where it has no new ones. */
+  public Part complete(Part part) {
+    return complete(part, part.pins().size());
+  }
+
+  /**
+   * What keeps the pins of a part from being told, and what would help; nothing where they are all
+   * known, or nobody numbered any yet.
+   */
+  public Optional<String> doubt(Part part) {
+    TypeMatch match = kinds.match(part);
+    boolean open =
+        part.pins().isEmpty() ? match.type().isPresent() : match.kind().filter(k -> isOpen(part, k)).isPresent();
+    return Optional.of(match.doubt())
+        .filter(doubt -> !doubt.isEmpty() && (open || match.contradiction()));
+  }
+
+  private static boolean isOpen(Part part, Kind kind) {
+    return kind.terminalsOf(part).stream().anyMatch(terminal -> terminal.role().isEmpty());
   }
 
   /**
@@ -40,18 +68,46 @@ final class Completion {
    *
    * @param pinsBefore how many pins it had
    */
-  Part complete(Part part, int pinsBefore) {
+  Part complete(Part stated, int pinsBefore) {
+    Part part = named(stated, kinds.match(stated));
+    Optional<Kind> kind = kinds.of(part);
     boolean grown = part.pins().size() > pinsBefore;
-    Shape shape = new Shape(part.kind(), part.casing(), part.pins(), part.sections(), grown);
-    Part like = completed.computeIfAbsent(shape, s -> completed(part, grown));
+    Shape shape =
+        new Shape(
+            kind.map(Kind::name).orElse(""),
+            kind.map(found -> found.numbering() + found.type()).orElse(""),
+            part.casing(),
+            part.pins(),
+            part.sections(),
+            grown);
+    Part like = completed.computeIfAbsent(shape, s -> completed(part, kind, grown));
     return part.withPins(like.pins(), like.sections());
   }
 
-  private Part completed(Part part, boolean grown) {
+  /** With the kind and the package that its type has, where nobody stated them. */
+  private static Part named(Part part, TypeMatch match) {
+    if (match.type().isEmpty() || match.kind().isEmpty()) {
+      return part;
+    }
+    Set<String> casings =
+        match.type().get().pinouts().stream().map(Pinout::casing).collect(Collectors.toSet());
+    boolean fromKind = match.type().get().written().equalsIgnoreCase(part.kind().strip());
+    boolean kindOpen = part.kind().isEmpty() || (fromKind && part.value().isEmpty());
+    Part named = part;
+    if (fromKind && kindOpen) {
+      named = named.withValue(part.kind().toUpperCase(Locale.ROOT));
+    }
+    if (kindOpen) {
+      named = named.withKind(match.kind().get().name());
+    }
+    boolean casingOpen = named.casing().isEmpty() && casings.size() == 1;
+    return casingOpen ? named.withCasing(casings.iterator().next()) : named;
+  }
+
+  private Part completed(Part part, Optional<Kind> known, boolean grown) {
     Part whole =
-        kinds
-            .of(part)
-            .filter(kind -> !part.pins().isEmpty() && !kind.has(Kind.Trait.OPEN))
+        known
+            .filter(kind -> !kind.has(Kind.Trait.OPEN))
             .map(kind -> withSections(withPins(part, kind), kind))
             .orElse(part);
     return grown || whole.pins().size() > part.pins().size() ? ordered(whole) : whole;
@@ -78,21 +134,34 @@ final class Completion {
   }
 
   private static Part withPins(Part part, Kind kind) {
-    List<Pinout> fitting = fitting(part, kind);
-    return fitting.size() == 1 ? withPins(part, fitting.get(0)) : part;
+    return only(part.pins().isEmpty() ? ofType(kind) : fitting(part, kind))
+        .map(pinout -> withPins(part, pinout))
+        .orElse(part);
   }
 
-  /** The pinouts that have all pins of the part: that of its package alone, where it fits. */
+  /** The one pinout, where all number alike. */
+  private static Optional<Pinout> only(List<Pinout> pinouts) {
+    return pinouts.stream().map(Pinout::terminals).distinct().count() == 1
+        ? Optional.of(pinouts.get(0))
+        : Optional.empty();
+  }
+
+  /** What a part may have of whose pins nobody spoke: nothing, unless its type is known. */
+  private static List<Pinout> ofType(Kind kind) {
+    if (kind.type().isEmpty()) {
+      return List.of();
+    }
+    List<Pinout> lettered = kind.pinouts().stream().filter(p -> !p.isNumbered()).toList();
+    List<Pinout> numbered = kind.pinouts().stream().filter(Pinout::isNumbered).toList();
+    boolean few = numbered.stream().allMatch(pinout -> pinout.numbers().size() <= LETTERED);
+    return few && !lettered.isEmpty() ? lettered.subList(0, 1) : numbered;
+  }
+
+  /** The pinouts that may be the part's: that of its package alone, where it has one. */
   private static List<Pinout> fitting(Part part, Kind kind) {
-    Set<String> numbers = part.pins().stream().map(Pin::number).collect(Collectors.toSet());
-    List<Pinout> fitting =
-        kind.pinouts().stream().filter(pinout -> pinout.covers(numbers)).toList();
-    return fitting.stream()
-        .filter(pinout -> !part.casing().isEmpty())
-        .filter(pinout -> pinout.casing().equalsIgnoreCase(part.casing()))
-        .findFirst()
-        .map(List::of)
-        .orElse(fitting);
+    List<Pinout> fitting = kind.fitting(part.pins(), part.casing());
+    List<Pinout> ofPackage = fitting.stream().filter(p -> !p.casing().isEmpty()).toList();
+    return part.casing().isEmpty() || ofPackage.isEmpty() ? fitting : ofPackage;
   }
 
   private static Part withPins(Part part, Pinout pinout) {
@@ -116,10 +185,10 @@ final class Completion {
 
   /** Pins of no section yet join theirs, unless the part's sections go by other names. */
   private static Part withSections(Part part, Kind kind) {
-    if (!kind.sectioned()) {
+    if (!kind.sectioned() || part.pins().isEmpty()) {
       return part;
     }
-    List<Section> usual = sections(part, kind);
+    List<Section> usual = kind.sectionsFor(part.pins(), part.casing());
     Set<String> names = usual.stream().map(Section::name).collect(Collectors.toSet());
     if (!part.sections().stream().allMatch(section -> names.contains(section.name()))) {
       return part;
@@ -138,14 +207,5 @@ final class Completion {
               });
     }
     return draft.finished();
-  }
-
-  /** The sections, where roles or pin numbers leave no doubt of them. */
-  private static List<Section> sections(Part part, Kind kind) {
-    Set<List<Section>> possible =
-        fitting(part, kind).stream()
-            .map(pinout -> kind.with(pinout).sectionsFor(part.pins(), part.casing()))
-            .collect(Collectors.toSet());
-    return possible.size() == 1 ? possible.iterator().next() : List.of();
   }
 }

@@ -8,7 +8,7 @@ import org.relegend.map.EditGroup;
  *
  * @param edit to be applied to the very map the plan was made for; without steps where the map has
  *     all of it
- * @param warnings what was left out of the tables
+ * @param warnings what was left out of the tables, and what keeps a part's pins from being told
  */
 public record ImportPlan(EditGroup edit, ImportSummary summary, List<String> warnings) {
   public ImportPlan {

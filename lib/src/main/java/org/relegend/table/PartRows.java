@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.relegend.circuit.Kind;
+import org.relegend.circuit.PartTypes;
 import org.relegend.map.BoardId;
 import org.relegend.map.Channel;
 import org.relegend.map.Designator;
@@ -88,9 +89,18 @@ final class PartRows {
     }
   }
 
-  /** Whether two words mean one kind, as "elco" and "cap-pol" do. */
+  /** Whether two words mean one kind, as "elco" and "cap-pol" do, or a type and its kind. */
   private boolean isOneKind(String known, String told) {
     Optional<Kind> kind = options.kinds().find(known);
-    return kind.isPresent() && kind.equals(options.kinds().find(told));
+    Optional<Kind> other =
+        options
+            .kinds()
+            .find(told)
+            .or(
+                () ->
+                    PartTypes.standard()
+                        .find(told)
+                        .flatMap(type -> options.kinds().find(type.kind())));
+    return kind.isPresent() && kind.equals(other);
   }
 }

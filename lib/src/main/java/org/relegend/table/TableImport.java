@@ -102,6 +102,7 @@ public final class TableImport {
     for (PartDraft draft : draft.parts()) {
       if (draft.isTold()) {
         Part finished = completion.complete(draft.finished(), draft.pinsBefore());
+        completion.doubt(finished).ifPresent(warnings::add);
         if (draft.differs(finished)) {
           changed.add(finished);
         }

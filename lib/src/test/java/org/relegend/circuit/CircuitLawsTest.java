@@ -65,6 +65,11 @@ class CircuitLawsTest {
               Map.of("off", "11-12", "on", "11-14")),
           new Sort("connector", "", Passage.CONNECTOR, List.of("1", "2", "3"), Map.of()));
 
+  private static final Map<String, String> RELAY =
+      Map.of(
+          "A1", "coil", "A2", "coil", "11", "contact common", "12", "contact break", "14",
+          "contact make");
+
   static LongStream seeds() {
     return LongStream.rangeClosed(1, 300);
   }
@@ -113,9 +118,7 @@ class CircuitLawsTest {
     }
     for (int i = 1; i <= 5 + random.nextInt(25); i++) {
       Sort sort = SORTS.get(random.nextInt(SORTS.size()));
-      Part part =
-          BoardMapSamples.part(
-              "P" + i, sort.kind(), sort.value(), sort.pins().toArray(new String[0]));
+      Part part = part("P" + i, sort);
       parts.add(part);
       sorts.put(part.id(), sort);
       for (Pin pin : part.pins()) {
@@ -140,6 +143,17 @@ class CircuitLawsTest {
         .with(MapTables.PARTS, Table.of(parts))
         .with(MapTables.NETS, Table.of(nets))
         .with(MapTables.MATINGS, Table.of(matings));
+  }
+
+  /** With roles at a relay, whose numbers alone tell nothing. */
+  private static Part part(String name, Sort sort) {
+    Part part =
+        BoardMapSamples.part(name, sort.kind(), sort.value(), sort.pins().toArray(new String[0]));
+    return sort.kind().equals("relay")
+        ? part.withPins(
+            part.pins().stream().map(pin -> new Pin(pin.number(), RELAY.get(pin.number()))).toList(),
+            part.sections())
+        : part;
   }
 
   private static Through through(Random random, Map<PartId, Sort> sorts) {

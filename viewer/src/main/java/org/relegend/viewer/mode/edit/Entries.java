@@ -19,6 +19,7 @@ import org.relegend.map.Subject;
 import org.relegend.marking.Readings;
 import org.relegend.marking.ValueChoices;
 import org.relegend.marking.ValueReading;
+import org.relegend.table.Completion;
 import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.session.Document;
 import org.relegend.viewer.session.Hub;
@@ -114,7 +115,7 @@ public final class Entries implements Room {
       return Notice.of(Notice.Kind.NOT_FOUND, id);
     }
     try {
-      Part after = typed.on(before.get(), kindName(typed.kind()));
+      Part after = completed(typed.on(before.get(), kindName(typed.kind())), before.get());
       boolean taken =
           map.parts().stream()
               .anyMatch(
@@ -128,7 +129,21 @@ public final class Entries implements Room {
     }
   }
 
+  /** With what its type tells, where the kind, value or package was typed anew. */
+  private static Part completed(Part after, Part before) {
+    boolean same =
+        after.kind().equals(before.kind())
+            && after.value().equals(before.value())
+            && after.casing().equals(before.casing());
+    boolean typed = !same && Kinds.standard().match(after).type().isPresent();
+    return typed ? new Completion(Kinds.standard()).complete(after) : after;
+  }
+
   private static Notice lookAtValue(Part part) {
+    Optional<String> doubt = new Completion(Kinds.standard()).doubt(part);
+    if (doubt.isPresent()) {
+      return Notice.of(Notice.Kind.ENTRY_DOUBT, doubt.get());
+    }
     Optional<Kind> kind = Kinds.standard().of(part);
     if (!part.kind().isEmpty() && kind.isEmpty()) {
       return Notice.of(Notice.Kind.ENTRY_KIND, part.kind());
@@ -177,7 +192,7 @@ public final class Entries implements Room {
       hub.say(seen.kind(), seen.arguments().toArray());
       return false;
     }
-    Part after = typed.on(before.get(), kindName(typed.kind()));
+    Part after = completed(typed.on(before.get(), kindName(typed.kind())), before.get());
     return after.equals(before.get())
         || apply(
             before.get().designator().text(),
