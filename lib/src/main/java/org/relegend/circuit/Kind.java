@@ -210,9 +210,7 @@ public record Kind(
     return switch (numbering) {
       case NONE -> false;
       case BY_PACKAGE ->
-          any
-              ? barrier.isEmpty() || isMarked(numbers)
-              : Outlines.same(pinout.casing(), casing);
+          any ? barrier.isEmpty() || isMarked(numbers) : Outlines.same(pinout.casing(), casing);
       case BY_TYPE -> any || casing.isEmpty() || Outlines.same(pinout.casing(), casing);
     };
   }
@@ -237,9 +235,7 @@ public record Kind(
       case NONE -> false;
       case BY_PACKAGE -> pinout.casing().isEmpty() || Outlines.same(pinout.casing(), casing);
       case BY_TYPE ->
-          casing.isEmpty()
-              || pinout.casing().isEmpty()
-              || Outlines.same(pinout.casing(), casing);
+          casing.isEmpty() || pinout.casing().isEmpty() || Outlines.same(pinout.casing(), casing);
     };
   }
 
@@ -249,8 +245,8 @@ public record Kind(
   }
 
   /**
-   * The kind as a part of one type has it: with the type's pinouts, those by letters of its own
-   * and its words besides.
+   * The kind as a part of one type has it: with the type's pinouts, those by letters of its own and
+   * its words besides.
    */
   Kind typed(String written, List<Pinout> ofType) {
     Map<String, String> sections = new HashMap<>(sectionWords);

@@ -97,7 +97,8 @@ public final class Kinds {
   }
 
   Kinds with(Reader reader, String file) throws KindsException {
-    Map<String, Kind> more = named(KindReader.kinds(KindTable.rows(reader, file, KindReader.COLUMNS)));
+    Map<String, Kind> more =
+        named(KindReader.kinds(KindTable.rows(reader, file, KindReader.COLUMNS)));
     Map<String, Kind> all = new LinkedHashMap<>(byName);
     all.putAll(more);
     Set<String> names = new HashSet<>(own);

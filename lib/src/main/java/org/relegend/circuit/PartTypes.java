@@ -31,7 +31,8 @@ public final class PartTypes {
 
   /** A word that reads as the number of a type, whether or not it is known. */
   private static final Pattern LIKE_A_TYPE =
-      Pattern.compile("(?:[A-Z]{1,5}\\d{2,5}|\\d[NSA][A-Z]{0,2}\\d{2,5}|\\d{1,2}[A-Z]{1,2}\\d)\\w*");
+      Pattern.compile(
+          "(?:[A-Z]{1,5}\\d{2,5}|\\d[NSA][A-Z]{0,2}\\d{2,5}|\\d{1,2}[A-Z]{1,2}\\d)\\w*");
 
   private static final PartTypes STANDARD = new PartTypes(readAll());
 

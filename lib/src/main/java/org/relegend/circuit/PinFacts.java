@@ -24,7 +24,8 @@ import org.relegend.map.Subject;
 /** All that a map and the kinds tell of single pins, looked up in constant time. */
 final class PinFacts {
   /** What tells the same of all parts that have it in common, so that it is worked out once. */
-  private record Make(String kind, String type, String casing, List<Pin> pins, List<Section> sections) {}
+  private record Make(
+      String kind, String type, String casing, List<Pin> pins, List<Section> sections) {}
 
   /** The terminals of one make of part. */
   private record Reading(

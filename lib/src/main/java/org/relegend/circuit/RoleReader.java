@@ -41,7 +41,9 @@ final class RoleReader {
     }
     List<Pinout> exact =
         fitting.stream().filter(p -> p.numbers().equals(new HashSet<>(numbers))).toList();
-    return exact.size() == 1 && kind.type().isEmpty() ? Optional.of(exact.get(0)) : Optional.empty();
+    return exact.size() == 1 && kind.type().isEmpty()
+        ? Optional.of(exact.get(0))
+        : Optional.empty();
   }
 
   List<Terminal> terminals() {

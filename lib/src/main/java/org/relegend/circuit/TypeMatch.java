@@ -81,10 +81,7 @@ public record TypeMatch(
   }
 
   private static TypeMatch typed(Part part, PartType type, Kind ofType) {
-    List<Pinout> left =
-        type.pinouts().stream()
-            .filter(p -> isLeft(p, part.casing()))
-            .toList();
+    List<Pinout> left = type.pinouts().stream().filter(p -> isLeft(p, part.casing())).toList();
     if (left.isEmpty()) {
       return new TypeMatch(
           Optional.of(ofType.with(Kind.Numbering.NONE)),
@@ -102,9 +99,7 @@ public record TypeMatch(
   }
 
   private static boolean isLeft(Pinout pinout, String casing) {
-    return casing.isEmpty()
-        || pinout.casing().isEmpty()
-        || Outlines.same(pinout.casing(), casing);
+    return casing.isEmpty() || pinout.casing().isEmpty() || Outlines.same(pinout.casing(), casing);
   }
 
   private static String severalWays(Part part, PartType type, List<Pinout> left) {
@@ -159,7 +154,6 @@ public record TypeMatch(
     return ofPackages.stream().anyMatch(p -> Outlines.same(p.casing(), part.casing()))
         ? ""
         : "%s: the pins of a %s are known in %s, not in %s: give the type, or the pins' roles"
-            .formatted(
-                part.designator(), kind.name(), known, Names.printable(part.casing()));
+            .formatted(part.designator(), kind.name(), known, Names.printable(part.casing()));
   }
 }

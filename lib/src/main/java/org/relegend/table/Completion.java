@@ -29,7 +29,12 @@ import org.relegend.map.Section;
 public final class Completion {
   /** All that the answer rests on; a board has hundreds of parts of one shape. */
   private record Shape(
-      String kind, String type, String casing, List<Pin> pins, List<Section> sections, boolean grown) {}
+      String kind,
+      String type,
+      String casing,
+      List<Pin> pins,
+      List<Section> sections,
+      boolean grown) {}
 
   /** A part with at most so many pins is known by the letters of its pins: E, B, C. */
   private static final int LETTERED = 3;
@@ -53,7 +58,9 @@ public final class Completion {
   public Optional<String> doubt(Part part) {
     TypeMatch match = kinds.match(part);
     boolean open =
-        part.pins().isEmpty() ? match.type().isPresent() : match.kind().filter(k -> isOpen(part, k)).isPresent();
+        part.pins().isEmpty()
+            ? match.type().isPresent()
+            : match.kind().filter(k -> isOpen(part, k)).isPresent();
     return Optional.of(match.doubt())
         .filter(doubt -> !doubt.isEmpty() && (open || match.contradiction()));
   }

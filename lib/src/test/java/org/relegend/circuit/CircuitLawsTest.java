@@ -67,7 +67,15 @@ class CircuitLawsTest {
 
   private static final Map<String, String> RELAY =
       Map.of(
-          "A1", "coil", "A2", "coil", "11", "contact common", "12", "contact break", "14",
+          "A1",
+          "coil",
+          "A2",
+          "coil",
+          "11",
+          "contact common",
+          "12",
+          "contact break",
+          "14",
           "contact make");
 
   static LongStream seeds() {
@@ -151,7 +159,9 @@ class CircuitLawsTest {
         BoardMapSamples.part(name, sort.kind(), sort.value(), sort.pins().toArray(new String[0]));
     return sort.kind().equals("relay")
         ? part.withPins(
-            part.pins().stream().map(pin -> new Pin(pin.number(), RELAY.get(pin.number()))).toList(),
+            part.pins().stream()
+                .map(pin -> new Pin(pin.number(), RELAY.get(pin.number())))
+                .toList(),
             part.sections())
         : part;
   }

@@ -39,7 +39,9 @@ class PartTypesTest {
     }
   }
 
-  /** Numbers of pins as published for the outline; the outlines' own source stands in their table. */
+  /**
+   * Numbers of pins as published for the outline; the outlines' own source stands in their table.
+   */
   @Test
   void eachRow_hasJustThePinsOfItsPackage() {
     numbered()
@@ -118,8 +120,10 @@ class PartTypesTest {
   @Test
   void eachLogicType_tellsItsSupplyPins() {
     List<PartTypes.Row> logic =
-        numbered().filter(row -> row.kind().matches("logic-ic|analogue-switch"))
-            .filter(row -> row.type().matches("(?:4[0-5]\\d{2}|40106|74\\d+)")).toList();
+        numbered()
+            .filter(row -> row.kind().matches("logic-ic|analogue-switch"))
+            .filter(row -> row.type().matches("(?:4[0-5]\\d{2}|40106|74\\d+)"))
+            .toList();
     assertThat(logic).hasSizeGreaterThan(60);
     for (PartTypes.Row row : logic) {
       List<String> roles = row.pinout().terminals().stream().map(Terminal::role).toList();

@@ -39,9 +39,7 @@ class TypeCompletionTest {
     for (int i = 1; i <= count; i++) {
       pins[i] = "N%d,X1,%d".formatted(i, i);
     }
-    return none()
-        .parts("designator,kind,value,package", row("X1", kind, value, casing))
-        .pins(pins);
+    return none().parts("designator,kind,value,package", row("X1", kind, value, casing)).pins(pins);
   }
 
   private static Part numbered(String kind, String value, String casing, int count)
