@@ -223,22 +223,6 @@ public record Kind(
     return numbers.stream().anyMatch(number -> !number.matches("\\d+"));
   }
 
-  private boolean agrees(Pinout usual, Pin pin) {
-    List<Terminal> read = RoleReader.read(this, pin);
-    return read.isEmpty()
-        || usual.at(pin.number()).stream()
-            .anyMatch(u -> read.stream().anyMatch(t -> t.role().equals(u.role())));
-  }
-
-  private boolean isDecided(Pinout pinout, String casing) {
-    return switch (numbering) {
-      case NONE -> false;
-      case BY_PACKAGE -> pinout.casing().isEmpty() || Outlines.same(pinout.casing(), casing);
-      case BY_TYPE ->
-          casing.isEmpty() || pinout.casing().isEmpty() || Outlines.same(pinout.casing(), casing);
-    };
-  }
-
   /** The kind with its numbered pinouts taken for a part's by this rule. */
   Kind with(Numbering rule) {
     return with(pinouts, traits, roleWords, sectionWords, rule, type);
