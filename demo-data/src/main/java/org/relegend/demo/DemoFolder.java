@@ -105,7 +105,7 @@ public final class DemoFolder {
               Digests.sha256(jpeg),
               shot.camera().width(),
               shot.camera().height()));
-      zones.addAll(DemoZones.on(picture, shot));
+      zones.addAll(DemoZones.on(picture, shot, truth));
     }
   }
 

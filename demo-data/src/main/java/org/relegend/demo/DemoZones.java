@@ -19,15 +19,19 @@ final class DemoZones {
 
   private DemoZones() {}
 
-  /** Mains and reservoirs on one photo. */
-  static List<HazardZone> on(String picture, Shot shot) {
+  /** Mains and reservoirs on one photo, and all of the tall parts, which lean over their pads. */
+  static List<HazardZone> on(String picture, Shot shot, List<Place> truth) {
+    List<Spot> mains = new ArrayList<>(seen(shot, MAINS));
+    mains.addAll(bodies(picture, truth, "J1|F1|SW1|C1|R1|T1"));
+    List<Spot> reservoirs = new ArrayList<>(seen(shot, RESERVOIRS));
+    reservoirs.addAll(bodies(picture, truth, "C2|C3"));
     return List.of(
-        zone("mains-" + picture, picture, HazardZone.Kind.MAINS, seen(shot, MAINS), "230 V AC"),
+        zone("mains-" + picture, picture, HazardZone.Kind.MAINS, Hull.of(mains), "230 V AC"),
         zone(
             "charge-" + picture,
             picture,
             HazardZone.Kind.STORED_CHARGE,
-            seen(shot, RESERVOIRS),
+            Hull.of(reservoirs),
             "Reservoir capacitors, 23 V; bleed to 1 V in about 15 s while R2 and R3 are whole."));
   }
 
@@ -46,6 +50,14 @@ final class DemoZones {
     }
     HazardZone.Kind kind = HazardZone.Kind.MAINS;
     return List.of(zone("mains-" + picture, picture, kind, Hull.of(around), "230 V AC"));
+  }
+
+  private static List<Spot> bodies(String picture, List<Place> truth, String parts) {
+    return truth.stream()
+        .filter(place -> place.picture().equals(picture) && place.kind() == Place.Kind.BODY)
+        .filter(place -> place.subject().matches(parts))
+        .flatMap(place -> place.outline().stream())
+        .toList();
   }
 
   private static List<Spot> seen(Shot shot, List<Spot> corners) {

@@ -33,10 +33,15 @@ final class UnmarkedDanger implements Check {
   static List<Finding> findings(
       CheckContext context, String code, Severity severity, List<Unmarked> unmarked) {
     Map<Place, List<Subject>> places = new LinkedHashMap<>();
+    Map<Place, List<String>> inPart = new LinkedHashMap<>();
     for (Unmarked danger : unmarked) {
-      places
-          .computeIfAbsent(new Place(danger.picture(), danger.kind()), place -> new ArrayList<>())
-          .add(danger.subject());
+      Place at = new Place(danger.picture(), danger.kind());
+      places.computeIfAbsent(at, place -> new ArrayList<>()).add(danger.subject());
+      if (danger.inPart()) {
+        inPart
+            .computeIfAbsent(at, place -> new ArrayList<>())
+            .add(danger.text(context.map().nameOf(danger.subject())));
+      }
     }
     List<Finding> findings = new ArrayList<>();
     places.forEach(
@@ -46,16 +51,30 @@ final class UnmarkedDanger implements Check {
                         code,
                         severity,
                         subjects,
-                        "On %s %s outside of every %s zone: %s"
-                            .formatted(
-                                context.caption(place.picture()),
-                                Words.verb(subjects.size(), "one place lies", "places lie"),
-                                words(place.kind()),
-                                context.names(subjects)),
+                        message(
+                            context, place, subjects, inPart.getOrDefault(place, List.of())),
                         "Unplug. Draw a %s zone around them, with a margin for the hand."
                             .formatted(words(place.kind())))
                     .on(place.picture())));
     return findings;
+  }
+
+  private static String message(
+      CheckContext context, Place place, List<Subject> subjects, List<String> inPart) {
+    String text =
+        "On %s %s outside of every %s zone: %s"
+            .formatted(
+                context.caption(place.picture()),
+                Words.verb(
+                    subjects.size(),
+                    inPart.isEmpty() ? "one place lies" : "one place lies in part",
+                    inPart.isEmpty() ? "places lie" : "places lie at least in part"),
+                words(place.kind()),
+                context.names(subjects));
+    return inPart.isEmpty()
+        ? text
+        : "%s. Of some a zone holds a part only; outside lie %s"
+            .formatted(text, String.join(", ", inPart));
   }
 
   private static String words(HazardZone.Kind kind) {

@@ -85,8 +85,7 @@ final class HazardFinder {
 
   private List<StoredCharge> noteworthy() {
     return charges.stream()
-        .filter(charge -> charge.basis().isFromVoltages())
-        .filter(charge -> charge.isNoteworthy(limits))
+        .filter(charge -> Hazards.isKnownToCount(charge, limits))
         .toList();
   }
 

@@ -2,6 +2,7 @@ package org.relegend.hazard;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
 import org.relegend.map.HazardZone;
 import org.relegend.map.NetId;
+import org.relegend.map.PartId;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.PinRef;
@@ -118,15 +120,36 @@ public record Hazards(
 
   /**
    * Whether the cautions are to be read before anyone works on it: mains or high voltage reach
-   * something, or a declared voltage charges a capacitor by as much as counts. That it is false
-   * says nothing of the instrument.
+   * something, or a declared voltage, else what it is made for, charges a capacitor by as much as
+   * counts. That it is false says nothing of the instrument.
    */
   public boolean callForCautions() {
     return !reached.isEmpty() || charges.stream().anyMatch(this::isKnownToCount);
   }
 
   private boolean isKnownToCount(StoredCharge charge) {
-    return charge.basis().isFromVoltages() && charge.isNoteworthy(limits);
+    return isKnownToCount(charge, limits);
+  }
+
+  /** By the declared voltages; or, where none is declared, by what its capacitors are made for. */
+  static boolean isKnownToCount(StoredCharge charge, LimitSet limits) {
+    return charge.basis() != StoredCharge.Basis.UNKNOWN && charge.isNoteworthy(limits);
+  }
+
+  /** What threatens at a part, placed or not: mains before high voltage before charge. */
+  public Optional<HazardZone.Kind> threatAt(PartId part) {
+    Optional<HazardZone.Kind> reachedBy =
+        reached.stream()
+            .filter(node -> node.pins().stream().anyMatch(pin -> pin.part().equals(part)))
+            .map(Reached::kind)
+            .min(Comparator.naturalOrder());
+    return reachedBy.or(
+        () ->
+            charges.stream()
+                .filter(charge -> charge.capacitors().contains(part))
+                .filter(this::isKnownToCount)
+                .findFirst()
+                .map(charge -> HazardZone.Kind.STORED_CHARGE));
   }
 
   /** A zone that could be drawn: the hull of what lies outside on one picture, with a margin. */

@@ -12,6 +12,8 @@ public final class Outline {
   /** Corners that stand in for a circle when a hull is grown. */
   private static final int CORNERS = 8;
 
+  private static final int GRID = 48;
+
   private Outline() {}
 
   /** Whether a point lies inside (even-odd rule) or on the outline itself. */
@@ -157,6 +159,38 @@ public final class Outline {
 
   private static double turn(Point a, Point b, Point c) {
     return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
+  }
+
+  /**
+   * How much of an outline lies in none of these others, 0 to 1: by a grid of {@value #GRID} by
+   * {@value #GRID} points over it, so to some hundredths.
+   */
+  static double shareOutside(List<Point> outline, List<List<Point>> others) {
+    double left = outline.stream().mapToDouble(Point::x).min().orElseThrow();
+    double right = outline.stream().mapToDouble(Point::x).max().orElseThrow();
+    double top = outline.stream().mapToDouble(Point::y).min().orElseThrow();
+    double bottom = outline.stream().mapToDouble(Point::y).max().orElseThrow();
+    int all = 0;
+    int outside = 0;
+    for (int i = 0; i < GRID * GRID; i++) {
+      double x = left + (right - left) * (i % GRID + 0.5) / GRID;
+      double y = top + (bottom - top) * (i / GRID + 0.5) / GRID;
+      Point point = new Point(x, y);
+      if (contains(outline, point)) {
+        all++;
+        outside += others.stream().anyMatch(other -> contains(other, point)) ? 0 : 1;
+      }
+    }
+    return all == 0 ? cornersOutside(outline, others) : (double) outside / all;
+  }
+
+  /** For what is too thin for the grid. */
+  private static double cornersOutside(List<Point> outline, List<List<Point>> others) {
+    long outside =
+        outline.stream()
+            .filter(corner -> others.stream().noneMatch(other -> contains(other, corner)))
+            .count();
+    return (double) outside / outline.size();
   }
 
   /** In square picture units. */

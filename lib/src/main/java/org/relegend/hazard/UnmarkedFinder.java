@@ -17,11 +17,12 @@ import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
+import org.relegend.map.Point;
 import org.relegend.map.Subject;
 
 /**
- * Finds placed dangers outside of all zones, drawn there or carried there by line-ups, and dangers
- * that aren't placed.
+ * Finds placed dangers outside of zones, drawn there or carried there by line-ups, and dangers that
+ * aren't placed. A body that a zone only touches isn't marked by it: what sticks out can hurt too.
  */
 final class UnmarkedFinder {
   private static final Map<HazardZone.Kind, Set<HazardZone.Kind>> FITTING =
@@ -35,6 +36,9 @@ final class UnmarkedFinder {
                       HazardZone.Kind.STORED_CHARGE,
                       HazardZone.Kind.HIGH_VOLTAGE,
                       HazardZone.Kind.MAINS)));
+
+  /** So much of a body may stick out of its zone: outlines are drawn by hand. */
+  private static final double NOTEWORTHY = 0.05;
 
   private final Circuit circuit;
   private final BoardMap zoned;
@@ -78,14 +82,18 @@ final class UnmarkedFinder {
     List<Unmarked> found = new ArrayList<>();
     for (Placement placement : circuit.map().placements()) {
       HazardZone.Kind kind = dangers.get(placement.subject());
-      if (kind != null && isShown(placement, kind) && !isMarked(placement, kind)) {
-        found.add(
-            new Unmarked(
-                placement.picture(),
-                placement.subject(),
-                placement.at(),
-                placement.outline(),
-                kind));
+      if (kind != null && isShown(placement, kind)) {
+        double outside = outside(placement, kind);
+        if (outside > NOTEWORTHY) {
+          found.add(
+              new Unmarked(
+                  placement.picture(),
+                  placement.subject(),
+                  placement.at(),
+                  placement.outline(),
+                  kind,
+                  outside));
+        }
       }
     }
     return found;
@@ -96,9 +104,18 @@ final class UnmarkedFinder {
         || circuit.map().picture(placement.picture()).filter(Photo.class::isInstance).isPresent();
   }
 
-  private boolean isMarked(Placement placement, HazardZone.Kind kind) {
+  /** A body counts by its area, and what has none by its point. */
+  private double outside(Placement placement, HazardZone.Kind kind) {
     Set<HazardZone.Kind> fitting = FITTING.getOrDefault(kind, Set.of());
-    return Zones.over(zoned, placement).stream().anyMatch(zone -> fitting.contains(zone.kind()));
+    List<List<Point>> zones =
+        Zones.over(zoned, placement).stream()
+            .filter(zone -> fitting.contains(zone.kind()))
+            .map(HazardZone::outline)
+            .toList();
+    if (placement.outline().size() < 3) {
+      return zones.isEmpty() ? 1 : 0;
+    }
+    return Outline.shareOutside(placement.outline(), zones);
   }
 
   /** Pins that mains or high voltage reaches and that are on no photo yet. */

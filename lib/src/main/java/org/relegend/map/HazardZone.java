@@ -21,7 +21,14 @@ public record HazardZone(
     MAINS,
     HIGH_VOLTAGE,
     STORED_CHARGE,
-    HOT;
+    HOT,
+    /** Something that harms by touch, breath or breaking: beryllium oxide, mercury, acid, oil. */
+    SUBSTANCE;
+
+    /** In words: "stored charge". */
+    public String words() {
+      return word().replace('-', ' ');
+    }
 
     public String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -159,8 +159,16 @@ final class Warnings {
     leaf.fill(edge, YELLOW);
     leaf.stroke(edge, side * 0.07, Color.BLACK);
     leaf.fill(
-        to.createTransformedShape(kind == HazardZone.Kind.HOT ? exclamation() : flash()),
+        to.createTransformedShape(symbol(kind)),
         Color.BLACK);
+  }
+
+  private static Shape symbol(HazardZone.Kind kind) {
+    return switch (kind) {
+      case HOT -> exclamation();
+      case SUBSTANCE -> ToxicSign.shape();
+      case MAINS, HIGH_VOLTAGE, STORED_CHARGE -> flash();
+    };
   }
 
   /** A zigzag from above that ends in an arrowhead. */

@@ -23,7 +23,7 @@ import org.relegend.store.StoreException.Kind;
  * @param title what such a document is called: "board map"
  * @param word the same in short: "map"
  * @param file its name in its folder
- * @param current the form that is written
+ * @param current the newest form; all from 1 up to it are read
  */
 record DocumentFormat<T>(String title, String word, String file, int current, Codec<T> codec) {
   /** Bytes of the largest document that is read: some forty times a map of 10,000 parts. */
@@ -143,8 +143,9 @@ record DocumentFormat<T>(String title, String word, String file, int current, Co
           "the file has format %s, and this version of Relegend knows formats up to %d. It is left untouched; open it with a newer version."
               .formatted(in.getText(), current));
     }
-    if (!whole || in.getDoubleValue() < current) {
-      throw UnfitException.here(in, "there is no such format; this version writes " + current);
+    if (!whole || in.getDoubleValue() < 1) {
+      throw UnfitException.here(
+          in, "there is no such format; this version knows those up to " + current);
     }
   }
 }

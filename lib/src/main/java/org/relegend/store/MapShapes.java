@@ -87,7 +87,7 @@ final class MapShapes {
   /** The map as a whole. */
   static Codec<BoardMap> map() {
     Shape<BoardMap> s = new Shape<>();
-    s.required("format", WHOLE_NUMBER, map -> MapFormat.CURRENT);
+    s.required("format", WHOLE_NUMBER, MapFormat::of);
     var id = s.required("id", TEXT, BoardMap::id);
     var info = s.required("info", INFO, BoardMap::info);
     TableFields<BoardMap> tables = new TableFields<>(s);

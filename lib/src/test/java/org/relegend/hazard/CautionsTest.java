@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.map.HazardZone;
 
 class CautionsTest {
@@ -39,6 +40,33 @@ class CautionsTest {
         .contains("Practice disagrees", "through a resistor", "shorting probe");
     assertThat(Cautions.of("isolation").text())
         .contains("live chassis", "earthed clip", "residual-current");
+  }
+
+  /** A live heatsink kills a hand that tests its heat: the meter comes first. */
+  @Test
+  void hot_asksForTheMeterBeforeAnyHand() {
+    String text = Cautions.of(HazardZone.Kind.HOT).text();
+    assertThat(text).doesNotContain("finger").contains("measure", "not with a hand");
+    assertThat(text.indexOf("measure")).isLessThan(text.indexOf("heat with"));
+  }
+
+  /** What else harms at a bench (common practice), each with its word. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "implode", "X-rays", "Beryllium oxide", "Selenium", "biphenyls", "Asbestos", "Mercury",
+        "luminous paint", "lithium", "Lead-acid", "Solder fumes", "vent or burst", "spark you do not",
+        "first aid", "emergency number", "Not for switch-mode supplies", "high-voltage probe"
+      })
+  void whatElseHarms_hasItsCaution(String word) {
+    assertThat(Cautions.all()).anyMatch(caution -> caution.text().contains(word));
+  }
+
+  /** Each can be read in one breath or two. */
+  @Test
+  void eachCaution_isShort() {
+    assertThat(Cautions.all()).allMatch(caution -> caution.text().length() < 650);
+    assertThat(Cautions.all()).extracting(Caution::title).doesNotHaveDuplicates();
   }
 
   @ParameterizedTest

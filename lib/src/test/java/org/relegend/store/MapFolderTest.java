@@ -169,7 +169,7 @@ class MapFolderTest {
 
   @Test
   void open_ofANewerFormat_isRefusedThoughThereIsABackup_andLeftUntouched() throws Exception {
-    String newer = "{\"format\": 2, \"id\": [[{}]], \"format\": 1}";
+    String newer = "{\"format\": 3, \"id\": [[{}]], \"format\": 1}";
     Files.writeString(temp.resolve("map.json"), newer);
     Files.write(temp.resolve("map.json.bak"), MapFormat.write(FIRST));
     assertFails(Kind.NEWER_FORMAT, "newer version", () -> MapFolder.open(temp));

@@ -3,18 +3,22 @@ package org.relegend.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.relegend.map.BoardMapSamples.divider;
 
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.EditHistory;
 import org.relegend.map.Evidence;
+import org.relegend.map.HazardZone;
 import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
 import org.relegend.map.Placement;
@@ -22,6 +26,7 @@ import org.relegend.map.Point;
 import org.relegend.map.RandomEdits;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
+import org.relegend.map.ZoneId;
 
 class MapFormatTest {
   private static final Path PATH = Path.of("map.json");
@@ -43,6 +48,40 @@ class MapFormatTest {
   void writeThenRead_ofAMapWithEveryField_isEqual() throws StoreException {
     BoardMap map = FullMap.make();
     assertThat(MapFormat.read(MapFormat.write(map), PATH)).isEqualTo(map);
+  }
+
+  /** A file of each form is kept for good: it is read, and what it says is written as it was. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2})
+  void keptFileOfEachForm_isReadAndWrittenAsItWas(int form) throws Exception {
+    byte[] kept;
+    try (InputStream in = getClass().getResourceAsStream("map-format-%d.json".formatted(form))) {
+      kept = Objects.requireNonNull(in).readAllBytes();
+    }
+    assertThat(new String(kept, StandardCharsets.UTF_8)).startsWith("{\n  \"format\": " + form);
+    BoardMap map = MapFormat.read(kept, PATH);
+    assertThat(MapFormat.write(map)).isEqualTo(kept);
+    assertThat(map.zones().stream().anyMatch(z -> z.kind() == HazardZone.Kind.SUBSTANCE))
+        .isEqualTo(form == 2);
+  }
+
+  /** What the first form can say is written in it, so that older programs go on reading it. */
+  @Test
+  void zoneOfASubstance_takesTheSecondForm_andWithoutItTheFirstIsEnough() {
+    BoardMap map = FullMap.make();
+    HazardZone zone = map.zones().at(0);
+    HazardZone substance =
+        new HazardZone(
+            new ZoneId("z2"),
+            zone.picture(),
+            HazardZone.Kind.SUBSTANCE,
+            zone.outline(),
+            "",
+            zone.evidence());
+    BoardMap more = map.withZones(map.zones().with(substance));
+    assertThat(text(more)).startsWith("{\n  \"format\": 2,");
+    assertThat(text(more.withZones(more.zones().without(substance.id())))).isEqualTo(text(map));
+    assertThat(text(map)).startsWith("{\n  \"format\": 1,");
   }
 
   @Test

@@ -7,11 +7,12 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import org.relegend.map.HazardZone;
+import org.relegend.sheet.ToxicSign;
 
 /**
  * The warning triangle: black on yellow with a black border, as ISO 3864 has it; inside a flash
- * that ends in an arrow, after ISO 7010 W012 (electricity), or for heat an exclamation mark, after
- * ISO 7010 W001 (general warning). Drawn by us; at least half of its face is yellow, as ISO 3864-1
+ * that ends in an arrow, after ISO 7010 W012 (electricity), for heat an exclamation mark, after ISO
+ * 7010 W001 (general warning), for substances a skull, after W016 (toxic material). Drawn by us; at least half of its face is yellow, as ISO 3864-1
  * asks.
  */
 final class HazardSign {
@@ -34,7 +35,15 @@ final class HazardSign {
     g.setColor(Palette.WARNING_YELLOW);
     g.fill(to.createTransformedShape(face()));
     g.setColor(Palette.WARNING_BLACK);
-    g.fill(to.createTransformedShape(kind == HazardZone.Kind.HOT ? exclamation() : flash()));
+    g.fill(to.createTransformedShape(symbol(kind)));
+  }
+
+  private static Shape symbol(HazardZone.Kind kind) {
+    return switch (kind) {
+      case HOT -> exclamation();
+      case SUBSTANCE -> ToxicSign.shape();
+      case MAINS, HIGH_VOLTAGE, STORED_CHARGE -> flash();
+    };
   }
 
   private static BasicStroke round(float width) {

@@ -14,31 +14,34 @@ import org.relegend.map.Subject;
 /**
  * Which hazard zones someone would reach into at the place of something. A part is in a zone as
  * soon as its body, one of its sections or one of its pins is, on any picture: the board is one
- * thing, whichever picture shows it. That no zone is found never means that there is no danger.
+ * thing, whichever picture shows it. Around what follows from the circuit there are zones too,
+ * though nobody drew them. That no zone is found never means that there is no danger.
  */
 public final class Dangers {
   private final MapIndex index;
+  private final List<HazardZone> zones;
 
-  public Dangers(MapIndex index) {
-    this.index = index;
+  public Dangers(Document document) {
+    this.index = document.index();
+    this.zones = document.watched();
   }
 
   /** The zones around a subject: for a net, around any of the parts it joins. */
   public List<HazardZone> around(Subject subject) {
-    Set<HazardZone> zones = new LinkedHashSet<>();
-    if (index.map().zones().isEmpty()) {
+    Set<HazardZone> found = new LinkedHashSet<>();
+    if (zones.isEmpty()) {
       return List.of();
     }
     if (subject instanceof Subject.OfNet net) {
-      collect(subject, zones);
+      collect(subject, found);
       index
           .map()
           .net(net.net())
-          .ifPresent(found -> found.pins().forEach(pin -> collectPart(pin.part(), zones)));
+          .ifPresent(joined -> joined.pins().forEach(pin -> collectPart(pin.part(), found)));
     } else {
-      collectPart(partOf(subject), zones);
+      collectPart(partOf(subject), found);
     }
-    return List.copyOf(zones);
+    return List.copyOf(found);
   }
 
   private static PartId partOf(Subject subject) {
@@ -50,20 +53,20 @@ public final class Dangers {
         : ((Subject.OfPin) subject).pin().part();
   }
 
-  private void collectPart(PartId id, Set<HazardZone> zones) {
-    collect(Subject.of(id), zones);
-    index.map().part(id).ifPresent(part -> collectInside(part, zones));
+  private void collectPart(PartId id, Set<HazardZone> found) {
+    collect(Subject.of(id), found);
+    index.map().part(id).ifPresent(part -> collectInside(part, found));
   }
 
-  private void collectInside(Part part, Set<HazardZone> zones) {
-    part.pins().forEach(pin -> collect(Subject.of(part.ref(pin)), zones));
+  private void collectInside(Part part, Set<HazardZone> found) {
+    part.pins().forEach(pin -> collect(Subject.of(part.ref(pin)), found));
     part.sections()
-        .forEach(section -> collect(new Subject.OfSection(part.id(), section.name()), zones));
+        .forEach(section -> collect(new Subject.OfSection(part.id(), section.name()), found));
   }
 
-  private void collect(Subject subject, Set<HazardZone> zones) {
+  private void collect(Subject subject, Set<HazardZone> found) {
     for (Placement placement : index.placementsOf(subject)) {
-      zones.addAll(Zones.over(index.map(), placement));
+      zones.stream().filter(zone -> Zones.isOver(zone, placement)).forEach(found::add);
     }
   }
 }

@@ -1,12 +1,18 @@
 package org.relegend.viewer.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.relegend.bench.JobPhoto;
 import org.relegend.bench.OwnPhotos;
+import org.relegend.circuit.Circuit;
+import org.relegend.hazard.Hazards;
+import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.UnmarkedZones;
 import org.relegend.lineup.Carried;
 import org.relegend.lineup.CarriedZone;
 import org.relegend.lineup.Carrier;
@@ -16,6 +22,7 @@ import org.relegend.map.EditHistory;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
+import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Table;
@@ -34,12 +41,18 @@ public final class Document {
     void redone(BoardMap after);
   }
 
+  private static final Function<Circuit, Hazards> DEFAULT_JUDGE =
+      circuit -> Hazards.of(circuit, LimitSet.INSTRUMENTS);
+
   private final Hub hub;
   private final List<Keeper> keepers = new CopyOnWriteArrayList<>();
   private final EditHistory history;
   private @Nullable MapIndex index;
   private @Nullable Carrier carrier;
   private @Nullable BoardMap seen;
+  private @Nullable Hazards hazards;
+  private @Nullable List<HazardZone> watched;
+  private Function<Circuit, Hazards> judge = DEFAULT_JUDGE;
   private @Nullable BoardMap laid;
   private Table<PictureId, JobPhoto> own = Table.empty();
   private Following following = Following.NONE;
@@ -113,6 +126,41 @@ public final class Document {
     return known;
   }
 
+  /**
+   * All zones that stand before a place: those that are seen, and those around dangers that follow
+   * from the circuit and that nobody outlined. Followed anew after each edit, when first asked for.
+   */
+  public List<HazardZone> watched() {
+    List<HazardZone> known = watched;
+    if (known == null) {
+      BoardMap map = seen();
+      List<HazardZone> all = new ArrayList<>();
+      map.zones().forEach(all::add);
+      all.addAll(UnmarkedZones.of(map, hazards()));
+      known = List.copyOf(all);
+      watched = known;
+    }
+    return known;
+  }
+
+  /** Where what is seen of the map can hurt, by its circuit. */
+  public Hazards hazards() {
+    Hazards known = hazards;
+    if (known == null) {
+      // what line-ups carry is in it already
+      known = judge.apply(Circuit.of(seen().withLineUps(Table.empty())));
+      hazards = known;
+    }
+    return known;
+  }
+
+  /** From now on dangers are followed so, as with the readings of a job; empty: by the map alone. */
+  void judge(Optional<Function<Circuit, Hazards>> changed) {
+    judge = changed.orElse(DEFAULT_JUDGE);
+    hazards = null;
+    watched = null;
+  }
+
   /** What was carried there; none where it is placed itself, or not there at all. */
   public Optional<Carried> carried(Placement.Key key) {
     return laid().lineUps().isEmpty() || map().placements().has(key)
@@ -122,6 +170,11 @@ public final class Document {
 
   /** A zone as people know it; one that was carried over by the zone that was drawn. */
   public String nameOf(HazardZone zone) {
+    if (UnmarkedZones.has(zone)) {
+      String caption =
+          laid().picture(zone.picture()).map(Picture::caption).orElse(zone.picture().text());
+      return "%s on %s".formatted(zone.kind().word().replace('-', ' '), caption);
+    }
     HazardZone drawn =
         carrier().zonesOn(zone.picture()).stream()
             .filter(carried -> carried.zone().id().equals(zone.id()))
@@ -241,6 +294,8 @@ public final class Document {
   private void forget() {
     index = null;
     seen = null;
+    hazards = null;
+    watched = null;
     laid = null;
     carrier = carrier == null ? null : carrier.after(laid());
   }

@@ -12,7 +12,7 @@ import org.relegend.map.Subject;
 public record Exposure(Document document, Desk desk) {
   /** Those around the thing itself, and around what each card beside it shows, twins included. */
   public Set<HazardZone> of(Subject subject) {
-    Dangers dangers = new Dangers(document.index());
+    Dangers dangers = new Dangers(document);
     Set<HazardZone> zones = new LinkedHashSet<>(dangers.around(subject));
     for (Card card : new StripMaker(document, desk).of(subject).cards()) {
       zones.addAll(card.subject() instanceof Subject.OfNet ? shownOn(card) : card.zones());
@@ -23,7 +23,7 @@ public record Exposure(Document document, Desk desk) {
 
   /** Those around the thing itself, where it alone is shown. */
   public Set<HazardZone> ofPlace(Subject subject) {
-    return new LinkedHashSet<>(new Dangers(document.index()).around(subject));
+    return new LinkedHashSet<>(new Dangers(document).around(subject));
   }
 
   /**
@@ -33,7 +33,11 @@ public record Exposure(Document document, Desk desk) {
     Set<HazardZone> zones = new LinkedHashSet<>();
     Stream.of(card.page(), card.photo(), card.unit(), card.twinPhoto())
         .flatMap(Optional::stream)
-        .forEach(place -> zones.addAll(Zones.over(document.seen(), place)));
+        .forEach(
+            place ->
+                document.watched().stream()
+                    .filter(zone -> Zones.isOver(zone, place))
+                    .forEach(zones::add));
     return zones;
   }
 }

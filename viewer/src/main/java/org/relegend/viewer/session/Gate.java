@@ -5,18 +5,29 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.relegend.hazard.UnmarkedZones;
 import org.relegend.map.HazardZone;
+import org.relegend.map.PictureId;
 import org.relegend.map.ZoneId;
 
 /**
- * Holds back whatever would show a place inside a hazard zone until the caution of that zone was
- * read in this sitting. Nothing that leads to a place may go past it.
+ * Holds back whatever would show a place inside a hazard zone, or at a danger that follows from the
+ * circuit and that nobody outlined, until its caution was read in this sitting. Nothing that leads
+ * to a place may go past it, nor any move of the view by hand.
  */
 public final class Gate {
-  /** A zone as it was when its caution was read: one that has grown or changed warns again. */
-  private record Read(ZoneId zone, HazardZone.Kind kind, List<org.relegend.map.Point> outline) {
+  /**
+   * A zone as it was when its caution was read: one that has grown or changed warns again. Of what
+   * nobody outlined one reading holds for its kind on the whole picture, as for one zone there.
+   */
+  private record Read(
+      ZoneId zone, PictureId picture, HazardZone.Kind kind, List<org.relegend.map.Point> outline) {
+    private static final ZoneId UNMARKED = new ZoneId("unmarked");
+
     static Read of(HazardZone zone) {
-      return new Read(zone.id(), zone.kind(), zone.outline());
+      return UnmarkedZones.has(zone)
+          ? new Read(UNMARKED, zone.picture(), zone.kind(), List.of())
+          : new Read(zone.id(), zone.picture(), zone.kind(), zone.outline());
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.hazard.Outline;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -39,10 +40,24 @@ public final class Hits {
         .toList();
   }
 
-  /** The hazard zones of a picture around a point. */
-  public static List<HazardZone> zonesAt(BoardMap map, PictureId picture, Point at) {
-    return map.zones().stream()
+  /** Of these hazard zones those of a picture around a point. */
+  public static List<HazardZone> zonesAt(List<HazardZone> zones, PictureId picture, Point at) {
+    return zones.stream()
         .filter(zone -> zone.picture().equals(picture) && Outline.contains(zone.outline(), at))
+        .toList();
+  }
+
+  /** Of these hazard zones those of a picture that reach into a box. */
+  public static List<HazardZone> zonesIn(List<HazardZone> zones, PictureId picture, Box box) {
+    List<Point> corners =
+        List.of(
+            new Point(box.left(), box.top()),
+            new Point(box.right(), box.top()),
+            new Point(box.right(), box.bottom()),
+            new Point(box.left(), box.bottom()));
+    return zones.stream()
+        .filter(zone -> zone.picture().equals(picture))
+        .filter(zone -> Outline.overlap(zone.outline(), corners))
         .toList();
   }
 

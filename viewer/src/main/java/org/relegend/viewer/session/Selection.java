@@ -140,7 +140,7 @@ public final class Selection {
         card.twinPhoto().isEmpty()
             || card.twin()
                 .filter(
-                    twin -> !gate.isOpen(Set.copyOf(new Dangers(document.index()).around(twin))))
+                    twin -> !gate.isOpen(Set.copyOf(new Dangers(document).around(twin))))
                 .isEmpty();
     return open ? card : card.holding();
   }

@@ -4,10 +4,13 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Box;
 import org.relegend.map.EditHistory;
+import org.relegend.map.PictureId;
 import org.relegend.map.Subject;
 import org.relegend.viewer.work.OwnerThread;
 
@@ -16,6 +19,9 @@ import org.relegend.viewer.work.OwnerThread;
  * the mode that is current. What a mode does stands in its own room.
  */
 public final class Session {
+  /** From so much larger than with the whole picture in view, one looks at a place of it. */
+  private static final double NEAR = 1.5;
+
   private final Hub hub;
   private final Document document;
   private final Desk desk;
@@ -120,6 +126,28 @@ public final class Session {
   }
 
   /** Which hazard zones come into view when something is chosen. */
+  /**
+   * The view of a picture is moved by hand, by wheel, drag or key: done at once, or when the
+   * cautions of what comes into the middle of it were read; never, if turned back.
+   *
+   * @param visible what would be in view
+   * @param closeness how much larger it would be than with the whole picture in view
+   */
+  public void approach(PictureId picture, Box visible, double closeness, Runnable then) {
+    hub.check();
+    if (closeness < NEAR) {
+      then.run();
+      return;
+    }
+    Box middle = visible.grown(-Math.min(visible.width(), visible.height()) / 4);
+    gate.through(Set.copyOf(Hits.zonesIn(document.watched(), picture, middle)), then);
+  }
+
+  /** Whether a part of a picture may be shown magnified now: no caution of it is unread. */
+  public boolean mayMagnify(PictureId picture, Box shown) {
+    return gate.isOpen(Set.copyOf(Hits.zonesIn(document.watched(), picture, shown)));
+  }
+
   public Exposure exposure() {
     return new Exposure(document, desk);
   }

@@ -31,7 +31,7 @@ public final class StripMaker {
     this.desk = desk;
     places = new Places(index);
     twins = document.twins();
-    dangers = new Dangers(index);
+    dangers = new Dangers(document);
   }
 
   public Strip of(Subject subject) {

@@ -39,7 +39,7 @@ final class CanvasKeys {
         name,
         () -> {
           canvas.showMiddle();
-          canvas.view().ifPresent(now -> canvas.setView(canvas.moved(now, dx, dy)));
+          canvas.view().ifPresent(now -> canvas.moveTo(canvas.moved(now, dx, dy)));
         },
         direction.toUpperCase(Locale.ROOT));
   }
@@ -49,7 +49,7 @@ final class CanvasKeys {
     act(
         canvas,
         name,
-        () -> canvas.view().ifPresent(now -> canvas.setView(change.apply(now))),
+        () -> canvas.view().ifPresent(now -> canvas.moveTo(change.apply(now))),
         keys);
   }
 

@@ -74,8 +74,11 @@ final class CanvasMouse extends MouseAdapter {
     if (drag == Drag.TOOL) {
       canvas.pointer(event).ifPresent(canvas.tool()::dragged);
     } else if (drag == Drag.PAN && before != null) {
-      canvas.setView(
-          canvas.moved(before, event.getX() - start.getX(), event.getY() - start.getY()));
+      ViewState to =
+          canvas.moved(before, event.getX() - start.getX(), event.getY() - start.getY());
+      if (!canvas.moveTo(to)) {
+        forget(); // something is to be read first, and the drag is over by then
+      }
     }
   }
 
@@ -160,7 +163,7 @@ final class CanvasMouse extends MouseAdapter {
     }
     ScreenPoint at = new ScreenPoint(event.getX(), event.getY());
     double factor = Math.pow(ZOOM_PER_NOTCH, -event.getPreciseWheelRotation());
-    canvas.view().ifPresent(now -> canvas.setView(now.zoomedBy(factor, at)));
+    canvas.view().ifPresent(now -> canvas.moveTo(now.zoomedBy(factor, at)));
     if (drag == Drag.PAN) {
       forget(); // the place where the drag began lies elsewhere now
     }

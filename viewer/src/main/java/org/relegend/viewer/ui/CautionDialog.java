@@ -35,17 +35,22 @@ import org.relegend.map.HazardZone;
 import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.paint.Palette;
 
-/** The caution before a place inside a hazard zone is shown: it must be read, or one goes back. */
+/**
+ * The caution before a place inside a hazard zone is shown: it must be read, or one goes back. The
+ * text has the keyboard, and neither Enter nor a letter that was typed for something else says that
+ * it was read: that takes Ctrl+Enter, the pointer, or Enter on the button one went to.
+ */
 final class CautionDialog extends JDialog {
   private static final int WIDE = 520;
   private static final int HIGH = 440;
 
-  private final JButton done = new JButton(Texts.of("caution.read"));
+  private final JButton done = new JButton(Texts.of("caution.read") + "  " + Texts.of("caution.read.key"));
   private boolean read;
 
   private CautionDialog(Window owner, String name, String title, JComponent words, boolean back) {
     super(owner, title, ModalityType.DOCUMENT_MODAL);
     setName(name);
+    words.setFocusable(true);
     JPanel content = new JPanel(new BorderLayout());
     content.add(new Band(), BorderLayout.NORTH);
     content.add(words, BorderLayout.CENTER);
@@ -57,7 +62,7 @@ final class CautionDialog extends JDialog {
         new WindowAdapter() {
           @Override
           public void windowOpened(WindowEvent event) {
-            done.requestFocusInWindow();
+            words.requestFocusInWindow();
           }
         });
     setResizable(false);
@@ -165,20 +170,25 @@ final class CautionDialog extends JDialog {
     row.add(done);
     bindEnter(done, this::close);
     bindEnter(back, this::dispose);
+    bindAnywhere("ESCAPE", this::dispose);
+    bindAnywhere("ctrl ENTER", this::close);
+    return row;
+  }
+
+  private void bindAnywhere(String key, Runnable deed) {
     getRootPane()
         .getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
-        .put(KeyStroke.getKeyStroke("ESCAPE"), "back");
+        .put(KeyStroke.getKeyStroke(key), key);
     getRootPane()
         .getActionMap()
         .put(
-            "back",
+            key,
             new AbstractAction() {
               @Override
               public void actionPerformed(ActionEvent event) {
-                dispose();
+                deed.run();
               }
             });
-    return row;
   }
 
   /** Enter presses the button that has the keyboard; none stands out but that one. */

@@ -10,6 +10,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.relegend.map.Box;
 import org.relegend.viewer.tile.PictureSource;
 import org.relegend.viewer.tile.TileKey;
 import org.relegend.viewer.tile.TilePainter;
@@ -39,6 +40,12 @@ final class Loupe {
   /** Follows the pointer; empty where it left. */
   void moveTo(Optional<ScreenPoint> pointer) {
     at = pointer.orElse(null);
+  }
+
+  /** How much of the picture it shows about a place. */
+  static Box shownAt(ViewState view, ScreenPoint place) {
+    double wide = DIAMETER / MAGNIFICATION;
+    return view.seenIn(place.x() - wide / 2, place.y() - wide / 2, wide, wide);
   }
 
   /** What has to be painted anew around a place. */

@@ -117,6 +117,21 @@ public final class PictureCanvas extends JComponent implements Accessible {
     change(now -> changed.resizedTo(now.width(), now.height()));
   }
 
+  /**
+   * As {@link #setView}, by hand: the tool may want something read before, and the move comes later
+   * or never. Tells whether it is done.
+   */
+  boolean moveTo(ViewState changed) {
+    boolean[] done = {false};
+    tool.approach(
+        changed,
+        () -> {
+          done[0] = true;
+          setView(changed);
+        });
+    return done[0];
+  }
+
   /** Shows this point in the middle, at this scale. */
   void look(Point centre, double scale) {
     change(now -> now.centredOn(centre, scale));
@@ -220,7 +235,11 @@ public final class PictureCanvas extends JComponent implements Accessible {
   }
 
   void moveLoupe(Optional<ScreenPoint> pointer) {
-    canvassing.moveLoupe(pointer);
+    canvassing.moveLoupe(pointer.filter(this::mayMagnify));
+  }
+
+  private boolean mayMagnify(ScreenPoint at) {
+    return view == null || tool.mayMagnify(Loupe.shownAt(view, at));
   }
 
   /** False for thumbnails and cards: neither pans nor zooms, takes no focus and asks no tool. */

@@ -19,6 +19,7 @@ import org.relegend.viewer.session.Click;
 import org.relegend.viewer.session.Corrections;
 import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.view.ViewState;
 
 /** The pointer on one picture, told to the session in picture units. */
 final class PictureHand implements PictureTool {
@@ -69,6 +70,16 @@ final class PictureHand implements PictureTool {
 
   private Click clicked(Pointer at) {
     return new Click(picture, at.at(), at.reach(), at.shift());
+  }
+
+  @Override
+  public void approach(ViewState to, Runnable move) {
+    session.approach(picture, to.visible(), to.scale() / to.fitScale(), move);
+  }
+
+  @Override
+  public boolean mayMagnify(Box shown) {
+    return session.mayMagnify(picture, shown);
   }
 
   @Override

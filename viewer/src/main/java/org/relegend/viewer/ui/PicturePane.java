@@ -25,6 +25,7 @@ import org.relegend.map.HazardZone;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
+import org.relegend.map.Point;
 import org.relegend.map.Side;
 import org.relegend.viewer.control.ModeView;
 import org.relegend.viewer.control.Strings;
@@ -47,6 +48,9 @@ import org.relegend.viewer.view.ViewState;
 final class PicturePane extends JPanel {
   private static final String PICTURE = "picture";
   private static final String NOTHING = "nothing";
+
+  /** Taken for the size of a canvas that has none yet, in component pixels. */
+  private static final int UNSEEN = 800;
 
   private final Session session;
   private final Scene scene;
@@ -263,7 +267,16 @@ final class PicturePane extends JPanel {
   /** Looks at the picture as it was looked at before. */
   void lookAs(Whereabouts.Spot spot) {
     canvas.setOrientation(spot.orientation());
-    canvas.look(spot.centre(), spot.scale());
+    Runnable look = () -> canvas.look(spot.centre(), spot.scale());
+    Optional<ViewState> now = canvas.view();
+    double wide = now.map(ViewState::width).orElse(UNSEEN) / spot.scale();
+    double high = now.map(ViewState::height).orElse(UNSEEN) / spot.scale();
+    Point middle = spot.centre();
+    session.approach(
+        spot.picture(),
+        Box.around(List.of(middle.plus(-wide / 2, -high / 2), middle.plus(wide / 2, high / 2))),
+        now.map(view -> spot.scale() / view.fitScale()).orElse(Double.MAX_VALUE),
+        look);
   }
 
   private void viewChanged(ViewState view) {

@@ -1,6 +1,8 @@
 package org.relegend.viewer.ui;
 
+import org.relegend.map.Box;
 import org.relegend.viewer.control.Pointer;
+import org.relegend.viewer.view.ViewState;
 
 /**
  * What pointing on a picture does, besides panning and zooming. All on the event thread. A press
@@ -32,6 +34,16 @@ public interface PictureTool {
 
   /** The pointer left the canvas. */
   default void left() {}
+
+  /** The view is to be moved by hand: runs this at once, later, or never. */
+  default void approach(ViewState to, Runnable move) {
+    move.run();
+  }
+
+  /** Whether so much of the picture may be shown magnified. */
+  default boolean mayMagnify(Box shown) {
+    return true;
+  }
 
   /** The button for context menus. */
   default void menu(Pointer pointer) {}

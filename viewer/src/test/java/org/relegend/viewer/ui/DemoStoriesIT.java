@@ -180,7 +180,7 @@ class DemoStoriesIT {
       find(tech, "F1");
       tech.dialog("caution");
       tech.shoot("demo-caution" + look);
-      tech.key("ENTER");
+      tech.key("ctrl ENTER");
       tech.await("the place", () -> tech.session().selection().focus().equals(subject("F1")));
       tech.shoot("demo-hazard" + look);
     }

@@ -47,7 +47,7 @@ class EntryIT {
   private static void changeThePart(Technician tech, Theme theme) {
     tech.click(tech.panel().photo(), DrawnBoard.at("R102"));
     tech.dialog("caution");
-    tech.key("ENTER");
+    tech.key("ctrl ENTER");
     tech.await("the choice", () -> tech.session().selection().subject().isPresent());
     tech.key("F2");
     tech.dialog("part");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -87,7 +88,58 @@ class HazardStoryIT {
             tech -> tech.click(tech.panel().photo(), bareBoard(tech))),
         Named.of("find, by the part's name", tech -> find(tech, "F1")),
         Named.of("find, by the net's name", tech -> find(tech, "MAINS_L_FUSED")),
-        Named.of("a finding", HazardStoryIT::openFindingOfMains));
+        Named.of("a finding", HazardStoryIT::openFindingOfMains),
+        Named.of(
+            "a band drawn with Shift",
+            tech ->
+                tech.dragShifted(
+                    tech.panel().photo(), bareBoard(tech), placed(tech, TOP, "F1").at())));
+  }
+
+  /** The wheel over a zone: as soon as it is looked at closely, the caution stands before it. */
+  @Test
+  void theWheel_theDrag_andTheKeys_meetTheCautionBeforeTheZoneIsNear() throws Exception {
+    try (Technician tech = atTheDemo(Settings.inMemory())) {
+      Point inside = placed(tech, TOP, "F1").at();
+      double whole = view(tech).scale();
+      tech.moveTo(tech.panel().photo(), inside);
+      for (int notch = 0; notch < 12 && tech.find("caution").isEmpty(); notch++) {
+        tech.wheel(-1);
+      }
+      tech.dialog("caution");
+      assertThat(view(tech).scale()).isLessThan(2 * whole);
+      tech.key("ESCAPE");
+      tech.await("the caution gone", () -> tech.find("caution").isEmpty());
+      double before = view(tech).scale();
+      tech.wheel(-1);
+      tech.dialog("caution");
+      assertThat(view(tech).scale()).isEqualTo(before);
+      tech.key("ctrl ENTER");
+      tech.await("the caution gone", () -> tech.find("caution").isEmpty());
+      tech.await(
+          "the zoom", () -> tech.panel().photo().canvas().view().orElseThrow().scale() > before);
+      tech.wheel(-1);
+      tech.settle();
+      assertThat(tech.find("caution")).isEmpty();
+    }
+  }
+
+  /** Enter typed for something else, once or often, and letters: none of them says "read". */
+  @Test
+  void strayKeys_doNotSayThatTheCautionWasRead() throws Exception {
+    try (Technician tech = atTheDemo(Settings.inMemory())) {
+      find(tech, "F1");
+      tech.dialog("caution");
+      tech.shoot("hazard-caution");
+      for (String key : new String[] {"ENTER", "R", "SPACE", "ENTER", "Y", "F1"}) {
+        tech.key(key);
+        tech.settle();
+        assertThat(tech.find("caution")).as("after " + key).isPresent();
+      }
+      tech.key("ESCAPE");
+      tech.await("the caution gone", () -> tech.find("caution").isEmpty());
+      assertThat(tech.session().selection().subject()).isEmpty();
+    }
   }
 
   /** The zone proposed around unmarked mains puts the finding right; it can be undone. */
@@ -96,7 +148,7 @@ class HazardStoryIT {
     try (Technician tech = atTheDemo(Settings.inMemory())) {
       openFindingOfMains(tech);
       tech.dialog("caution");
-      tech.key("ENTER");
+      tech.key("ctrl ENTER");
       tech.await("the caution gone", () -> tech.find("caution").isEmpty());
       JList<?> list = tech.named(JList.class, "findings");
       Technician.onEdt(list::requestFocusInWindow);
@@ -129,9 +181,11 @@ class HazardStoryIT {
   /** A place in the zone with nothing near it. */
   private static Point bareBoard(Technician tech) {
     HazardZone zone = mainsOn(tech, TOP);
-    double left = zone.outline().stream().mapToDouble(Point::x).min().orElseThrow();
-    double bottom = zone.outline().stream().mapToDouble(Point::y).max().orElseThrow();
-    return new Point(left + 12, bottom - 12);
+    Point corner =
+        zone.outline().stream()
+            .max(Comparator.comparingDouble(at -> at.y() - at.x()))
+            .orElseThrow();
+    return corner.plus(14, -14);
   }
 
   /** The zone of the solder side is gone: the graver findings, which come first, are of mains. */
@@ -174,7 +228,7 @@ class HazardStoryIT {
 
       way.go(tech);
       tech.dialog("caution");
-      tech.key("ENTER");
+      tech.key("ctrl ENTER");
       tech.await("the caution gone", () -> tech.find("caution").isEmpty());
       tech.await("the place", () -> tech.session().gate().caution().isEmpty());
     }
@@ -196,7 +250,7 @@ class HazardStoryIT {
       tech.click(tech.panel().photo(), DrawnBoard.at(part));
       tech.dialog("caution");
       assertThat(tech.session().selection().subject()).isEmpty();
-      tech.key("ENTER");
+      tech.key("ctrl ENTER");
       tech.await("the part", () -> tech.session().selection().subject().isPresent());
       tech.key("T");
       assertThat(tech.session().selection().focus().map(Object::toString))
@@ -222,7 +276,7 @@ class HazardStoryIT {
       tech.key("ctrl Z");
       tech.dialog("caution");
       assertThat(view(tech)).isEqualTo(elsewhere);
-      tech.key("ENTER");
+      tech.key("ctrl ENTER");
       tech.await(
           "the place",
           () -> tech.panel().photo().canvas().view().orElseThrow().visible().contains(there.at()));

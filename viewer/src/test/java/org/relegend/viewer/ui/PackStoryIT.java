@@ -158,7 +158,7 @@ class PackStoryIT {
   private static void readCaution(Technician tech) {
     if (tech.find("first-caution").isPresent()) {
       tech.dialog("first-caution");
-      tech.key("ENTER");
+      tech.key("ctrl ENTER");
       tech.await("the caution read", () -> tech.find("first-caution").isEmpty());
     }
   }

@@ -76,7 +76,7 @@ class ScreensIT {
       tech.click(tech.panel().photo(), DrawnBoard.at("R201"));
       tech.dialog("caution");
       shoot(tech, theme, "caution");
-      tech.key("ENTER");
+      tech.key("ctrl ENTER");
       tech.await("the place", () -> tech.session().selection().subject().isPresent());
       shoot(tech, theme, "hazard");
       tech.key("G");

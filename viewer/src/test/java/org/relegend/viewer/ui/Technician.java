@@ -73,7 +73,7 @@ final class Technician implements AutoCloseable {
     technician.settle();
     if (technician.find("first-caution").isPresent()) {
       technician.dialog("first-caution");
-      technician.key("ENTER");
+      technician.key("ctrl ENTER");
       technician.await("the caution read", () -> technician.find("first-caution").isEmpty());
       technician.await("the window in front", () -> technician.window().isActive());
     }
@@ -203,6 +203,19 @@ final class Technician implements AutoCloseable {
           start.x + (end.x - start.x) * step / 8, start.y + (end.y - start.y) * step / 8);
     }
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    settle();
+  }
+
+  /** A drag with Shift held down. */
+  void dragShifted(PicturePane pane, Point from, Point to) {
+    robot.keyPress(KeyEvent.VK_SHIFT);
+    drag(pane, from, to);
+    robot.keyRelease(KeyEvent.VK_SHIFT);
+  }
+
+  /** Turns the wheel where the pointer is; away from oneself, to zoom in, below zero. */
+  void wheel(int notches) {
+    robot.mouseWheel(notches);
     settle();
   }
 

@@ -214,7 +214,7 @@ class TwinStoryIT {
       tech.key("ENTER");
       tech.dialog("caution");
       assertThat(tech.session().selection().subject()).isEmpty();
-      tech.key("ENTER");
+      tech.key("ctrl ENTER");
       tech.await(
           "the place",
           () -> tech.session().selection().subject().equals(Optional.of(Subject.parse(DANGEROUS))));

@@ -233,7 +233,7 @@ public final class LineUpTool implements Mode {
 
   /** Zones drawn on the photo itself: what a line-up in the making carries means nothing yet. */
   public Set<HazardZone> zonesAt(Click click) {
-    return Set.copyOf(Hits.zonesAt(document.map(), click.picture(), click.at()));
+    return Set.copyOf(Hits.zonesAt(document.watched(), click.picture(), click.at()));
   }
 
   /** A half of a pair, or the other half of the one that waits; a point that is there is chosen. */

@@ -1,8 +1,12 @@
 package org.relegend.viewer.mode.look;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.relegend.map.Box;
+import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
@@ -57,18 +61,26 @@ public final class LookTool implements Mode {
     }
   }
 
-  /** Marks all placements of a picture between two corners, besides or instead of those marked. */
+  /**
+   * Marks all placements of a picture between two corners, besides or instead of those marked; past
+   * the cautions of what lies there.
+   */
   public void markWithin(PictureId picture, Point a, Point b, boolean more) {
     session.hub().check();
-    List<Placement.Key> found =
-        new ArrayList<>(
-            Hits.within(session.document().seen(), picture, a, b).stream()
-                .map(Placement::key)
-                .toList());
+    List<Placement> found = Hits.within(session.document().seen(), picture, a, b);
+    Set<HazardZone> zones =
+        new LinkedHashSet<>(
+            Hits.zonesIn(session.document().watched(), picture, Box.around(List.of(a, b))));
+    found.forEach(place -> zones.addAll(session.exposure().ofPlace(place.subject())));
+    session.gate().through(zones, () -> mark(found, more));
+  }
+
+  private void mark(List<Placement> found, boolean more) {
+    List<Placement.Key> keys = new ArrayList<>(found.stream().map(Placement::key).toList());
     if (more) {
-      session.selection().marked().stream().filter(key -> !found.contains(key)).forEach(found::add);
+      session.selection().marked().stream().filter(key -> !keys.contains(key)).forEach(keys::add);
     }
-    session.selection().mark(found);
+    session.selection().mark(keys);
   }
 
   /** A drag begins there: tells what would be dragged, which is marked then, if it wasn't. */

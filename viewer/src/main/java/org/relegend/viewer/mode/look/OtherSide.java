@@ -72,7 +72,7 @@ public final class OtherSide implements Room {
     session
         .gate()
         .through(
-            Set.copyOf(Hits.zonesAt(session.document().seen(), other.get().id(), there)),
+            Set.copyOf(Hits.zonesAt(session.document().watched(), other.get().id(), there)),
             () -> looks.across(new Look.Spot(shown.get().id(), here), other.get().id(), there));
   }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.relegend.hazard.Outline;
+import org.relegend.hazard.UnmarkedZones;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
@@ -224,14 +225,25 @@ public final class PredictedPlaces implements Room {
 
   /** The zones that the circle reaches into, and those around the part wherever it is placed. */
   private Set<HazardZone> zones(Predictions.Prediction ghost) {
-    Set<HazardZone> zones = new LinkedHashSet<>(new Dangers(document.index()).around(ghost.part()));
-    document.seen().zones().stream()
+    Set<HazardZone> zones = new LinkedHashSet<>(new Dangers(document).around(ghost.part()));
+    document.watched().stream()
         .filter(zone -> zone.picture().equals(ghost.picture()))
         .filter(
             zone ->
                 Outline.contains(zone.outline(), ghost.at())
                     || Outline.overlap(zone.outline(), around(ghost)))
         .forEach(zones::add);
+    Subjects.partOf(ghost.part())
+        .flatMap(part -> document.hazards().threatAt(part))
+        .flatMap(
+            kind ->
+                document
+                    .laid()
+                    .picture(ghost.picture())
+                    .map(
+                        picture ->
+                            UnmarkedZones.around(around(ghost), picture, kind, "predicted")))
+        .ifPresent(zones::add);
     return zones;
   }
 
