@@ -244,7 +244,11 @@ class DemoHazardsTest {
                 BoardMapSamples.part("C1", "cap-pol", "4700u 63V", "+", "-")),
             BoardMapSamples.net("RAW", "C1.+"),
             BoardMapSamples.net("GND", "C1.-"));
-    assertThat(of(capacitor).callForCautions()).isFalse();
+    assertThat(of(capacitor).callForCautions()).as("9 J by its rating").isTrue();
+    BoardMap small =
+        BoardMapSamples.with(
+            capacitor, BoardMapSamples.part("C1", "cap-pol", "47u 25V", "+", "-"));
+    assertThat(of(small).callForCautions()).isFalse();
     capacitor = HazardMaps.with(capacitor, "GND", Potential.Nature.REFERENCE, 0);
     capacitor = HazardMaps.with(capacitor, "RAW", Potential.Nature.DC, 50);
     assertThat(of(capacitor).reached()).isEmpty();

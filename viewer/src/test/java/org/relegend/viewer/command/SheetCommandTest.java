@@ -29,7 +29,7 @@ class SheetCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     JsonNode told = Schemas.valid("sheet", run.out());
-    assertThat(told.get("pages").asInt()).isEqualTo(3); // cautions, dangers, the one node
+    assertThat(told.get("pages").asInt()).isEqualTo(4); // cautions on two, dangers, the one node
     assertThat(told.get("troubles")).isEmpty();
     byte[] first = Files.readAllBytes(file);
     assertThat(new String(first, 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
