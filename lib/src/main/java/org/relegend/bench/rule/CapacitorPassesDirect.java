@@ -36,6 +36,21 @@ final class CapacitorPassesDirect implements Rule {
     return found;
   }
 
+  /** Each capacitor that may hold enough to hurt is to be discharged first, and how. */
+  private static String remedy(Unit unit, List<Blame> blames) {
+    UnitHazards hazards = unit.hazards();
+    StringBuilder text = new StringBuilder();
+    for (Blame blame : blames) {
+      hazards
+          .dischargeFirst(blame.part())
+          .ifPresent(how -> text.append("%s: %s. ".formatted(unit.name(blame.part()), how)));
+    }
+    return text
+        + UnitHazards.BEFORE_TOUCHING
+        + "lift one leg of the capacitor and read the node again: a leak is then gone. Ohms across it"
+        + " in circuit tell little.";
+  }
+
   private Optional<Finding> finding(Unit unit, NodeSum sum) {
     List<Blame> blames = new ArrayList<>();
     String leak = "";
@@ -78,8 +93,7 @@ final class CapacitorPassesDirect implements Rule {
             Severity.ERROR,
             List.of(Subject.of(sum.net())),
             message,
-            "With the power off, lift one leg of the capacitor and read the node again: a leak is"
-                + " then gone. Ohms across it in circuit tell little.",
+            remedy(unit, blames),
             source(),
             blames));
   }

@@ -136,7 +136,8 @@ final class CurrentSum implements Rule {
         Severity.ERROR,
         List.of(Subject.of(sum.net())),
         message,
-        "With the power off, measure the resistors named; in circuit only a value that is too high"
+        UnitHazards.BEFORE_TOUCHING
+            + "measure the resistors named; in circuit only a value that is too high"
             + " proves anything.",
         source(),
         blames);

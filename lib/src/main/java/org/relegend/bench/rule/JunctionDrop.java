@@ -171,7 +171,7 @@ final class JunctionDrop implements Rule {
         severity,
         List.of(Subject.of(element.part())),
         message,
-        "With the power off, test the junction both ways, and its joints.",
+        UnitHazards.BEFORE_TOUCHING + "test the junction both ways, and its joints.",
         source(),
         List.of(new Blame(element.part(), factor, reason)));
   }

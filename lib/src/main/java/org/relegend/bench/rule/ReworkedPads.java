@@ -58,7 +58,8 @@ final class ReworkedPads implements Rule {
         List.of(Subject.of(condition.part())),
         "%s is %s: its pads may have lost copper. Its nets: %s."
             .formatted(unit.name(condition.part()), condition.text(), String.join(", ", nets)),
-        "With the power off beep out these nets from pin to pin, and look for less than half an ohm,"
+        UnitHazards.BEFORE_TOUCHING
+            + "beep out these nets from pin to pin, and look for less than half an ohm,"
             + " not just a beep."
             + socket,
         source(),

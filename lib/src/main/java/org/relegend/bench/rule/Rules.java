@@ -8,6 +8,7 @@ import java.util.List;
 public final class Rules {
   public static final List<Rule> ALL =
       List.of(
+          new HighReading(),
           new Rails(),
           new CapacitorPassesDirect(),
           new CurrentSum(),
@@ -27,6 +28,7 @@ public final class Rules {
           new CoarseRange(),
           new PinCountedOtherwise(),
           new CapacitorNotTested(),
+          new UntoldSupply(),
           new UnknownPlace());
 
   private Rules() {}

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Job;
 import org.relegend.bench.NodeLimit;
@@ -55,6 +56,8 @@ public final class Unit {
   private final Map<PartId, OptionalDouble> ohms = new ConcurrentHashMap<>();
 
   private final Map<PartId, List<Terminal>> terminals = new ConcurrentHashMap<>();
+
+  private volatile @Nullable UnitHazards hazards;
 
   private Unit(Job job, Circuit circuit) {
     this.job = job;
@@ -124,6 +127,16 @@ public final class Unit {
 
   public Circuit circuit() {
     return circuit;
+  }
+
+  /** Where this unit can hurt, by the map and by what was read; found out when first asked for. */
+  public UnitHazards hazards() {
+    UnitHazards known = hazards;
+    if (known == null) {
+      known = UnitHazards.of(this);
+      hazards = known;
+    }
+    return known;
   }
 
   public BoardMap map() {

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.rule.Loading;
 import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.UnitHazards;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
@@ -162,7 +163,13 @@ final class HalfSplit {
             new NextReading(
                 Subject.of(suspect.part()),
                 name,
-                "all nodes around it are read: with the power off " + proof.formatted(name)));
+                "all nodes around it are read. "
+                    + places
+                        .dischargeFirst(part.get())
+                        .map(how -> "%s: %s. ".formatted(name, how))
+                        .orElse("")
+                    + UnitHazards.BEFORE_TOUCHING
+                    + proof.formatted(name)));
       }
     }
     return Optional.empty();

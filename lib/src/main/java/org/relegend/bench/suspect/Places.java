@@ -1,15 +1,11 @@
 package org.relegend.bench.suspect;
 
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.UnitHazards;
 import org.relegend.circuit.Node;
-import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
-import org.relegend.hazard.Reached;
 import org.relegend.hazard.Zones;
 import org.relegend.lineup.Carrier;
 import org.relegend.map.HazardZone;
@@ -21,27 +17,28 @@ import org.relegend.map.Subject;
 import org.relegend.map.Table;
 import org.relegend.map.ZoneId;
 
-/** Where a probe may be sent: never into a hazard zone, nor to what mains or high voltage reach. */
+/**
+ * Where a probe may be sent: never into a hazard zone, nor to what mains or high voltage reach by
+ * the map or by what was read, nor to what is unknown on the supply side.
+ */
 final class Places {
   private final Unit unit;
-  private final Set<Node> reached = new HashSet<>();
+  private final UnitHazards hazards;
   private final Table<ZoneId, HazardZone> zones;
 
   Places(Unit unit) {
     this.unit = unit;
     this.zones = Carrier.of(unit.map()).zoned().zones();
-    Hazards.of(unit.circuit(), LimitSet.INSTRUMENTS).reached().stream()
-        .map(Reached::node)
-        .forEach(reached::add);
+    this.hazards = unit.hazards();
   }
 
   /** The pin of a net that is easiest to touch; empty where none may be proposed. */
   Optional<PinRef> pin(NetId net) {
-    return reached.contains(Node.of(net))
+    return shunned(Node.of(net))
         ? Optional.empty()
         : unit.pins(net).stream()
             .filter(pin -> !inZone(Subject.of(pin)) && !inZone(Subject.of(pin.part())))
-            .filter(pin -> !reached.contains(Node.of(pin)))
+            .filter(pin -> !shunned(Node.of(pin)))
             .min(Comparator.comparing(this::trouble).thenComparing(pin -> pin));
   }
 
@@ -53,7 +50,17 @@ final class Places {
             .noneMatch(
                 pin ->
                     inZone(Subject.of(pin))
-                        || unit.netOf(pin).map(Node::of).map(reached::contains).orElse(false));
+                        || unit.circuit().nodesOf(pin).stream().anyMatch(this::shunned));
+  }
+
+  /** High by the map or by a reading, or of unknown voltage on the supply side. */
+  private boolean shunned(Node node) {
+    return hazards.isReached(node) || hazards.isUntold(node);
+  }
+
+  /** How a capacitor is to be discharged before it is touched. */
+  Optional<String> dischargeFirst(Part part) {
+    return hazards.dischargeFirst(part.id());
   }
 
   private boolean inZone(Subject subject) {
