@@ -58,6 +58,7 @@ public final class UnitHazards {
     this.hazards = Hazards.of(Circuit.of(asFound()), limits);
     hazards.reached().stream().map(Reached::node).forEach(reached::add);
     this.untold = followed(sources());
+    hazards.unknown().forEach(hazard -> untold.add(hazard.node()));
   }
 
   /** By the usual limits of a bench. */
