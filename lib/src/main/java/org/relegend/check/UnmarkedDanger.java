@@ -51,8 +51,7 @@ final class UnmarkedDanger implements Check {
                         code,
                         severity,
                         subjects,
-                        message(
-                            context, place, subjects, inPart.getOrDefault(place, List.of())),
+                        message(context, place, subjects, inPart.getOrDefault(place, List.of())),
                         "Unplug. Draw a %s zone around them, with a margin for the hand."
                             .formatted(words(place.kind())))
                     .on(place.picture())));

@@ -84,9 +84,7 @@ final class HazardFinder {
   }
 
   private List<StoredCharge> noteworthy() {
-    return charges.stream()
-        .filter(charge -> Hazards.isKnownToCount(charge, limits))
-        .toList();
+    return charges.stream().filter(charge -> Hazards.isKnownToCount(charge, limits)).toList();
   }
 
   private BoardMap map() {

@@ -8,8 +8,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 /**
- * A skull over crossed bones, after ISO 7010 W016 (toxic material), drawn by us: black, for the face
- * of a warning triangle whose sides are 1 and whose middle of gravity is the origin, y down.
+ * A skull over crossed bones, after ISO 7010 W016 (toxic material), drawn by us: black, for the
+ * face of a warning triangle whose sides are 1 and whose middle of gravity is the origin, y down.
  */
 public final class ToxicSign {
   private static final double BONE = 0.42;

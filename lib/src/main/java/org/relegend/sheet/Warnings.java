@@ -158,9 +158,7 @@ final class Warnings {
     leaf.stroke(edge, side * 0.07 + 2, Color.WHITE);
     leaf.fill(edge, YELLOW);
     leaf.stroke(edge, side * 0.07, Color.BLACK);
-    leaf.fill(
-        to.createTransformedShape(symbol(kind)),
-        Color.BLACK);
+    leaf.fill(to.createTransformedShape(symbol(kind)), Color.BLACK);
   }
 
   private static Shape symbol(HazardZone.Kind kind) {

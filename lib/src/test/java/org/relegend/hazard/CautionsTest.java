@@ -54,9 +54,23 @@ class CautionsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "implode", "X-rays", "Beryllium oxide", "Selenium", "biphenyls", "Asbestos", "Mercury",
-        "luminous paint", "lithium", "Lead-acid", "Solder fumes", "vent or burst", "spark you do not",
-        "first aid", "emergency number", "Not for switch-mode supplies", "high-voltage probe"
+        "implode",
+        "X-rays",
+        "Beryllium oxide",
+        "Selenium",
+        "biphenyls",
+        "Asbestos",
+        "Mercury",
+        "luminous paint",
+        "lithium",
+        "Lead-acid",
+        "Solder fumes",
+        "vent or burst",
+        "spark you do not",
+        "first aid",
+        "emergency number",
+        "Not for switch-mode supplies",
+        "high-voltage probe"
       })
   void whatElseHarms_hasItsCaution(String word) {
     assertThat(Cautions.all()).anyMatch(caution -> caution.text().contains(word));

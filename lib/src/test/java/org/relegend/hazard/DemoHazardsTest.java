@@ -246,8 +246,7 @@ class DemoHazardsTest {
             BoardMapSamples.net("GND", "C1.-"));
     assertThat(of(capacitor).callForCautions()).as("9 J by its rating").isTrue();
     BoardMap small =
-        BoardMapSamples.with(
-            capacitor, BoardMapSamples.part("C1", "cap-pol", "47u 25V", "+", "-"));
+        BoardMapSamples.with(capacitor, BoardMapSamples.part("C1", "cap-pol", "47u 25V", "+", "-"));
     assertThat(of(small).callForCautions()).isFalse();
     capacitor = HazardMaps.with(capacitor, "GND", Potential.Nature.REFERENCE, 0);
     capacitor = HazardMaps.with(capacitor, "RAW", Potential.Nature.DC, 50);

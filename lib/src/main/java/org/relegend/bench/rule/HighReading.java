@@ -8,8 +8,8 @@ import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
 /**
- * What was read above the limits can hurt, whatever the map says; it stays so for this unit, and the
- * place asks for a hazard zone.
+ * What was read above the limits can hurt, whatever the map says; it stays so for this unit, and
+ * the place asks for a hazard zone.
  */
 final class HighReading implements Rule {
   @Override

@@ -30,9 +30,9 @@ import org.relegend.marking.Waveform;
 
 /**
  * Where one unit can hurt: what the map tells, and besides what was read and found on this unit. A
- * reading above the limits makes its node high for good, whatever the map says and whatever was read
- * later; nothing that was read makes a node lower. A bleeder that is missing, damaged or read too
- * high is none.
+ * reading above the limits makes its node high for good, whatever the map says and whatever was
+ * read later; nothing that was read makes a node lower. A bleeder that is missing, damaged or read
+ * too high is none.
  */
 public final class UnitHazards {
   /** What stands before every step that touches a part (NEETS module 16; common practice). */
@@ -41,7 +41,9 @@ public final class UnitHazards {
   /** A resistor that reads so many times its value isn't counted on. */
   private static final double TOO_HIGH = 1.5;
 
-  /** Capacitors made for so many times the limit aren't put into low-voltage circuits for nothing. */
+  /**
+   * Capacitors made for so many times the limit aren't put into low-voltage circuits for nothing.
+   */
   private static final double FAR_ABOVE = 2;
 
   private final Unit unit;
@@ -81,7 +83,9 @@ public final class UnitHazards {
     return reached.contains(node);
   }
 
-  /** Whether nobody told what a node carries, and the supply side or a capacitor's rating speaks. */
+  /**
+   * Whether nobody told what a node carries, and the supply side or a capacitor's rating speaks.
+   */
   public boolean isUntold(Node node) {
     return untold.contains(node);
   }
@@ -94,7 +98,9 @@ public final class UnitHazards {
         .toList();
   }
 
-  /** How a capacitor is to be discharged before it is touched; empty where it isn't one to count. */
+  /**
+   * How a capacitor is to be discharged before it is touched; empty where it isn't one to count.
+   */
   public Optional<String> dischargeFirst(PartId part) {
     return hazards.charges().stream()
         .filter(charge -> charge.capacitors().contains(part) && charge.isNoteworthy(limits))
@@ -146,7 +152,9 @@ public final class UnitHazards {
     return Math.abs(absolute) > Math.abs(reading.value()) ? absolute : reading.value();
   }
 
-  /** The map with the nets as high as they were read, and without bleeders that can't be relied on. */
+  /**
+   * The map with the nets as high as they were read, and without bleeders that can't be relied on.
+   */
   private BoardMap asFound() {
     BoardMap map = unit.map();
     for (Map.Entry<NetId, Reading> read : high.entrySet()) {
@@ -181,8 +189,7 @@ public final class UnitHazards {
                 .filter(reading -> reading.quantity() == Quantity.RESISTANCE)
                 .filter(reading -> reading.at().equals(org.relegend.map.Subject.of(part.id())))
                 .anyMatch(
-                    reading ->
-                        reading.value() > TOO_HIGH * unit.ohms(part.id()).getAsDouble());
+                    reading -> reading.value() > TOO_HIGH * unit.ohms(part.id()).getAsDouble());
     return !gone && !tooHigh;
   }
 
@@ -244,8 +251,7 @@ public final class UnitHazards {
     if (!(node instanceof Node.OfNet net)) {
       return true;
     }
-    Potential potential =
-        unit.map().net(net.net()).map(Net::potential).orElse(Potential.UNKNOWN);
+    Potential potential = unit.map().net(net.net()).map(Net::potential).orElse(Potential.UNKNOWN);
     return switch (potential.nature()) {
       case UNKNOWN -> unit.reading(net.net()).isEmpty();
       case AC, DC, MAINS -> potential.volts() == 0;

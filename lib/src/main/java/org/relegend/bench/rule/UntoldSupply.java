@@ -5,8 +5,8 @@ import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
 /**
- * Nets on the supply side of which nobody told the voltage: no reading there is proposed before that
- * is known.
+ * Nets on the supply side of which nobody told the voltage: no reading there is proposed before
+ * that is known.
  */
 final class UntoldSupply implements Rule {
   /** So many names are listed before the rest is counted. */

@@ -38,8 +38,8 @@ import org.relegend.marking.Quantity;
 import org.relegend.marking.Waveform;
 
 /**
- * No reading is proposed where a supply can hurt. Each circuit tells by hand what is dangerous in it;
- * nobody told those voltages to the map.
+ * No reading is proposed where a supply can hurt. Each circuit tells by hand what is dangerous in
+ * it; nobody told those voltages to the map.
  */
 class SupplySideTest {
   /** A supply, with the nets of it that can hurt. */
@@ -51,8 +51,7 @@ class SupplySideTest {
   }
 
   private static BoardMap map(List<Part> parts, Net... nets) {
-    BoardMap map =
-        BoardMapSamples.with(BoardMapSamples.blank(), parts.toArray(new Part[0]));
+    BoardMap map = BoardMapSamples.with(BoardMapSamples.blank(), parts.toArray(new Part[0]));
     return BoardMapSamples.with(map, nets);
   }
 
@@ -274,15 +273,9 @@ class SupplySideTest {
   @Test
   void theWaveform_decidesWhichLimitHolds() {
     BoardMap map = untold();
-    assertThat(
-            Unit.of(read(reading("Y", 48, Waveform.AC)), Circuit.of(map))
-                .hazards()
-                .readHigh())
+    assertThat(Unit.of(read(reading("Y", 48, Waveform.AC)), Circuit.of(map)).hazards().readHigh())
         .hasSize(1);
-    assertThat(
-            Unit.of(read(reading("Y", 48, Waveform.DC)), Circuit.of(map))
-                .hazards()
-                .readHigh())
+    assertThat(Unit.of(read(reading("Y", 48, Waveform.DC)), Circuit.of(map)).hazards().readHigh())
         .isEmpty();
   }
 
@@ -292,11 +285,10 @@ class SupplySideTest {
     Job job = read(reading("X", 430, Waveform.DC));
     Unit whole = Unit.of(job, Circuit.of(untold()));
     assertThat(whole.hazards().hazards().charges().get(0).bleeder()).isPresent();
-    Condition missing = new Condition(
+    Condition missing =
+        new Condition(
             new PartId("R2"), Set.of(State.MISSING), "", "", "", List.of(), "", JobSamples.NOON);
-    Unit bare =
-        Unit.of(
-            job.withConditions(job.conditions().with(missing)), Circuit.of(untold()));
+    Unit bare = Unit.of(job.withConditions(job.conditions().with(missing)), Circuit.of(untold()));
     assertThat(bare.hazards().hazards().charges().get(0).bleeder()).isEmpty();
   }
 

@@ -12,8 +12,8 @@ import org.relegend.sheet.ToxicSign;
 /**
  * The warning triangle: black on yellow with a black border, as ISO 3864 has it; inside a flash
  * that ends in an arrow, after ISO 7010 W012 (electricity), for heat an exclamation mark, after ISO
- * 7010 W001 (general warning), for substances a skull, after W016 (toxic material). Drawn by us; at least half of its face is yellow, as ISO 3864-1
- * asks.
+ * 7010 W001 (general warning), for substances a skull, after W016 (toxic material). Drawn by us; at
+ * least half of its face is yellow, as ISO 3864-1 asks.
  */
 final class HazardSign {
   /** Height of the triangle where its side is 1. */

@@ -154,7 +154,9 @@ public final class Document {
     return known;
   }
 
-  /** From now on dangers are followed so, as with the readings of a job; empty: by the map alone. */
+  /**
+   * From now on dangers are followed so, as with the readings of a job; empty: by the map alone.
+   */
   void judge(Optional<Function<Circuit, Hazards>> changed) {
     judge = changed.orElse(DEFAULT_JUDGE);
     hazards = null;

@@ -139,8 +139,7 @@ public final class Selection {
     boolean open =
         card.twinPhoto().isEmpty()
             || card.twin()
-                .filter(
-                    twin -> !gate.isOpen(Set.copyOf(new Dangers(document).around(twin))))
+                .filter(twin -> !gate.isOpen(Set.copyOf(new Dangers(document).around(twin))))
                 .isEmpty();
     return open ? card : card.holding();
   }

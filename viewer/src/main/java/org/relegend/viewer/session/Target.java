@@ -17,7 +17,8 @@ public record Target(
     Click click, Optional<Placement> placement, Set<HazardZone> around, Set<HazardZone> zones) {
   static Target of(Click click, Document document, Exposure exposure) {
     Optional<Placement> hit = Hits.at(document.seen(), click);
-    Set<HazardZone> around = Set.copyOf(Hits.zonesAt(document.watched(), click.picture(), click.at()));
+    Set<HazardZone> around =
+        Set.copyOf(Hits.zonesAt(document.watched(), click.picture(), click.at()));
     Set<HazardZone> zones = new LinkedHashSet<>(around);
     hit.ifPresent(place -> zones.addAll(exposure.of(place.subject())));
     return new Target(click, hit, around, zones);

@@ -46,11 +46,7 @@ final class CanvasKeys {
 
   private static void view(
       PictureCanvas canvas, String name, UnaryOperator<ViewState> change, String... keys) {
-    act(
-        canvas,
-        name,
-        () -> canvas.view().ifPresent(now -> canvas.moveTo(change.apply(now))),
-        keys);
+    act(canvas, name, () -> canvas.view().ifPresent(now -> canvas.moveTo(change.apply(now))), keys);
   }
 
   private static void act(PictureCanvas canvas, String name, Runnable what, String... keys) {

@@ -74,8 +74,7 @@ final class CanvasMouse extends MouseAdapter {
     if (drag == Drag.TOOL) {
       canvas.pointer(event).ifPresent(canvas.tool()::dragged);
     } else if (drag == Drag.PAN && before != null) {
-      ViewState to =
-          canvas.moved(before, event.getX() - start.getX(), event.getY() - start.getY());
+      ViewState to = canvas.moved(before, event.getX() - start.getX(), event.getY() - start.getY());
       if (!canvas.moveTo(to)) {
         forget(); // something is to be read first, and the drag is over by then
       }

@@ -44,7 +44,8 @@ final class CautionDialog extends JDialog {
   private static final int WIDE = 520;
   private static final int HIGH = 440;
 
-  private final JButton done = new JButton(Texts.of("caution.read") + "  " + Texts.of("caution.read.key"));
+  private final JButton done =
+      new JButton(Texts.of("caution.read") + "  " + Texts.of("caution.read.key"));
   private boolean read;
 
   private CautionDialog(Window owner, String name, String title, JComponent words, boolean back) {

@@ -128,7 +128,10 @@ class GateWaysTest {
                     TOP, new Box(990, 2290, 1010, 2310), Double.MAX_VALUE, () -> moved = true)),
         way(
             "a band drawn with Shift",
-            b -> b.session.room(LookTool.class).markWithin(TOP, new Point(500, 2000), new Point(1500, 2600), false)),
+            b ->
+                b.session
+                    .room(LookTool.class)
+                    .markWithin(TOP, new Point(500, 2000), new Point(1500, 2600), false)),
         way("pins", b -> with(b, PinsTool.class, 1005, 2300)),
         way("tracing", b -> with(b, TraceTool.class, 1010, 2300)),
         way("measuring", b -> with(b, MeasureTool.class, 1005, 2300)),
@@ -160,11 +163,9 @@ class GateWaysTest {
   /** The zone is drawn on the solder side, which is lined up with the component side. */
   private static BoardMap carried() {
     List<PicturePairs.Spot> pairs = new ArrayList<>();
-    for (double[] at : new double[][] {
-      {300, 300}, {3700, 320}, {3650, 2700}, {280, 2650}, {2000, 1500}
-    }) {
-      pairs.add(
-          new PicturePairs.Spot(new Point(at[0], at[1]), new Point(4000 - at[0], at[1])));
+    for (double[] at :
+        new double[][] {{300, 300}, {3700, 320}, {3650, 2700}, {280, 2650}, {2000, 1500}}) {
+      pairs.add(new PicturePairs.Spot(new Point(at[0], at[1]), new Point(4000 - at[0], at[1])));
     }
     BoardMap map =
         Bench.with(Bench.placedChannels(), Bench.mains(Bench.SOLDER, 2900, 2200, 3100, 2400));
@@ -269,8 +270,6 @@ class GateWaysTest {
   }
 
   private static Placement find(BoardMap map, String subject) {
-    return map.placements()
-        .find(new Placement.Key(TOP, Subject.parse(subject), 1))
-        .orElseThrow();
+    return map.placements().find(new Placement.Key(TOP, Subject.parse(subject), 1)).orElseThrow();
   }
 }

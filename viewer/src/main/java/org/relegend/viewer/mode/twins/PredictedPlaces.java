@@ -241,8 +241,7 @@ public final class PredictedPlaces implements Room {
                     .laid()
                     .picture(ghost.picture())
                     .map(
-                        picture ->
-                            UnmarkedZones.around(around(ghost), picture, kind, "predicted")))
+                        picture -> UnmarkedZones.around(around(ghost), picture, kind, "predicted")))
         .ifPresent(zones::add);
     return zones;
   }
