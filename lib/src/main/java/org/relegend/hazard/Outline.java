@@ -173,8 +173,9 @@ public final class Outline {
     int all = 0;
     int outside = 0;
     for (int i = 0; i < GRID * GRID; i++) {
+      int row = i / GRID;
       double x = left + (right - left) * (i % GRID + 0.5) / GRID;
-      double y = top + (bottom - top) * (i / GRID + 0.5) / GRID;
+      double y = top + (bottom - top) * (row + 0.5) / GRID;
       Point point = new Point(x, y);
       if (contains(outline, point)) {
         all++;
