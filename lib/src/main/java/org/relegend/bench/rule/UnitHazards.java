@@ -19,6 +19,7 @@ import org.relegend.hazard.LimitSet;
 import org.relegend.hazard.Reached;
 import org.relegend.hazard.StoredCharge;
 import org.relegend.map.BoardMap;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -166,12 +167,12 @@ public final class UnitHazards {
       double volts = volts(net.id(), read.getValue());
       boolean more = Math.abs(net.potential().volts()) < Math.abs(volts);
       if (net.potential().nature() != Potential.Nature.MAINS && more) {
-        map = map.withNets(map.nets().with(net.withPotential(new Potential(nature, volts))));
+        map = map.with(MapTables.NETS, map.nets().with(net.withPotential(new Potential(nature, volts))));
       }
     }
     for (Part part : unit.map().parts()) {
       if (unit.isFamily(part.id(), "resistor") && !isRelied(part)) {
-        map = map.withParts(map.parts().with(part.withValue("")));
+        map = map.with(MapTables.PARTS, map.parts().with(part.withValue("")));
       }
     }
     return map;

@@ -18,6 +18,7 @@ import org.relegend.bench.EntryId;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
+import org.relegend.bench.JobTable;
 import org.relegend.bench.Reading;
 import org.relegend.bench.Setting;
 import org.relegend.bench.State;
@@ -235,7 +236,7 @@ class SupplySideTest {
 
   private static Job read(Reading reading) {
     Job job = JobSamples.blank();
-    return job.withReadings(job.readings().with(reading));
+    return job.with(JobTable.READINGS, job.readings().with(reading));
   }
 
   /** 47 u with 430 V across it: 4.3 J. The map knew of nothing. */
@@ -288,7 +289,7 @@ class SupplySideTest {
     Condition missing =
         new Condition(
             new PartId("R2"), Set.of(State.MISSING), "", "", "", List.of(), "", JobSamples.NOON);
-    Unit bare = Unit.of(job.withConditions(job.conditions().with(missing)), Circuit.of(untold()));
+    Unit bare = Unit.of(job.with(JobTable.CONDITIONS, job.conditions().with(missing)), Circuit.of(untold()));
     assertThat(bare.hazards().hazards().charges().get(0).bleeder()).isEmpty();
   }
 
