@@ -22,6 +22,7 @@ import org.relegend.map.EditHistory;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapIndex;
+import org.relegend.map.MapTables;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -148,7 +149,7 @@ public final class Document {
     Hazards known = hazards;
     if (known == null) {
       // what line-ups carry is in it already
-      known = judge.apply(Circuit.of(seen().withLineUps(Table.empty())));
+      known = judge.apply(Circuit.of(seen().with(MapTables.LINE_UPS, Table.empty())));
       hazards = known;
     }
     return known;

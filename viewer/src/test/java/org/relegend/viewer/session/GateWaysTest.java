@@ -19,12 +19,11 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Box;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
+import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
-import org.relegend.map.PictureEdits;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.Placement;
-import org.relegend.map.PlacementEdits;
 import org.relegend.map.Point;
 import org.relegend.map.Potential;
 import org.relegend.map.Subject;
@@ -143,7 +142,7 @@ class GateWaysTest {
               b.session
                   .document()
                   .apply(
-                      new PlacementEdits.Place(
+                      MapTables.PLACEMENTS.put(
                           there.movedTo(new Point(1001, 2301), says(Evidence.SEEN))));
               b.session.undo();
             }));
@@ -172,15 +171,15 @@ class GateWaysTest {
     PicturePairs tied =
         new PicturePairs(
             TOP, Bench.SOLDER, PicturePairs.Found.CLICKED, pairs, List.of(says(Evidence.SEEN)));
-    return map.withLineUps(map.lineUps().with(tied));
+    return map.with(MapTables.LINE_UPS, map.lineUps().with(tied));
   }
 
   /** Nobody drew a zone; a net of the part is declared to carry 300 V. */
   private static BoardMap followed() {
     BoardMap map = Bench.placedChannels();
     Net high = map.net(new NetId("B_C1")).orElseThrow();
-    return map.withNets(
-        map.nets().with(high.withPotential(new Potential(Potential.Nature.DC, 300))));
+    return map.with(
+        MapTables.NETS, map.nets().with(high.withPotential(new Potential(Potential.Nature.DC, 300))));
   }
 
   static Stream<Arguments> all() {
@@ -251,7 +250,7 @@ class GateWaysTest {
     assertThat(bench.session.document().nameOf(asked.get(0))).startsWith("high voltage on ");
     bench.session.gate().acknowledge();
     BoardMap map = Bench.placed(bench.session.map(), TOP, "Q201", 2000, 2300);
-    bench.session.document().apply(new PlacementEdits.Place(find(map, "Q201")));
+    bench.session.document().apply(MapTables.PLACEMENTS.put(find(map, "Q201")));
     bench.session.choose(Subject.parse("Q201"));
     assertThat(bench.session.gate().caution()).isEmpty();
     assertThat(bench.session.selection().subject()).contains(Subject.parse("Q201"));
@@ -263,7 +262,7 @@ class GateWaysTest {
     Bench bench = new Bench(followed());
     bench.session.choose(Subject.parse("C202"));
     bench.session.gate().acknowledge();
-    bench.session.document().apply(new PictureEdits.PutZone(outlined()));
+    bench.session.document().apply(MapTables.ZONES.put(outlined()));
     bench.session.selection().clear();
     bench.session.choose(Subject.parse("C202"));
     assertThat(bench.session.gate().caution().orElseThrow()).contains(outlined());
