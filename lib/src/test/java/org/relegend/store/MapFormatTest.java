@@ -80,7 +80,8 @@ class MapFormatTest {
             zone.evidence());
     BoardMap more = map.with(MapTables.ZONES, map.zones().with(substance));
     assertThat(text(more)).startsWith("{\n  \"format\": 2,");
-    assertThat(text(more.with(MapTables.ZONES, more.zones().without(substance.id())))).isEqualTo(text(map));
+    assertThat(text(more.with(MapTables.ZONES, more.zones().without(substance.id()))))
+        .isEqualTo(text(map));
     assertThat(text(map)).startsWith("{\n  \"format\": 1,");
   }
 

@@ -167,7 +167,9 @@ public final class UnitHazards {
       double volts = volts(net.id(), read.getValue());
       boolean more = Math.abs(net.potential().volts()) < Math.abs(volts);
       if (net.potential().nature() != Potential.Nature.MAINS && more) {
-        map = map.with(MapTables.NETS, map.nets().with(net.withPotential(new Potential(nature, volts))));
+        map =
+            map.with(
+                MapTables.NETS, map.nets().with(net.withPotential(new Potential(nature, volts))));
       }
     }
     for (Part part : unit.map().parts()) {

@@ -289,7 +289,9 @@ class SupplySideTest {
     Condition missing =
         new Condition(
             new PartId("R2"), Set.of(State.MISSING), "", "", "", List.of(), "", JobSamples.NOON);
-    Unit bare = Unit.of(job.with(JobTable.CONDITIONS, job.conditions().with(missing)), Circuit.of(untold()));
+    Unit bare =
+        Unit.of(
+            job.with(JobTable.CONDITIONS, job.conditions().with(missing)), Circuit.of(untold()));
     assertThat(bare.hazards().hazards().charges().get(0).bleeder()).isEmpty();
   }
 

@@ -179,7 +179,8 @@ class GateWaysTest {
     BoardMap map = Bench.placedChannels();
     Net high = map.net(new NetId("B_C1")).orElseThrow();
     return map.with(
-        MapTables.NETS, map.nets().with(high.withPotential(new Potential(Potential.Nature.DC, 300))));
+        MapTables.NETS,
+        map.nets().with(high.withPotential(new Potential(Potential.Nature.DC, 300))));
   }
 
   static Stream<Arguments> all() {
