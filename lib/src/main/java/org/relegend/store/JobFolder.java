@@ -1,61 +1,37 @@
 package org.relegend.store;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobPhoto;
 import org.relegend.store.StoreException.Kind;
 
 /**
- * A bench job's folder on disk: {@code job.json} and {@code photos/}. Opened for editing it is
- * locked, so that a second program gets it for reading only. A job is small, so it is saved whole
- * after every edit and needs no journal: a kill or power cut loses at most the last edit. May be
- * used from several threads.
+ * A bench job's folder on disk: {@code job.json} and {@code photos/}. A job is small, so it is
+ * saved whole after every edit and needs no journal: a kill or power cut loses at most the last
+ * edit.
  */
-public final class JobFolder implements AutoCloseable {
+public final class JobFolder extends DocumentFolder<Job> {
   public static final String JOB_FILE = "job.json";
   public static final String LOCK_FILE = "job.lock";
   public static final String PHOTOS = "photos";
 
-  private final Path folder;
-  private final Disk disk;
-  private final List<String> notices;
-  private final @Nullable FolderLock lock;
-
-  /** Digest of job.json as it was last read or written; empty where there was none. */
-  private String onDisk;
-
-  /** Digest of what the last save was to write, whether that came to its end or not. */
-  private String attempted = "";
-
-  /** Whether job.json is one that can't be read. */
-  private boolean damaged;
-
-  private Job job;
-
   private JobFolder(
-      Path folder, Disk disk, Loaded<Job> loaded, @Nullable FolderLock lock, String notice) {
-    this.folder = folder;
-    this.disk = disk;
-    this.lock = lock;
-    this.job = loaded.document();
-    this.onDisk = loaded.onDisk();
-    this.damaged = loaded.damaged();
-    this.notices = new ArrayList<>(loaded.notices());
-    if (!notice.isEmpty()) {
-      notices.add(0, notice);
-    }
+      Path folder, Disk disk, Loaded<Job> loaded, @Nullable FolderLock lock, String reason) {
+    super(
+        folder,
+        disk,
+        JobFormat.FORMAT,
+        loaded,
+        loaded.document(),
+        lock,
+        notices(loaded, reason));
   }
 
   /** Whether there is a job in this folder, readable or not. */
   public static boolean isJob(Path folder) {
-    Path file = folder.resolve(JOB_FILE);
-    return Files.exists(file) || Files.exists(AtomicFile.backup(file));
+    return holds(folder, JOB_FILE);
   }
 
   /**
@@ -69,29 +45,12 @@ public final class JobFolder implements AutoCloseable {
   }
 
   static JobFolder open(Path folder, Disk disk) throws StoreException {
-    Loaded.requireFolder(folder, "job");
-    Optional<FolderLock> lock;
-    try {
-      lock = FolderLock.take(folder, LOCK_FILE);
-    } catch (IOException e) {
-      return reading(
-          folder, "This folder can't be written to: the job is opened for reading only.");
-    }
-    if (lock.isEmpty()) {
-      return reading(
-          folder, "Another window or program has this job open: it is opened for reading only.");
-    }
-    try {
-      Loaded<Job> loaded = Loaded.from(folder, JobFormat.FORMAT);
-      return new JobFolder(folder, disk, loaded, lock.get(), "");
-    } catch (StoreException e) {
-      try {
-        lock.get().close();
-      } catch (StoreException suppressed) {
-        e.addSuppressed(suppressed);
-      }
-      throw e;
-    }
+    return open(
+        folder,
+        "job",
+        LOCK_FILE,
+        lock -> new JobFolder(folder, disk, Loaded.from(folder, JobFormat.FORMAT), lock, ""),
+        reason -> reading(folder, reason));
   }
 
   /**
@@ -104,9 +63,9 @@ public final class JobFolder implements AutoCloseable {
     return reading(folder, "");
   }
 
-  private static JobFolder reading(Path folder, String notice) throws StoreException {
+  private static JobFolder reading(Path folder, String reason) throws StoreException {
     Loaded<Job> loaded = Loaded.from(folder, JobFormat.FORMAT);
-    return new JobFolder(folder, Disk.REAL, loaded, null, notice);
+    return new JobFolder(folder, Disk.REAL, loaded, null, reason);
   }
 
   /**
@@ -120,10 +79,14 @@ public final class JobFolder implements AutoCloseable {
   }
 
   static JobFolder create(Path folder, Job job, Disk disk) throws StoreException {
-    if (isJob(folder)) {
-      throw new StoreException(
-          Kind.EXISTS, folder, "there is a job in this folder already. Choose another folder.");
+    if (!isJob(folder)) {
+      requireNoMap(folder);
     }
+    return create(folder, JobFormat.FORMAT, job, disk, LOCK_FILE, made -> open(made, disk));
+  }
+
+  /** Maps are shared and jobs are not, so that no job may lie in a map's folder. */
+  private static void requireNoMap(Path folder) throws StoreException {
     if (Files.exists(folder.resolve(MapFolder.MAP_FILE))) {
       throw new StoreException(
           Kind.EXISTS,
@@ -143,39 +106,16 @@ public final class JobFolder implements AutoCloseable {
                 + " are shared. Choose a folder beside it.");
       }
     }
-    Path file = folder.resolve(JOB_FILE);
-    NewFolder made = NewFolder.make(folder);
-    try {
-      new AtomicFile(disk, file).replace(JobFormat.write(job), null);
-      return open(folder, disk);
-    } catch (StoreException e) {
-      made.takeBack(e, file, folder.resolve(LOCK_FILE));
-      throw e;
-    }
-  }
-
-  public Path path() {
-    return folder;
   }
 
   /** The job as it was opened or last saved. */
-  public synchronized Job job() {
-    return job;
-  }
-
-  /** What the user should know of how the job was opened, one sentence each. */
-  public synchronized List<String> notices() {
-    return List.copyOf(notices);
-  }
-
-  /** Whether {@link #save} is refused here. */
-  public boolean readOnly() {
-    return lock == null;
+  public Job job() {
+    return document();
   }
 
   /** Where the folder of the map was found last, as the job has it; it may be gone since. */
   public Path mapPlace() {
-    return folder.resolve(job().map().place().replace('/', java.io.File.separatorChar)).normalize();
+    return path().resolve(job().map().place().replace('/', java.io.File.separatorChar)).normalize();
   }
 
   /**
@@ -192,51 +132,11 @@ public final class JobFolder implements AutoCloseable {
 
   /** Where the file of one of the job's photos is. */
   public Path fileOf(JobPhoto photo) {
-    return folder.resolve(photo.photo().file());
+    return path().resolve(photo.photo().file());
   }
 
-  /**
-   * Writes the job over the old one, which is kept as {@code job.json.bak}. Returns when all of it
-   * is on the disk; a kill at any instant before leaves the old job or the new one.
-   *
-   * @throws StoreException where it can't be written, was changed by others since, or is open for
-   *     reading only; the file is as before then
-   */
-  public synchronized void save(Job changed) throws StoreException {
-    Path target = folder.resolve(JOB_FILE);
-    if (readOnly()) {
-      throw new StoreException(
-          Kind.READ_ONLY,
-          target,
-          "the job is open for reading only, and nothing was saved. Close it elsewhere and open it"
-              + " again.");
-    }
-    Optional<byte[]> old = Loaded.bytes(target);
-    String found = old.map(Digests::sha256).orElse(onDisk);
-    if (!found.equals(onDisk) && !found.equals(attempted)) {
-      throw new StoreException(
-          Kind.CHANGED_ON_DISK,
-          target,
-          "the file was changed by another program since it was opened, and was not overwritten."
-              + " Save your job in another folder.");
-    }
-    byte[] bytes = JobFormat.write(changed);
-    if (damaged && old.isPresent()) {
-      AtomicFile.setAside(disk, target, ".damaged-");
-      old = Optional.empty();
-    }
-    damaged = false;
-    attempted = Digests.sha256(bytes);
-    new AtomicFile(disk, target).replace(bytes, old.orElse(null));
-    onDisk = attempted;
-    job = changed;
-  }
-
-  /** Frees the lock. */
   @Override
-  public void close() throws StoreException {
-    if (lock != null) {
-      lock.close();
-    }
+  String remedyForChanged() {
+    return "Save your job in another folder.";
   }
 }

@@ -1,57 +1,32 @@
 package org.relegend.store;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditHistory;
 import org.relegend.map.Picture;
-import org.relegend.store.StoreException.Kind;
 
 /**
  * A board map's folder on disk: {@code map.json}, {@code pages/} and {@code photos/}. Opened for
- * editing it is locked, so that a second program gets it for reading only, and edits can be noted
- * in a journal that survives a crash. May be used from several threads: edits can be noted while
- * the map is being saved.
+ * editing, edits can be noted in a journal that survives a crash, also while the map is being
+ * saved.
  */
-public final class MapFolder implements AutoCloseable {
+public final class MapFolder extends DocumentFolder<BoardMap> {
   public static final String MAP_FILE = "map.json";
   public static final String JOURNAL_FILE = "map.journal";
   public static final String LOCK_FILE = "map.lock";
   public static final String PAGES = "pages";
   public static final String PHOTOS = "photos";
 
-  private final Path folder;
-  private final Disk disk;
   private final EditHistory opened;
-  private final List<String> notices;
 
-  /** Both null where the folder is open for reading only. */
-  private final @Nullable FolderLock lock;
-
+  /** Null where the folder is open for reading only. */
   private final @Nullable Journal journal;
-
-  /** Held while saving, so that one save ends before the next begins. */
-  private final Object saving = new Object();
-
-  /** Digest of map.json as it was last read or written; empty where there was none. */
-  private String onDisk;
-
-  /** Digest of what the last save was to write, whether that came to its end or not. */
-  private String attempted = "";
-
-  /** Whether map.json is one that can't be read. */
-  private boolean damaged;
-
-  private volatile boolean closed;
-
-  private BoardMap map;
 
   private MapFolder(
       Path folder,
@@ -61,15 +36,9 @@ public final class MapFolder implements AutoCloseable {
       @Nullable FolderLock lock,
       @Nullable Journal journal,
       List<String> notices) {
-    this.folder = folder;
-    this.disk = disk;
-    this.lock = lock;
+    super(folder, disk, MapFormat.FORMAT, loaded, replay.history().current(), lock, notices);
     this.journal = journal;
     this.opened = replay.history();
-    this.map = replay.history().current();
-    this.onDisk = loaded.onDisk();
-    this.damaged = loaded.damaged();
-    this.notices = new ArrayList<>(notices);
   }
 
   /**
@@ -84,24 +53,12 @@ public final class MapFolder implements AutoCloseable {
   }
 
   static MapFolder open(Path folder, Disk disk, Clock clock) throws StoreException {
-    Loaded.requireFolder(folder, "map");
-    Optional<FolderLock> lock;
-    try {
-      lock = FolderLock.take(folder, LOCK_FILE);
-    } catch (IOException e) {
-      return reading(
-          folder, "This folder can't be written to: the map is opened for reading only.");
-    }
-    if (lock.isEmpty()) {
-      return reading(
-          folder, "Another window or program has this map open: it is opened for reading only.");
-    }
-    try {
-      return editing(folder, disk, clock, lock.get());
-    } catch (StoreException e) {
-      free(lock.get(), e);
-      throw e;
-    }
+    return open(
+        folder,
+        "map",
+        LOCK_FILE,
+        lock -> editing(folder, disk, clock, lock),
+        reason -> reading(folder, reason));
   }
 
   /**
@@ -119,14 +76,10 @@ public final class MapFolder implements AutoCloseable {
             : "");
   }
 
-  private static MapFolder reading(Path folder, String notice) throws StoreException {
+  private static MapFolder reading(Path folder, String reason) throws StoreException {
     Loaded<BoardMap> loaded = Loaded.from(folder, MapFormat.FORMAT);
-    List<String> notices = new ArrayList<>(loaded.notices());
-    if (!notice.isEmpty()) {
-      notices.add(0, notice);
-    }
-    return new MapFolder(
-        folder, Disk.REAL, loaded, Replay.none(loaded.document()), null, null, notices);
+    Replay none = Replay.none(loaded.document());
+    return new MapFolder(folder, Disk.REAL, loaded, none, null, null, notices(loaded, reason));
   }
 
   private static MapFolder editing(Path folder, Disk disk, Clock clock, FolderLock lock)
@@ -147,14 +100,6 @@ public final class MapFolder implements AutoCloseable {
     return new MapFolder(folder, disk, loaded, replay, lock, journal, notices);
   }
 
-  private static void free(FolderLock lock, StoreException trouble) {
-    try {
-      lock.close();
-    } catch (StoreException e) {
-      trouble.addSuppressed(e);
-    }
-  }
-
   /**
    * Makes a folder with a map in it and opens it for editing. The folder may be there already, as
    * long as no map is in it.
@@ -166,28 +111,18 @@ public final class MapFolder implements AutoCloseable {
   }
 
   static MapFolder create(Path folder, BoardMap map, Disk disk) throws StoreException {
-    Path file = folder.resolve(MAP_FILE);
-    if (Files.exists(file) || Files.exists(AtomicFile.backup(file))) {
-      throw new StoreException(
-          Kind.EXISTS, folder, "there is a map in this folder already. Choose another folder.");
-    }
-    NewFolder made = NewFolder.make(folder);
-    try {
-      new AtomicFile(disk, file).replace(MapFormat.write(map), null);
-      return open(folder, disk, Clock.systemUTC());
-    } catch (StoreException e) {
-      made.takeBack(e, file, folder.resolve(LOCK_FILE));
-      throw e;
-    }
-  }
-
-  public Path path() {
-    return folder;
+    return create(
+        folder,
+        MapFormat.FORMAT,
+        map,
+        disk,
+        LOCK_FILE,
+        made -> open(made, disk, Clock.systemUTC()));
   }
 
   /** The map as it was opened, recovered edits included, or as it was last saved. */
-  public synchronized BoardMap map() {
-    return map;
+  public BoardMap map() {
+    return document();
   }
 
   /** A history to edit from; recovered edits can be undone in it. The same one at every call. */
@@ -195,110 +130,38 @@ public final class MapFolder implements AutoCloseable {
     return opened;
   }
 
-  /** What the user should know of how the map was opened and saved, one sentence each. */
-  public synchronized List<String> notices() {
-    return List.copyOf(notices);
-  }
-
-  /** Whether {@link #save} is refused here. */
-  public boolean readOnly() {
-    return journal == null;
-  }
-
   /** Where the file of a picture is; the map itself takes care that it is inside the folder. */
   public Path fileOf(Picture picture) {
-    return folder.resolve(picture.file());
+    return path().resolve(picture.file());
   }
 
-  /**
-   * Writes the map over the old one, which is kept as {@code map.json.bak}. Returns when all of it
-   * is on the disk; a kill at any instant before leaves the old map or the new one.
-   *
-   * @throws StoreException where it can't be written, was changed by others since, or is open for
-   *     reading only; the file is as before then
-   */
-  public void save(BoardMap changed) throws StoreException {
-    Path target = folder.resolve(MAP_FILE);
-    synchronized (saving) {
-      Journal open = writable(target);
-      Optional<byte[]> old = unchanged(target);
-      byte[] bytes = MapFormat.write(changed);
-      String digest = Digests.sha256(bytes);
-      journalling(() -> open.saving(digest, changed));
-      if (damaged && old.isPresent()) {
-        AtomicFile.setAside(disk, target, ".damaged-");
-        old = Optional.empty();
-      }
-      damaged = false;
-      attempted = digest;
-      new AtomicFile(disk, target).replace(bytes, old.orElse(null));
-      onDisk = digest;
-      journalling(() -> open.saved(digest, changed));
-      synchronized (this) {
-        map = changed;
-      }
-    }
+  @Override
+  void saving(String digest, BoardMap changed) {
+    journalling(open -> open.saving(digest, changed));
   }
 
-  private Journal writable(Path target) throws StoreException {
-    if (closed) {
-      throw new StoreException(
-          Kind.READ_ONLY, target, "the map was closed, and nothing was saved. Open it again.");
-    }
-    Journal open = journal;
-    if (open == null) {
-      throw new StoreException(
-          Kind.READ_ONLY,
-          target,
-          "the map is open for reading only, and nothing was saved. Close it elsewhere and open it"
-              + " again.");
-    }
-    return open;
+  @Override
+  void saved(String digest, BoardMap changed) {
+    journalling(open -> open.saved(digest, changed));
   }
 
-  /** The content of the map file, which must be the one that was last read or written. */
-  private Optional<byte[]> unchanged(Path target) throws StoreException {
-    Optional<byte[]> old = Loaded.bytes(target);
-    String found = old.map(Digests::sha256).orElse(onDisk);
-    if (!isOurs(found)) {
-      throw new StoreException(
-          Kind.CHANGED_ON_DISK,
-          target,
-          "the file was changed by another program since it was opened, and was not overwritten."
-              + " Save your map in another folder, then merge the two.");
-    }
-    return old;
-  }
-
-  /**
-   * Whether {@link #save} would be refused, as others have changed the file since.
-   *
-   * @throws StoreException where it can't be read
-   */
-  public boolean changedOnDisk() throws StoreException {
-    Path target = folder.resolve(MAP_FILE);
-    synchronized (saving) {
-      Optional<String> found = Loaded.bytes(target).map(Digests::sha256);
-      return found.filter(digest -> !isOurs(digest)).isPresent();
-    }
-  }
-
-  private boolean isOurs(String digest) {
-    return digest.equals(onDisk) || digest.equals(attempted);
+  @Override
+  String remedyForChanged() {
+    return "Save your map in another folder, then merge the two.";
   }
 
   /** A step of the journal. */
   private interface JournalAction {
-    void run() throws StoreException;
+    void in(Journal journal) throws StoreException;
   }
 
   /** The map itself can be saved where the journal can't: that is told, and no reason to fail. */
   private void journalling(JournalAction action) {
-    try {
-      action.run();
-    } catch (StoreException e) {
-      synchronized (this) {
-        notices.add("Edits can't be kept against a crash for now: " + e.getMessage());
+    if (journal != null) {
+      try {
+        action.in(journal);
+      } catch (StoreException e) {
+        notice("Edits can't be kept against a crash for now: " + e.getMessage());
       }
     }
   }
@@ -308,7 +171,8 @@ public final class MapFolder implements AutoCloseable {
    * in the order of the edits. Does nothing where the map is open for reading only.
    *
    * @param after the map after the edit
-   * @throws StoreException where it can't be written; the edit is noted with the next one then
+   * @throws StoreException where it can't be written: the edit is noted with the next one then; or
+   *     where the map was closed
    */
   public void noteEdit(Edit edit, BoardMap after) throws StoreException {
     note(new JournalLine.Made(edit), after);
@@ -326,7 +190,10 @@ public final class MapFolder implements AutoCloseable {
 
   private void note(JournalLine.Step step, BoardMap after) throws StoreException {
     if (journal != null) {
-      journal.note(step, after);
+      synchronized (journal) { // as close() frees the lock only after the journal
+        requireWritable("the edit was not noted");
+        journal.note(step, after);
+      }
     }
   }
 
@@ -337,23 +204,18 @@ public final class MapFolder implements AutoCloseable {
    */
   public void discardUnsaved() throws StoreException {
     if (journal != null) {
-      journal.discard();
+      synchronized (journal) {
+        requireWritable("the unsaved edits were not discarded");
+        journal.discard();
+      }
     }
   }
 
-  /** Frees the lock. A journal of unsaved edits stays, for the next who opens the map. */
+  /** A journal of unsaved edits stays, for the next who opens the map. */
   @Override
-  public void close() throws StoreException {
-    if (lock == null || journal == null) {
-      return;
-    }
-    synchronized (saving) {
-      closed = true;
-    }
-    try {
+  void closing() throws StoreException {
+    if (journal != null) {
       journal.close();
-    } finally {
-      lock.close();
     }
   }
 }

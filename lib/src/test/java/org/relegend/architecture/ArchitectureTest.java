@@ -83,7 +83,7 @@ class ArchitectureTest {
   @Test
   void libraries_areUsedOnlyWhereTheyBelong() {
     onlyIn("com.fasterxml.jackson..", "store");
-    onlyIn("org.jgrapht..", "circuit", "twin");
+    onlyIn("org.jgrapht..", "circuit", "twin", "bench");
     onlyIn("org.apache.pdfbox..", "scan", "sheet");
     onlyIn("org.ejml..", "lineup", "hazard", "solve");
     onlyIn("org.hipparchus..", "solve");

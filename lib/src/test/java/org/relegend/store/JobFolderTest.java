@@ -171,4 +171,48 @@ class JobFolderTest {
     assertThatThrownBy(() -> JobFolder.open(temp.resolve("nothing")))
         .hasMessageContaining("no such folder");
   }
+
+  @Test
+  void closedJob_writesNothing_whileAnotherHoldsTheLock() throws Exception {
+    Path folder = temp.resolve("job");
+    JobFolder closed = JobFolder.create(folder, JobSamples.full());
+    closed.close();
+    byte[] before = Files.readAllBytes(folder.resolve(JobFolder.JOB_FILE));
+    try (JobFolder other = JobFolder.open(folder)) {
+      assertThat(other.readOnly()).isFalse();
+      StoreException refused =
+          catchThrowableOfType(StoreException.class, () -> closed.save(JobSamples.blank()));
+      assertThat(refused.kind()).isEqualTo(Kind.READ_ONLY);
+      assertThat(refused).hasMessageContaining("the job was closed, and nothing was saved");
+      assertThat(Files.readAllBytes(folder.resolve(JobFolder.JOB_FILE))).isEqualTo(before);
+      other.save(JobSamples.blank());
+    }
+  }
+
+  @Test
+  void closingTwice_doesNotFreeTheLockOfAnother() throws Exception {
+    Path folder = temp.resolve("job");
+    JobFolder closed = JobFolder.create(folder, JobSamples.full());
+    closed.close();
+    try (JobFolder other = JobFolder.open(folder)) {
+      closed.close();
+      try (JobFolder third = JobFolder.open(folder)) {
+        assertThat(other.readOnly()).isFalse();
+        assertThat(third.readOnly()).isTrue();
+        assertThat(third.notices()).hasSize(1).first().asString().contains("has this job open");
+      }
+    }
+  }
+
+  @Test
+  void changedOnDisk_tellsWhatSavingWouldRefuse() throws Exception {
+    Path folder = temp.resolve("job");
+    try (JobFolder open = JobFolder.create(folder, JobSamples.full())) {
+      assertThat(open.changedOnDisk()).isFalse();
+      Files.write(folder.resolve(JobFolder.JOB_FILE), JobFormat.write(JobSamples.blank()));
+      assertThat(open.changedOnDisk()).isTrue();
+      assertThatThrownBy(() -> open.save(JobSamples.full()))
+          .hasMessageContaining("Save your job in another folder.");
+    }
+  }
 }

@@ -14,6 +14,7 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardMap;
+import org.relegend.map.ChangeInfo;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.MapInfo;
 import org.relegend.store.StoreException.Kind;
@@ -194,6 +195,22 @@ class MapFolderTest {
   static List<String> names(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void closedMap_notesNothingInTheJournalOfAnother() throws Exception {
+    MapFolder closed = MapFolder.create(temp.resolve("shared"), FIRST);
+    closed.close();
+    Path journal = temp.resolve("shared").resolve(MapFolder.JOURNAL_FILE);
+    ChangeInfo edit = new ChangeInfo(SECOND.info());
+    try (MapFolder other = MapFolder.open(temp.resolve("shared"))) {
+      other.noteEdit(edit, edit.applyTo(FIRST));
+      byte[] noted = Files.readAllBytes(journal);
+      assertFails(Kind.READ_ONLY, "the map was closed", () -> closed.noteUndo(FIRST));
+      assertFails(Kind.READ_ONLY, "the map was closed", closed::discardUnsaved);
+      closed.close();
+      assertThat(Files.readAllBytes(journal)).isEqualTo(noted);
     }
   }
 }

@@ -1,7 +1,5 @@
 package org.relegend.bench.suspect;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -105,18 +103,23 @@ public record Bracket(
     }
 
     private void walkBack(NetId end) {
-      Deque<NetId> open = new ArrayDeque<>(List.of(end));
-      between.add(end);
-      while (!open.isEmpty()) {
-        for (SignalPath.Edge edge : path.into(open.remove())) {
-          passed.add(edge.part());
-          if (unit.verdict(edge.from()) == Verdict.GOOD) {
-            good.add(edge.from());
-          } else if (between.add(edge.from())) {
-            open.add(edge.from());
-          }
+      goOn(end);
+      for (NetId net : path.upstream(end, this::isGood)) {
+        if (isGood(net)) {
+          good.add(net);
+        } else {
+          goOn(net);
         }
       }
+    }
+
+    private void goOn(NetId net) {
+      between.add(net);
+      path.into(net).stream().map(SignalPath.Edge::part).forEach(passed::add);
+    }
+
+    private boolean isGood(NetId net) {
+      return unit.verdict(net) == Verdict.GOOD;
     }
 
     /** Where feedback from a bad net leads to a first bad one, all of that loop is in question. */

@@ -1,16 +1,23 @@
 package org.relegend.bench.suspect;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import org.jgrapht.Graph;
+import org.jgrapht.Graphs;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.DirectedMultigraph;
+import org.jgrapht.graph.EdgeReversedGraph;
+import org.jgrapht.graph.MaskSubgraph;
+import org.jgrapht.graph.SimpleDirectedGraph;
+import org.jgrapht.traverse.BreadthFirstIterator;
 import org.relegend.bench.rule.Element;
 import org.relegend.bench.rule.Unit;
 import org.relegend.circuit.Conduction;
@@ -35,8 +42,7 @@ public final class SignalPath {
 
   private final Unit unit;
   private final Map<NetId, Integer> depth = new TreeMap<>();
-  private final Map<NetId, List<Edge>> onward = new HashMap<>();
-  private final Map<NetId, List<Edge>> backward = new HashMap<>();
+  private final Graph<NetId, Edge> onward = new DirectedMultigraph<>(null, null, false);
   private final List<Edge> feedback = new ArrayList<>();
   private final Set<NetId> sources = new LinkedHashSet<>();
   private final Set<NetId> sinks = new LinkedHashSet<>();
@@ -81,11 +87,11 @@ public final class SignalPath {
   }
 
   public List<Edge> from(NetId net) {
-    return onward.getOrDefault(net, List.of());
+    return has(net) ? List.copyOf(onward.outgoingEdgesOf(net)) : List.of();
   }
 
   public List<Edge> into(NetId net) {
-    return backward.getOrDefault(net, List.of());
+    return has(net) ? List.copyOf(onward.incomingEdgesOf(net)) : List.of();
   }
 
   /** Steps back towards the source. */
@@ -95,24 +101,32 @@ public final class SignalPath {
 
   /** All nets before this one, itself not among them. */
   public Set<NetId> upstream(NetId net) {
-    return walk(net, backward, true);
+    return upstream(net, end -> false);
+  }
+
+  /**
+   * The nets before this one, itself not among them, nearest first.
+   *
+   * @param ends nets that nothing before them is looked at
+   */
+  Set<NetId> upstream(NetId net, Predicate<NetId> ends) {
+    return reached(
+        new EdgeReversedGraph<>(
+            new MaskSubgraph<>(
+                onward, vertex -> false, edge -> !edge.to().equals(net) && ends.test(edge.to()))),
+        net);
   }
 
   /** All nets behind this one, itself not among them. */
   public Set<NetId> downstream(NetId net) {
-    return walk(net, onward, false);
+    return reached(onward, net);
   }
 
-  private static Set<NetId> walk(NetId start, Map<NetId, List<Edge>> edges, boolean back) {
+  private Set<NetId> reached(Graph<NetId, Edge> graph, NetId start) {
     Set<NetId> seen = new LinkedHashSet<>();
-    Deque<NetId> open = new ArrayDeque<>(List.of(start));
-    while (!open.isEmpty()) {
-      for (Edge edge : edges.getOrDefault(open.remove(), List.of())) {
-        NetId next = back ? edge.from() : edge.to();
-        if (seen.add(next)) {
-          open.add(next);
-        }
-      }
+    if (has(start)) {
+      new BreadthFirstIterator<>(graph, start).forEachRemaining(seen::add);
+      seen.remove(start);
     }
     return seen;
   }
@@ -268,18 +282,21 @@ public final class SignalPath {
     }
   }
 
+  /** Depths are counted from one vertex before all sources, which the empty one stands for. */
   private void measure(Map<NetId, List<Edge>> all) {
-    Deque<NetId> open = new ArrayDeque<>(sources);
-    sources.forEach(net -> depth.put(net, 0));
-    while (!open.isEmpty()) {
-      NetId net = open.remove();
-      for (Edge edge : all.getOrDefault(net, List.of())) {
-        if (!depth.containsKey(edge.to())) {
-          depth.put(edge.to(), depth(net) + 1);
-          open.add(edge.to());
-        }
+    Graph<Optional<NetId>, DefaultEdge> steps = new SimpleDirectedGraph<>(DefaultEdge.class);
+    steps.addVertex(Optional.empty());
+    sources.forEach(net -> Graphs.addEdgeWithVertices(steps, Optional.empty(), Optional.of(net)));
+    for (List<Edge> edges : all.values()) {
+      for (Edge edge : edges) {
+        Graphs.addEdgeWithVertices(steps, Optional.of(edge.from()), Optional.of(edge.to()));
       }
     }
+    var nearestFirst = new BreadthFirstIterator<>(steps, Optional.<NetId>empty());
+    nearestFirst.forEachRemaining(
+        vertex ->
+            vertex.ifPresent(net -> depth.put(net, nearestFirst.getDepth(vertex) - 1)));
+    depth.keySet().forEach(onward::addVertex);
   }
 
   private void divide(Map<NetId, List<Edge>> all) {
@@ -287,11 +304,10 @@ public final class SignalPath {
     all.values().forEach(edges::addAll);
     for (Edge edge : edges) {
       if (has(edge.from()) && depth(edge.to()) > depth(edge.from())) {
-        onward.computeIfAbsent(edge.from(), net -> new ArrayList<>()).add(edge);
-        backward.computeIfAbsent(edge.to(), net -> new ArrayList<>()).add(edge);
+        onward.addEdge(edge.from(), edge.to(), edge);
       } else if (has(edge.from()) && depth(edge.to()) < depth(edge.from())) {
-        Edge onward = new Edge(edge.to(), edge.from(), edge.part());
-        if (!edges.contains(onward)) { // a part that leads both ways leads onward
+        Edge turned = new Edge(edge.to(), edge.from(), edge.part());
+        if (!edges.contains(turned)) { // a part that leads both ways leads onward
           feedback.add(edge);
         }
       }

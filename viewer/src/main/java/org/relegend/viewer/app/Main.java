@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.relegend.store.CacheFolder;
 import org.relegend.viewer.command.Commands;
 import org.relegend.viewer.command.ExitCode;
 import org.relegend.viewer.command.Opener;
@@ -49,7 +50,7 @@ public final class Main {
       return ExitCode.REFUSED;
     }
     Program program =
-        Viewer.of(Settings.ofUser(), cacheFolder(), DemoFolder.find(), Clock.systemUTC());
+        Viewer.of(Settings.ofUser(), CacheFolder.ofUser(), DemoFolder.find(), Clock.systemUTC());
     program.start(folder);
     try {
       program.join();
@@ -57,13 +58,5 @@ public final class Main {
       Thread.currentThread().interrupt();
     }
     return ExitCode.OK;
-  }
-
-  /** Where the system wants what can be made again at any time. */
-  private static Path cacheFolder() {
-    Path home = Path.of(System.getProperty("user.home"));
-    String given = System.getenv("XDG_CACHE_HOME");
-    Path caches = given == null || given.isEmpty() ? home.resolve(".cache") : Path.of(given);
-    return caches.resolve("relegend");
   }
 }

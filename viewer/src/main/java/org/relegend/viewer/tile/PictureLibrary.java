@@ -76,24 +76,6 @@ public final class PictureLibrary implements AutoCloseable {
             });
   }
 
-  /** Where this system keeps what programs can make anew, for the user who runs it. */
-  public static Path userCacheFolder() {
-    String home = System.getProperty("user.home", ".");
-    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-    if (system.startsWith("windows")) {
-      return folder("LOCALAPPDATA", Path.of(home, "AppData", "Local")).resolve("Relegend");
-    }
-    if (system.startsWith("mac")) {
-      return Path.of(home, "Library", "Caches", "Relegend");
-    }
-    return folder("XDG_CACHE_HOME", Path.of(home, ".cache")).resolve("relegend");
-  }
-
-  private static Path folder(String variable, Path otherwise) {
-    String value = System.getenv(variable);
-    return value == null || value.isBlank() ? otherwise : Path.of(value);
-  }
-
   /**
    * A picture of a map; the same source each time, unless it failed or was stopped, when it is
    * tried again. Never waits: what can't be read shows in its {@link PictureSource#status}.
