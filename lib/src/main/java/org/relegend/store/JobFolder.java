@@ -19,14 +19,7 @@ public final class JobFolder extends DocumentFolder<Job> {
 
   private JobFolder(
       Path folder, Disk disk, Loaded<Job> loaded, @Nullable FolderLock lock, String reason) {
-    super(
-        folder,
-        disk,
-        JobFormat.FORMAT,
-        loaded,
-        loaded.document(),
-        lock,
-        notices(loaded, reason));
+    super(folder, disk, JobFormat.FORMAT, loaded, loaded.document(), lock, notices(loaded, reason));
   }
 
   /** Whether there is a job in this folder, readable or not. */

@@ -22,8 +22,7 @@ class CacheFolderTest {
 
   @Test
   void linux_followsTheVariable_elseDotCache() {
-    assertThat(of("Linux", Map.of("XDG_CACHE_HOME", GIVEN)))
-        .isEqualTo(Path.of(GIVEN, "relegend"));
+    assertThat(of("Linux", Map.of("XDG_CACHE_HOME", GIVEN))).isEqualTo(Path.of(GIVEN, "relegend"));
     assertThat(of("Linux", Map.of("LOCALAPPDATA", GIVEN)))
         .isEqualTo(HOME.resolve(".cache/relegend"));
   }

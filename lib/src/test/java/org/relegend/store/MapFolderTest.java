@@ -14,8 +14,8 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardMap;
-import org.relegend.map.ChangeInfo;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.ChangeInfo;
 import org.relegend.map.MapInfo;
 import org.relegend.store.StoreException.Kind;
 

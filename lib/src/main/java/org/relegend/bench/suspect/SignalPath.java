@@ -294,8 +294,7 @@ public final class SignalPath {
     }
     var nearestFirst = new BreadthFirstIterator<>(steps, Optional.<NetId>empty());
     nearestFirst.forEachRemaining(
-        vertex ->
-            vertex.ifPresent(net -> depth.put(net, nearestFirst.getDepth(vertex) - 1)));
+        vertex -> vertex.ifPresent(net -> depth.put(net, nearestFirst.getDepth(vertex) - 1)));
     depth.keySet().forEach(onward::addVertex);
   }
 

@@ -44,7 +44,9 @@ class SignalPathTest {
       Set<NetId> behind = closure(a);
       assertThat(path.downstream(a)).as("behind %s", a).isEqualTo(behind).doesNotContain(a);
       for (NetId b : nets) {
-        assertThat(path.upstream(b).contains(a)).as("%s before %s", a, b).isEqualTo(behind.contains(b));
+        assertThat(path.upstream(b).contains(a))
+            .as("%s before %s", a, b)
+            .isEqualTo(behind.contains(b));
       }
     }
   }
