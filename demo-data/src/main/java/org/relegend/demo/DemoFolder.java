@@ -17,13 +17,13 @@ import org.relegend.demo.photo.Shots;
 import org.relegend.demo.truth.Place;
 import org.relegend.demo.truth.Truth;
 import org.relegend.map.BoardMap;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
-import org.relegend.map.Turn;
 import org.relegend.store.Digests;
 import org.relegend.store.MapFormat;
 
@@ -101,7 +101,7 @@ public final class DemoFolder {
               file.substring("map/".length()),
               DemoMap.board(),
               solder ? Side.SOLDER : Side.COMPONENT,
-              solder ? Turn.SIDE_EDGE : Turn.UNKNOWN,
+              solder ? BoardTurn.SIDE_EDGE : BoardTurn.UNKNOWN,
               Digests.sha256(jpeg),
               shot.camera().width(),
               shot.camera().height()));

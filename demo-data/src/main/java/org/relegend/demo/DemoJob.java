@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import org.relegend.bench.Instrument;
-import org.relegend.bench.Intake;
+import org.relegend.bench.IntakeRecord;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.MapLink;
@@ -19,8 +19,8 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.store.JobFormat;
 import org.relegend.store.MapFormat;
-import org.relegend.table.Source;
 import org.relegend.table.TableException;
+import org.relegend.table.TableSource;
 
 /** A bench job over the demo map: one unit with a fault in channel A, as read and looked at. */
 final class DemoJob {
@@ -53,7 +53,7 @@ final class DemoJob {
         Job.empty("quillmarsh-unit-1", link)
             .withInstrument(Instrument.DIGITAL_METER)
             .withIntake(
-                new Intake(
+                new IntakeRecord(
                     "Channel A faint and badly distorted, channel B fine.",
                     "",
                     "",
@@ -82,8 +82,8 @@ final class DemoJob {
     return edit.applyTo(job);
   }
 
-  private static Source source(String name, byte[] bytes) {
-    return new Source(name, bytes);
+  private static TableSource source(String name, byte[] bytes) {
+    return new TableSource(name, bytes);
   }
 
   /** Supplies first, then both channels node by node, in the order of the signal. */

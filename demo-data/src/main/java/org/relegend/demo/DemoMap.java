@@ -21,7 +21,7 @@ import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Channel;
 import org.relegend.map.Designator;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
@@ -228,14 +228,14 @@ final class DemoMap {
         .toList();
   }
 
-  private List<Discrepancy> discrepancies() {
+  private List<DrawingDiscrepancy> discrepancies() {
     return design.pins().stream()
         .filter(pin -> !pin.builtNet().equals(pin.drawnNet()))
         .map(
             pin ->
-                new Discrepancy(
+                new DrawingDiscrepancy(
                     Subject.of(ref(pin)),
-                    Discrepancy.Aspect.NET,
+                    DrawingDiscrepancy.Aspect.NET,
                     pin.drawnNet(),
                     List.of(new Attestation(Evidence.MEASURED, AUTHOR, TRACED)),
                     "The drawing has the halves of the op-amp exchanged."))

@@ -1,7 +1,7 @@
 package org.relegend.bench;
 
 import java.util.Locale;
-import org.relegend.map.Words;
+import org.relegend.map.FixedWords;
 
 /**
  * The steps of a job in their usual order: what can hurt first, then looking, then supply rails
@@ -48,6 +48,6 @@ public enum CheckStep {
    * @throws IllegalArgumentException where it is none of them
    */
   public static CheckStep of(String word) {
-    return Words.find(values(), CheckStep::word, "step of the checklist", word);
+    return FixedWords.find(values(), CheckStep::word, "step of the checklist", word);
   }
 }

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.relegend.map.Keyed;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
-import org.relegend.map.Texts;
+import org.relegend.map.TextRules;
 
 /**
  * The state of one part of this unit, as seen.
@@ -21,7 +21,7 @@ import org.relegend.map.Texts;
  */
 public record Condition(
     PartId part,
-    Set<State> states,
+    Set<PartState> states,
     String fitted,
     String dateCode,
     String note,
@@ -34,17 +34,17 @@ public record Condition(
       throw new IllegalArgumentException("a condition of " + part + " without a state");
     }
     states = Collections.unmodifiableSet(EnumSet.copyOf(states));
-    boolean bare = states.contains(State.ORIGINAL) || states.contains(State.UNKNOWN);
-    if (bare && states.contains(State.REPLACED)) {
+    boolean bare = states.contains(PartState.ORIGINAL) || states.contains(PartState.UNKNOWN);
+    if (bare && states.contains(PartState.REPLACED)) {
       throw new IllegalArgumentException(
           part + " can't be replaced and at once original or unknown");
     }
-    Texts.line("value", fitted);
-    Texts.line("date code", dateCode);
-    Texts.note(note);
+    TextRules.line("value", fitted);
+    TextRules.line("date code", dateCode);
+    TextRules.note(note);
     photos = List.copyOf(photos);
-    Texts.line("author", author);
-    at = Moments.checked(at);
+    TextRules.line("author", author);
+    at = Timestamps.checked(at);
   }
 
   @Override
@@ -52,22 +52,23 @@ public record Condition(
     return part;
   }
 
-  public boolean is(State state) {
+  public boolean is(PartState state) {
     return states.contains(state);
   }
 
   /** Whether somebody worked on it. */
   public boolean reworked() {
-    return states.stream().anyMatch(State::reworked);
+    return states.stream().anyMatch(PartState::reworked);
   }
 
   /** Whether it is known to be other than it left the factory: worked on, hurt or gone. */
   public boolean notOriginal() {
-    return states.stream().anyMatch(state -> state != State.ORIGINAL && state != State.UNKNOWN);
+    return states.stream()
+        .anyMatch(state -> state != PartState.ORIGINAL && state != PartState.UNKNOWN);
   }
 
   /** For people: "replaced, socketed". */
   public String text() {
-    return states.stream().map(State::word).collect(Collectors.joining(", "));
+    return states.stream().map(PartState::word).collect(Collectors.joining(", "));
   }
 }

@@ -3,10 +3,10 @@ package org.relegend.bench;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import org.relegend.map.FixedWords;
 import org.relegend.map.Keyed;
 import org.relegend.map.PartId;
-import org.relegend.map.Texts;
-import org.relegend.map.Words;
+import org.relegend.map.TextRules;
 
 /**
  * What somebody thinks is wrong, and what became of it. A disproved one stays.
@@ -47,18 +47,18 @@ public record Hypothesis(
      * @throws IllegalArgumentException where it is none of them
      */
     public static Result of(String word) {
-      return Words.find(values(), Result::word, "result of a hypothesis", word);
+      return FixedWords.find(values(), Result::word, "result of a hypothesis", word);
     }
   }
 
   public Hypothesis {
     parts = List.copyOf(parts);
-    Texts.note(what);
-    Texts.note(why);
-    Texts.note(test);
-    Texts.note(outcome);
-    Texts.line("author", author);
-    at = Moments.checked(at);
+    TextRules.note(what);
+    TextRules.note(why);
+    TextRules.note(test);
+    TextRules.note(outcome);
+    TextRules.line("author", author);
+    at = Timestamps.checked(at);
   }
 
   @Override
@@ -66,7 +66,7 @@ public record Hypothesis(
     return id;
   }
 
-  public Hypothesis with(Result changed, String told) {
-    return new Hypothesis(id, parts, what, why, test, changed, told, author, at);
+  public Hypothesis with(Result changed, String text) {
+    return new Hypothesis(id, parts, what, why, test, changed, text, author, at);
   }
 }

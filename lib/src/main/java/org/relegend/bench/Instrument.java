@@ -1,6 +1,6 @@
 package org.relegend.bench;
 
-import org.relegend.map.Texts;
+import org.relegend.map.TextRules;
 
 /**
  * What a reading was taken with. A probe is a part of the circuit while it touches.
@@ -19,7 +19,7 @@ public record Instrument(String name, double ohms, double farads) {
   public static final Instrument DIGITAL_METER = new Instrument("digital meter", 10e6, 0);
 
   public Instrument {
-    Texts.line("instrument name", name);
+    TextRules.line("instrument name", name);
     if (!(ohms >= 0 && ohms <= 1e15)) {
       throw new IllegalArgumentException("no instrument has an input of " + ohms + " ohms");
     }

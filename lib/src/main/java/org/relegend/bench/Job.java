@@ -3,7 +3,7 @@ package org.relegend.bench;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.PartId;
 import org.relegend.map.PictureId;
 import org.relegend.map.Subject;
@@ -19,15 +19,17 @@ import org.relegend.map.Tables;
  * @param instrument what readings are taken with while nothing else is said
  * @param tables all else: {@link JobTable} lists them
  */
-public record Job(String id, MapLink map, Intake intake, Instrument instrument, Tables<Job> tables)
+public record Job(
+    String id, MapLink map, IntakeRecord intake, Instrument instrument, Tables<Job> tables)
     implements TabledDocument<Job> {
   public Job {
-    Names.checkedToken("job id", id);
+    NameRules.checkedToken("job id", id);
   }
 
   /** A job with nothing in it yet. */
   public static Job empty(String id, MapLink map) {
-    return new Job(id, map, Intake.EMPTY, Instrument.UNKNOWN, Tables.empty(JobTable.ALL.size()));
+    return new Job(
+        id, map, IntakeRecord.EMPTY, Instrument.UNKNOWN, Tables.empty(JobTable.ALL.size()));
   }
 
   public Table<PictureId, JobPhoto> photos() {
@@ -133,7 +135,7 @@ public record Job(String id, MapLink map, Intake intake, Instrument instrument, 
     return new Job(id, changed, intake, instrument, tables);
   }
 
-  public Job withIntake(Intake changed) {
+  public Job withIntake(IntakeRecord changed) {
     return new Job(id, map, changed, instrument, tables);
   }
 

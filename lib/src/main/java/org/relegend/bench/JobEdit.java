@@ -4,7 +4,7 @@ import java.util.List;
 import org.relegend.map.DocumentEdit;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Keyed;
-import org.relegend.map.Texts;
+import org.relegend.map.TextRules;
 
 /** One change of a job. */
 public sealed interface JobEdit extends DocumentEdit<Job> {
@@ -37,7 +37,7 @@ public sealed interface JobEdit extends DocumentEdit<Job> {
   }
 
   /** Puts this in the place of the one before. */
-  record ChangeIntake(Intake intake) implements JobEdit {
+  record ChangeIntake(IntakeRecord intake) implements JobEdit {
     @Override
     public String label(Job job) {
       return "Change the intake";
@@ -78,7 +78,7 @@ public sealed interface JobEdit extends DocumentEdit<Job> {
   /** Several edits made as one: all of them, or none. */
   record Group(String title, List<JobEdit> steps) implements JobEdit {
     public Group {
-      Texts.line("label", title);
+      TextRules.line("label", title);
       steps = List.copyOf(steps);
     }
 

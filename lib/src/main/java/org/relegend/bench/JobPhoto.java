@@ -3,28 +3,28 @@ package org.relegend.bench;
 import java.util.List;
 import org.relegend.lineup.PointPair;
 import org.relegend.map.Keyed;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 
 /**
  * A photo of this very unit.
  *
  * @param photo its file lies in the job's folder
  * @param onto the map's photo that it is lined up to; empty for close-ups and while it isn't
- * @param found how the pairs came about
+ * @param origin how the pairs came about
  * @param pairs the same spots on this photo (from) and on the map's (to), from which the line-up is
  *     computed; empty with {@code onto}
  * @param shows the parts a close-up shows
  */
 public record JobPhoto(
-    Photo photo, String onto, Found found, List<PointPair> pairs, List<PartId> shows)
+    Photo photo, String onto, Origin origin, List<PointPair> pairs, List<PartId> shows)
     implements Keyed<PictureId> {
   public JobPhoto {
     if (!onto.isEmpty()) {
-      Names.checkedToken("picture name", onto);
+      NameRules.checkedToken("picture name", onto);
     }
     pairs = List.copyOf(pairs);
     shows = List.copyOf(shows);
@@ -36,11 +36,11 @@ public record JobPhoto(
 
   /** One that isn't lined up yet. */
   public static JobPhoto untied(Photo photo, List<PartId> shows) {
-    return new JobPhoto(photo, "", Found.CLICKED, List.of(), shows);
+    return new JobPhoto(photo, "", Origin.CLICKED, List.of(), shows);
   }
 
   /** The same photo, tied to one of the map by these pairs. */
-  public JobPhoto tied(PictureId onto, Found found, List<PointPair> pairs) {
+  public JobPhoto tied(PictureId onto, Origin found, List<PointPair> pairs) {
     return new JobPhoto(photo, onto.text(), found, pairs, shows);
   }
 
@@ -51,7 +51,7 @@ public record JobPhoto(
 
   /** The same photo as a close-up of these parts. */
   public JobPhoto showing(List<PartId> parts) {
-    return new JobPhoto(photo, onto, found, pairs, parts);
+    return new JobPhoto(photo, onto, origin, pairs, parts);
   }
 
   @Override

@@ -3,10 +3,10 @@ package org.relegend.bench;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import org.relegend.map.FixedWords;
 import org.relegend.map.Keyed;
 import org.relegend.map.Subject;
-import org.relegend.map.Texts;
-import org.relegend.map.Words;
+import org.relegend.map.TextRules;
 
 /**
  * One line of the log: what was done or noticed, when.
@@ -40,15 +40,15 @@ public record LogEntry(
      * @throws IllegalArgumentException where it is none of them
      */
     public static Kind of(String word) {
-      return Words.find(values(), Kind::word, "kind of log entry", word);
+      return FixedWords.find(values(), Kind::word, "kind of log entry", word);
     }
   }
 
   public LogEntry {
     about = List.copyOf(about);
-    Texts.note(text);
-    Texts.line("author", author);
-    at = Moments.checked(at);
+    TextRules.note(text);
+    TextRules.line("author", author);
+    at = Timestamps.checked(at);
   }
 
   @Override

@@ -1,7 +1,7 @@
 package org.relegend.bench;
 
-import org.relegend.map.Names;
-import org.relegend.map.Texts;
+import org.relegend.map.NameRules;
+import org.relegend.map.TextRules;
 
 /**
  * The map a job lies over.
@@ -13,11 +13,11 @@ import org.relegend.map.Texts;
  */
 public record MapLink(String id, String digest, String title, String place) {
   public MapLink {
-    Names.checkedToken("map id", id);
+    NameRules.checkedToken("map id", id);
     if (!digest.matches("[0-9a-f]{64}")) {
       throw new IllegalArgumentException("a digest has 64 hexadecimal digits");
     }
-    Texts.line("map title", title);
-    Texts.note(place);
+    TextRules.line("map title", title);
+    TextRules.note(place);
   }
 }

@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.lineup.Carrier;
-import org.relegend.lineup.KeptLineUp;
+import org.relegend.lineup.PlacementCarrier;
+import org.relegend.lineup.StoredLineUp;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
@@ -49,9 +49,9 @@ public final class OwnPhotos {
    */
   public static BoardMap printed(BoardMap map, Table<PictureId, JobPhoto> photos) {
     if (photos.isEmpty()) {
-      return Carrier.of(map).zoned();
+      return PlacementCarrier.of(map).zoned();
     }
-    Carrier carrier = Carrier.of(over(map, photos));
+    PlacementCarrier carrier = PlacementCarrier.of(over(map, photos));
     BoardMap shown = carrier.seen();
     for (JobPhoto own : photos) {
       PictureId id = idOver(map, own.key());
@@ -72,10 +72,10 @@ public final class OwnPhotos {
     return own.photo().withId(id).withTitle(own.photo().caption() + ", this unit");
   }
 
-  private static boolean isTied(Carrier carrier, JobPhoto own, PictureId id) {
+  private static boolean isTied(PlacementCarrier carrier, JobPhoto own, PictureId id) {
     return own.linedUp()
         && carrier.lineUps().result(id, new PictureId(own.onto())).orElse(null)
-            instanceof KeptLineUp.Lined;
+            instanceof StoredLineUp.Lined;
   }
 
   private static List<Photo> ofThatSide(BoardMap map, Photo own) {
@@ -113,7 +113,7 @@ public final class OwnPhotos {
                 new PicturePairs(
                     renamed.id(),
                     onto.id(),
-                    own.found(),
+                    own.origin(),
                     spots,
                     List.of(new Attestation(Evidence.MATCHED, "", Instant.EPOCH))));
   }

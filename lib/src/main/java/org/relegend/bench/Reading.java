@@ -3,7 +3,7 @@ package org.relegend.bench;
 import java.time.Instant;
 import org.relegend.map.Keyed;
 import org.relegend.map.Subject;
-import org.relegend.map.Texts;
+import org.relegend.map.TextRules;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
@@ -14,11 +14,11 @@ import org.relegend.marking.Quantity;
  * @param author who took it; may be empty
  */
 public record Reading(
-    EntryId id, Subject at, Amount amount, Setting setting, String author, Instant taken)
+    EntryId id, Subject at, Amount amount, MeasurementSetup setting, String author, Instant taken)
     implements Keyed<EntryId> {
   public Reading {
-    Texts.line("author", author);
-    taken = Moments.checked(taken);
+    TextRules.line("author", author);
+    taken = Timestamps.checked(taken);
     Quantity quantity = amount.quantity();
     if (quantity == Quantity.NUMBER) {
       throw new IllegalArgumentException(

@@ -13,8 +13,8 @@ import org.relegend.map.Part;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
+import org.relegend.marking.MarkingReadings;
 import org.relegend.marking.Quantity;
-import org.relegend.marking.Readings;
 import org.relegend.marking.ValueReading;
 
 /**
@@ -37,13 +37,13 @@ final class BeepedOnly implements Check {
   @Override
   public List<Finding> inspect(CheckContext context) {
     List<Subject> nets = new ArrayList<>();
-    List<String> told = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
     for (Net net : context.map().nets()) {
       List<Part> through = through(context, net);
       List<PinRef> doubtful = beeped(net, through);
       if (!doubtful.isEmpty() && !through.isEmpty()) {
         nets.add(Subject.of(net.id()));
-        told.add(
+        lines.add(
             "%s (%s; past %s)"
                 .formatted(
                     context.map().nameOf(Subject.of(net.id())),
@@ -61,8 +61,8 @@ final class BeepedOnly implements Check {
             nets,
             "At %s a beep alone tells that pins are joined, and a part of few ohms leads elsewhere: %s"
                 .formatted(
-                    Words.count(nets.size(), "net"),
-                    told.stream().limit(CheckContext.LISTED).collect(Collectors.joining(", "))),
+                    CountText.count(nets.size(), "net"),
+                    lines.stream().limit(CheckContext.LISTED).collect(Collectors.joining(", "))),
             "A beeper sounds through such a part too: with the plug pulled and stored charge gone read"
                 + " the ohms between the pins. Copper reads less than half an ohm."));
   }
@@ -92,8 +92,8 @@ final class BeepedOnly implements Check {
     if (kind.isEmpty() || !kind.get().family().equals("resistor")) {
       return kind.filter(known -> COILS.contains(known.family())).isPresent();
     }
-    Readings<ValueReading> value = Values.read(context, part);
-    return value.outcome() == Readings.Outcome.READ
+    MarkingReadings<ValueReading> value = KindValues.read(context, part);
+    return value.outcome() == MarkingReadings.Outcome.READ
         && value
             .first()
             .map(ValueReading::amount)

@@ -45,7 +45,8 @@ final class BoardUnknown implements Check {
             Severity.WARNING,
             parts,
             "The map doesn't list board %s, but has %s and %s of it"
-                .formatted(board, Words.count(parts.size(), "part"), Words.count(photos, "photo")),
+                .formatted(
+                    board, CountText.count(parts.size(), "part"), CountText.count(photos, "photo")),
             "Add the board, or put the parts on the board they sit on.")
         .about(board.text())
         .fixedBy(MapTables.BOARDS.put(Board.named(board)));

@@ -45,8 +45,8 @@ final class ChannelPartWithoutTwin implements Check {
             "Channel %s: %s %s no twin: %s"
                 .formatted(
                     channel,
-                    Words.count(alone.size(), "part"),
-                    Words.verb(alone.size(), "has", "have"),
+                    CountText.count(alone.size(), "part"),
+                    CountText.verb(alone.size(), "has", "have"),
                     context.names(alone)),
             "Declare the twin where there is one; a part that only this channel has needs none.")
         .about(channel);

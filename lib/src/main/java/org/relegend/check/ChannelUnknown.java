@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import org.relegend.map.Channel;
 import org.relegend.map.Edit;
 import org.relegend.map.MapTables;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Net;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
@@ -22,7 +22,7 @@ final class ChannelUnknown implements Check {
 
   @Override
   public List<Finding> inspect(CheckContext context) {
-    Map<String, List<Subject>> used = new TreeMap<>(Names.NATURAL);
+    Map<String, List<Subject>> used = new TreeMap<>(NameRules.NATURAL);
     for (Part part : context.map().parts()) {
       note(context, used, part.channel(), Subject.of(part.id()));
     }

@@ -10,7 +10,7 @@ import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Kind;
 import org.relegend.circuit.Kinds;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.VoltageLimits;
 import org.relegend.lineup.LineUps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
@@ -59,7 +59,7 @@ public final class CheckContext {
   Hazards hazards() {
     Hazards found = hazards;
     if (found == null) {
-      found = Hazards.of(Circuit.of(map(), kinds), LimitSet.INSTRUMENTS);
+      found = Hazards.of(Circuit.of(map(), kinds), VoltageLimits.INSTRUMENTS);
       hazards = found;
     }
     return found;
@@ -102,7 +102,7 @@ public final class CheckContext {
     String first =
         subjects.stream().limit(LISTED).map(map()::nameOf).collect(Collectors.joining(", "));
     int rest = subjects.size() - LISTED;
-    return rest > 0 ? "%s and %s more".formatted(first, Words.number(rest)) : first;
+    return rest > 0 ? "%s and %s more".formatted(first, CountText.number(rest)) : first;
   }
 
   /** What people call the picture, or its name where the map doesn't have it. */

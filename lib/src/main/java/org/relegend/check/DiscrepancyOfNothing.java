@@ -1,7 +1,7 @@
 package org.relegend.check;
 
 import java.util.List;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.MapTables;
 
 /** Notes on what the drawing has for parts or pins that the map doesn't have. */
@@ -19,7 +19,7 @@ final class DiscrepancyOfNothing implements Check {
         .toList();
   }
 
-  private Finding finding(CheckContext context, Discrepancy discrepancy) {
+  private Finding finding(CheckContext context, DrawingDiscrepancy discrepancy) {
     return new Finding(
             code(),
             Severity.WARNING,

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Net;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -21,8 +21,8 @@ final class DrawnOtherwise implements Check {
   /** One finding a part. */
   @Override
   public List<Finding> inspect(CheckContext context) {
-    Map<PartId, List<Discrepancy>> byPart = new LinkedHashMap<>();
-    for (Discrepancy discrepancy : context.map().discrepancies()) {
+    Map<PartId, List<DrawingDiscrepancy>> byPart = new LinkedHashMap<>();
+    for (DrawingDiscrepancy discrepancy : context.map().discrepancies()) {
       if (context.knows(discrepancy.subject())) {
         byPart.computeIfAbsent(part(discrepancy), p -> new ArrayList<>(1)).add(discrepancy);
       }
@@ -32,25 +32,25 @@ final class DrawnOtherwise implements Check {
     return findings;
   }
 
-  private static PartId part(Discrepancy discrepancy) {
+  private static PartId part(DrawingDiscrepancy discrepancy) {
     return discrepancy.subject() instanceof Subject.OfPin pin
         ? pin.pin().part()
         : ((Subject.OfPart) discrepancy.subject()).part();
   }
 
-  private Finding finding(CheckContext context, PartId part, List<Discrepancy> list) {
+  private Finding finding(CheckContext context, PartId part, List<DrawingDiscrepancy> list) {
     return new Finding(
         code(),
         Severity.INFORMATION,
-        list.stream().map(Discrepancy::subject).distinct().toList(),
+        list.stream().map(DrawingDiscrepancy::subject).distinct().toList(),
         "The drawing differs from the board at %s: %s"
             .formatted(
                 context.map().nameOf(part),
-                list.stream().map(d -> told(context, d)).collect(Collectors.joining("; "))),
+                list.stream().map(d -> text(context, d)).collect(Collectors.joining("; "))),
         "Follow the copper; look things up in the drawing under its own pins and names.");
   }
 
-  private static String told(CheckContext context, Discrepancy discrepancy) {
+  private static String text(CheckContext context, DrawingDiscrepancy discrepancy) {
     if (discrepancy.subject() instanceof Subject.OfPin pin) {
       return "pin %s is drawn on %s and built on %s"
           .formatted(
@@ -59,7 +59,7 @@ final class DrawnOtherwise implements Check {
     return "its %s is drawn as %s".formatted(discrepancy.aspect().word(), orNothing(discrepancy));
   }
 
-  private static String orNothing(Discrepancy discrepancy) {
+  private static String orNothing(DrawingDiscrepancy discrepancy) {
     return discrepancy.drawn().isEmpty() ? "nothing" : discrepancy.drawn();
   }
 

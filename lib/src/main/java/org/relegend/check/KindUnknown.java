@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 
@@ -18,7 +18,7 @@ final class KindUnknown implements Check {
   /** One finding for all parts of one such kind; a part whose kind nobody told has none. */
   @Override
   public List<Finding> inspect(CheckContext context) {
-    Map<String, List<Subject>> unknown = new TreeMap<>(Names.NATURAL);
+    Map<String, List<Subject>> unknown = new TreeMap<>(NameRules.NATURAL);
     for (Part part : context.map().parts()) {
       if (!part.kind().isEmpty() && context.kind(part).isEmpty()) {
         unknown.computeIfAbsent(part.kind(), k -> new ArrayList<>()).add(Subject.of(part.id()));

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.relegend.lineup.Fit;
-import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.PairError;
+import org.relegend.lineup.StoredLineUp;
 import org.relegend.map.MapTables;
 import org.relegend.map.PicturePairs;
 
@@ -21,13 +21,13 @@ final class LineUpPairWrong implements Check {
   @Override
   public List<Finding> inspect(CheckContext context) {
     return context.lineUps().results().stream()
-        .filter(KeptLineUp.Lined.class::isInstance)
-        .map(result -> ((KeptLineUp.Lined) result).kept())
+        .filter(StoredLineUp.Lined.class::isInstance)
+        .map(result -> ((StoredLineUp.Lined) result).kept())
         .flatMap(kept -> wrong(context, kept))
         .toList();
   }
 
-  private Stream<Finding> wrong(CheckContext context, KeptLineUp kept) {
+  private Stream<Finding> wrong(CheckContext context, StoredLineUp kept) {
     Optional<Fit> fit = kept.fit();
     return fit.stream()
         .flatMap(fitted -> fitted.errors().stream())
@@ -39,7 +39,7 @@ final class LineUpPairWrong implements Check {
     List<PicturePairs.Spot> rest = new ArrayList<>(pairs.spots());
     rest.remove(error.pair());
     PicturePairs without =
-        new PicturePairs(pairs.a(), pairs.b(), pairs.found(), rest, pairs.evidence());
+        new PicturePairs(pairs.a(), pairs.b(), pairs.origin(), rest, pairs.evidence());
     return new Finding(
             code(),
             Severity.WARNING,

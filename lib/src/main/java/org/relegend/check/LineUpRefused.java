@@ -1,8 +1,8 @@
 package org.relegend.check;
 
 import java.util.List;
-import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.Refusal;
+import org.relegend.lineup.StoredLineUp;
 import org.relegend.map.MapTables;
 import org.relegend.map.PicturePairs;
 
@@ -16,13 +16,13 @@ final class LineUpRefused implements Check {
   @Override
   public List<Finding> inspect(CheckContext context) {
     return context.lineUps().results().stream()
-        .filter(KeptLineUp.Refused.class::isInstance)
-        .map(KeptLineUp.Refused.class::cast)
+        .filter(StoredLineUp.Refused.class::isInstance)
+        .map(StoredLineUp.Refused.class::cast)
         .map(refused -> finding(context, refused))
         .toList();
   }
 
-  private Finding finding(CheckContext context, KeptLineUp.Refused refused) {
+  private Finding finding(CheckContext context, StoredLineUp.Refused refused) {
     PicturePairs pairs = refused.pairs();
     boolean halfMade = refused.refusal().reason() == Refusal.Reason.TOO_FEW_PAIRS;
     return new Finding(

@@ -43,7 +43,7 @@ final class NetsOfSamePins implements Check {
             Severity.WARNING,
             nets.stream().map(net -> Subject.of(net.id())).toList(),
             "The nets %s have the same %s: one net under several names"
-                .formatted(names, Words.count(kept.members().size(), "pin")),
+                .formatted(names, CountText.count(kept.members().size(), "pin")),
             "Join them, and keep the better name.")
         .fixedBy(merges.size() == 1 ? merges.get(0) : new EditGroup("Join nets", merges));
   }

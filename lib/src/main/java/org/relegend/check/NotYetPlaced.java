@@ -56,13 +56,13 @@ final class NotYetPlaced implements Check {
             "Board %s: %s of %s and %s of %s are placed on photos, %s on pages; on no picture: %s, %s"
                 .formatted(
                     board,
-                    Words.number(tally.partsOnPhotos),
-                    Words.count(tally.parts, "part"),
-                    Words.number(tally.pinsOnPhotos),
-                    Words.count(tally.pins, "pin"),
-                    Words.count(tally.partsOnPages, "part"),
-                    Words.count(tally.partsNowhere, "part"),
-                    Words.count(tally.pinsNowhere, "pin")),
+                    CountText.number(tally.partsOnPhotos),
+                    CountText.count(tally.parts, "part"),
+                    CountText.number(tally.pinsOnPhotos),
+                    CountText.count(tally.pins, "pin"),
+                    CountText.count(tally.partsOnPages, "part"),
+                    CountText.count(tally.partsNowhere, "part"),
+                    CountText.count(tally.pinsNowhere, "pin")),
             "Place what you need next; the rest can wait.")
         .about(board.text());
   }

@@ -28,8 +28,8 @@ final class OnePinNet implements Check {
             nets,
             "%s %s just one pin: %s"
                 .formatted(
-                    Words.count(nets.size(), "net"),
-                    Words.verb(nets.size(), "has", "have"),
+                    CountText.count(nets.size(), "net"),
+                    CountText.verb(nets.size(), "has", "have"),
                     context.names(nets)),
             "Trace on when you come to it; where the net is whole, look for its other pins under a"
                 + " name that is spelt otherwise."));

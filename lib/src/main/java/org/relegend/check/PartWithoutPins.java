@@ -39,7 +39,7 @@ final class PartWithoutPins implements Check {
             Severity.INFORMATION,
             parts,
             "Board %s: no pin is known of %s: %s"
-                .formatted(board, Words.count(parts.size(), "part"), context.names(parts)),
+                .formatted(board, CountText.count(parts.size(), "part"), context.names(parts)),
             "Say what kind of part it is, or join one of its pins to a net.")
         .about(board.text());
   }

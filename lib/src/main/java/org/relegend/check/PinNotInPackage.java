@@ -10,7 +10,7 @@ import org.relegend.circuit.Kind;
 import org.relegend.circuit.Pinout;
 import org.relegend.lineup.PackageShape;
 import org.relegend.lineup.Packages;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Part;
 import org.relegend.map.Pin;
 import org.relegend.map.Subject;
@@ -74,7 +74,7 @@ final class PinNotInPackage implements Check {
   }
 
   private static Set<String> natural(Set<String> numbers) {
-    Set<String> sorted = new TreeSet<>(Names.NATURAL);
+    Set<String> sorted = new TreeSet<>(NameRules.NATURAL);
     sorted.addAll(numbers);
     return sorted;
   }

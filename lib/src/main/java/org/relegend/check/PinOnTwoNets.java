@@ -45,7 +45,7 @@ final class PinOnTwoNets implements Check {
         "%s %s on the nets %s"
             .formatted(
                 context.names(subjects),
-                Words.verb(pins.size(), "is", "are"),
+                CountText.verb(pins.size(), "is", "are"),
                 named.stream().map(context.map()::nameOf).collect(Collectors.joining(" and ")));
     subjects.addAll(named);
     return new Finding(

@@ -34,11 +34,11 @@ final class PlacementOutsidePicture implements Check {
             "%s is placed at %s, %s of %s, which is %s x %s"
                 .formatted(
                     context.map().nameOf(placement.subject()),
-                    Words.number(placement.at().x()),
-                    Words.number(placement.at().y()),
+                    CountText.number(placement.at().x()),
+                    CountText.number(placement.at().y()),
                     picture.caption(),
-                    Words.number(picture.width()),
-                    Words.number(picture.height())),
+                    CountText.number(picture.width()),
+                    CountText.number(picture.height())),
             "Place it again on this picture, or take the placement away.")
         .on(picture.id())
         .fixedBy(MapTables.PLACEMENTS.remove(placement.key()));

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.relegend.hazard.Unmarked;
+import org.relegend.hazard.UnmarkedHazard;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
 import org.relegend.map.Subject;
@@ -31,10 +31,10 @@ final class UnmarkedDanger implements Check {
   }
 
   static List<Finding> findings(
-      CheckContext context, String code, Severity severity, List<Unmarked> unmarked) {
+      CheckContext context, String code, Severity severity, List<UnmarkedHazard> unmarked) {
     Map<Place, List<Subject>> places = new LinkedHashMap<>();
     Map<Place, List<String>> inPart = new LinkedHashMap<>();
-    for (Unmarked danger : unmarked) {
+    for (UnmarkedHazard danger : unmarked) {
       Place at = new Place(danger.picture(), danger.kind());
       places.computeIfAbsent(at, place -> new ArrayList<>()).add(danger.subject());
       if (danger.inPart()) {
@@ -64,7 +64,7 @@ final class UnmarkedDanger implements Check {
         "On %s %s outside of every %s zone: %s"
             .formatted(
                 context.caption(place.picture()),
-                Words.verb(
+                CountText.verb(
                     subjects.size(),
                     inPart.isEmpty() ? "one place lies" : "one place lies in part",
                     inPart.isEmpty() ? "places lie" : "places lie at least in part"),

@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.List;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
-import org.relegend.marking.Readings;
+import org.relegend.marking.MarkingReadings;
 
 /** Values of another quantity than the part's kind has: a resistor of so many farads. */
 final class ValueOfOtherQuantity implements Check {
@@ -15,7 +15,7 @@ final class ValueOfOtherQuantity implements Check {
   @Override
   public List<Finding> inspect(CheckContext context) {
     return context.map().parts().stream()
-        .filter(part -> Values.outcome(context, part) == Readings.Outcome.OTHER_QUANTITY)
+        .filter(part -> KindValues.outcome(context, part) == MarkingReadings.Outcome.OTHER_QUANTITY)
         .map(part -> finding(context, part))
         .toList();
   }
@@ -25,7 +25,8 @@ final class ValueOfOtherQuantity implements Check {
         code(),
         Severity.WARNING,
         List.of(Subject.of(part.id())),
-        "%s is a %s: %s".formatted(part.designator(), part.kind(), Values.reason(context, part)),
+        "%s is a %s: %s"
+            .formatted(part.designator(), part.kind(), KindValues.reason(context, part)),
         "Correct the value, or the kind of the part.");
   }
 }

@@ -27,7 +27,7 @@ final class ValueOutsideSeries implements Check {
     List<Finding> findings = new ArrayList<>();
     for (Part part : context.map().parts()) {
       if (context.kind(part).filter(ValueOutsideSeries::isMadeInSeries).isPresent()) {
-        inspect(part, Values.read(context, part).readings(), findings);
+        inspect(part, KindValues.read(context, part).readings(), findings);
       }
     }
     return findings;

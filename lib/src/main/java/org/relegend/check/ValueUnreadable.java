@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.List;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
-import org.relegend.marking.Readings;
+import org.relegend.marking.MarkingReadings;
 
 /**
  * Values that set out to be a number and can't be read as one: worth knowing, since nothing is
@@ -18,7 +18,7 @@ final class ValueUnreadable implements Check {
   @Override
   public List<Finding> inspect(CheckContext context) {
     return context.map().parts().stream()
-        .filter(part -> Values.outcome(context, part) == Readings.Outcome.MALFORMED)
+        .filter(part -> KindValues.outcome(context, part) == MarkingReadings.Outcome.MALFORMED)
         .map(part -> finding(context, part))
         .toList();
   }
@@ -28,7 +28,7 @@ final class ValueUnreadable implements Check {
         code(),
         Severity.INFORMATION,
         List.of(Subject.of(part.id())),
-        "%s: %s".formatted(part.designator(), Values.reason(context, part)),
+        "%s: %s".formatted(part.designator(), KindValues.reason(context, part)),
         "Leave it as it stands on the part, or write the value: 4k7, 100n, 10u 25V.");
   }
 }

@@ -24,7 +24,7 @@ final class VoltageUnknown implements Check {
                 subjects,
                 "No voltage is given for %s: whether %s high can't be told"
                     .formatted(
-                        context.names(subjects), Words.verb(nets.size(), "it is", "they are")),
+                        context.names(subjects), CountText.verb(nets.size(), "it is", "they are")),
                 "Give the nominal voltage; until then take it as high."));
   }
 }

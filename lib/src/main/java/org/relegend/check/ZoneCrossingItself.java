@@ -1,7 +1,7 @@
 package org.relegend.check;
 
 import java.util.List;
-import org.relegend.hazard.Outline;
+import org.relegend.hazard.ZoneOutline;
 
 /** Hazard zones whose outline crosses or touches itself: nobody can tell what is inside. */
 final class ZoneCrossingItself implements Check {
@@ -13,7 +13,7 @@ final class ZoneCrossingItself implements Check {
   @Override
   public List<Finding> inspect(CheckContext context) {
     return context.map().zones().stream()
-        .filter(zone -> Outline.crossesItself(zone.outline()))
+        .filter(zone -> ZoneOutline.crossesItself(zone.outline()))
         .map(
             zone ->
                 new Finding(

@@ -10,7 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -27,12 +27,12 @@ import org.relegend.map.Subject;
 public final class Circuit {
   private final PinFacts facts;
   private final CircuitGraph graph;
-  private final Steps steps;
+  private final NodeSteps steps;
 
   private Circuit(MapIndex index, Kinds kinds) {
     this.facts = new PinFacts(index, kinds);
     this.graph = new CircuitGraph(facts);
-    this.steps = new Steps(facts, graph);
+    this.steps = new NodeSteps(facts, graph);
   }
 
   /** With the kinds that come with the program. */
@@ -54,7 +54,7 @@ public final class Circuit {
   }
 
   /** All pins on a net; an empty answer for a net that isn't there. */
-  public Joined joined(NetId net) {
+  public JoinedList joined(NetId net) {
     return graph.joined(net, drawnAt(net.text()));
   }
 
@@ -68,13 +68,13 @@ public final class Circuit {
    *
    * @throws IllegalArgumentException where a position is given that the part hasn't got
    */
-  public Joined joined(NetId net, Through through) {
+  public JoinedList joined(NetId net, PassageOptions through) {
     return joined(graph.has(net) ? List.of(Node.of(net)) : List.of(), through);
   }
 
   /** All that is joined to a pin, itself included; an empty answer for a pin that isn't there. */
-  public Joined joined(PinRef pin) {
-    return joined(pin, Through.NOTHING);
+  public JoinedList joined(PinRef pin) {
+    return joined(pin, PassageOptions.NOTHING);
   }
 
   /**
@@ -82,19 +82,19 @@ public final class Circuit {
    *
    * @throws IllegalArgumentException where a position is given that the part hasn't got
    */
-  public Joined joined(PinRef pin, Through through) {
+  public JoinedList joined(PinRef pin, PassageOptions through) {
     return joined(steps.nodesOf(pin), through);
   }
 
   /**
    * All that is joined at the node that a person named. For a name that only the drawing has, the
-   * pins that it has there, as {@link Joined#alsoDrawnHere()}.
+   * pins that it has there, as {@link JoinedList#alsoDrawnHere()}.
    *
    * @throws IllegalArgumentException where a position is given that the part hasn't got
    */
-  public Joined joined(NodeName name, Through through) {
+  public JoinedList joined(NodeName name, PassageOptions through) {
     if (name instanceof NodeName.OfDrawnNet drawn) {
-      return new Joined(List.of(), List.of(), drawnAt(drawn.name()), List.of());
+      return new JoinedList(List.of(), List.of(), drawnAt(drawn.name()), List.of());
     }
     if (name instanceof NodeName.OfNet net) {
       return joined(net.net(), through);
@@ -102,7 +102,7 @@ public final class Circuit {
     return joined(((NodeName.OfPin) name).pin(), through);
   }
 
-  private Joined joined(Collection<Node> nodes, Through through) {
+  private JoinedList joined(Collection<Node> nodes, PassageOptions through) {
     through
         .positions()
         .forEach(
@@ -157,13 +157,13 @@ public final class Circuit {
   }
 
   /**
-   * The positions that a switch or relay can be said to stand in, {@link Through#OPEN} last; empty
-   * for other parts.
+   * The positions that a switch or relay can be said to stand in, {@link PassageOptions#OPEN} last;
+   * empty for other parts.
    */
   public List<String> positionsOf(PartId part) {
     List<String> positions = new ArrayList<>(contactPositions(facts, part));
     if (!positions.isEmpty()) {
-      positions.add(Through.OPEN);
+      positions.add(PassageOptions.OPEN);
     }
     return positions;
   }
@@ -181,28 +181,28 @@ public final class Circuit {
   }
 
   /** Every way to a next node: through parts, plugged connectors, pins on two nets by mistake. */
-  public List<Step> steps(Node from) {
+  public List<NodeStep> steps(Node from) {
     return steps.from(from);
   }
 
   /** What can be reached from these nodes by allowed steps, and which steps were refused. */
-  public Reach reach(Collection<Node> from, Predicate<Step> allowed) {
-    return Reach.from(from, steps::from, allowed);
+  public ReachableNodes reach(Collection<Node> from, Predicate<NodeStep> allowed) {
+    return ReachableNodes.from(from, steps::from, allowed);
   }
 
   /** What lies between two nodes, by allowed steps. */
-  public Stretch between(Node from, Node to, Predicate<Step> allowed) {
-    return Stretch.between(from, to, steps::from, allowed);
+  public Subnetwork between(Node from, Node to, Predicate<NodeStep> allowed) {
+    return Subnetwork.between(from, to, steps::from, allowed);
   }
 
   /** What stands in the map but can't be in any circuit, in order of nets and pins. */
   public List<CircuitFault> faults() {
-    return FaultFinder.faults(facts);
+    return CircuitFaultFinder.faults(facts);
   }
 
   /** The nets that only the drawing has, in order. */
   public List<String> drawnOnlyNets() {
-    Set<String> names = new TreeSet<>(Names.NATURAL);
+    Set<String> names = new TreeSet<>(NameRules.NATURAL);
     names.addAll(facts.drawnNets());
     map().nets().forEach(net -> names.remove(net.id().text()));
     return List.copyOf(names);

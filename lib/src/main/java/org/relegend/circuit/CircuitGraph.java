@@ -108,11 +108,11 @@ final class CircuitGraph {
   }
 
   /** A net with its pins; an empty answer for a net that isn't there. */
-  Joined joined(NetId net, List<JoinedPin> alsoDrawnHere) {
+  JoinedList joined(NetId net, List<JoinedPin> alsoDrawnHere) {
     AtNet found = nets.get(net);
     return found == null
-        ? new Joined(List.of(), List.of(), alsoDrawnHere, List.of())
-        : new Joined(found.self(), pins(found), alsoDrawnHere, List.of());
+        ? new JoinedList(List.of(), List.of(), alsoDrawnHere, List.of())
+        : new JoinedList(found.self(), pins(found), alsoDrawnHere, List.of());
   }
 
   private static List<JoinedPin> pins(AtNet net) {

@@ -24,19 +24,19 @@ final class ExtendedNode {
     }
   }
 
-  private final Steps steps;
+  private final NodeSteps steps;
   private final PinFacts facts;
-  private final Through through;
+  private final PassageOptions through;
   private final Map<Node, Way> ways = new LinkedHashMap<>();
   private final Map<PartId, List<String>> undecided = new LinkedHashMap<>();
 
-  ExtendedNode(Steps steps, PinFacts facts, Through through) {
+  ExtendedNode(NodeSteps steps, PinFacts facts, PassageOptions through) {
     this.steps = steps;
     this.facts = facts;
     this.through = through;
   }
 
-  Joined from(Collection<Node> nodes) {
+  JoinedList from(Collection<Node> nodes) {
     Deque<Node> open = new ArrayDeque<>();
     for (Node node : nodes) {
       ways.put(node, new Way(PassList.EMPTY, Optional.of(Evidence.MEASURED)));
@@ -61,7 +61,7 @@ final class ExtendedNode {
 
   private void pass(
       Node node, Way way, JoinedPin pin, Optional<Evidence> evidence, Deque<Node> open) {
-    for (Step step : steps.from(node, pin)) {
+    for (NodeStep step : steps.from(node, pin)) {
       if (step.passage().isEmpty() || !through.passes(step.passage().get())) {
         continue;
       }
@@ -73,7 +73,7 @@ final class ExtendedNode {
     }
   }
 
-  private boolean isClosed(Step step) {
+  private boolean isClosed(NodeStep step) {
     if (step.conduction() != Conduction.CONTACT) {
       return true;
     }
@@ -97,7 +97,7 @@ final class ExtendedNode {
     return Optional.of(Evidence.MEASURED);
   }
 
-  private Joined result(Map<PinRef, JoinedPin> pins) {
+  private JoinedList result(Map<PinRef, JoinedPin> pins) {
     List<NetId> nets = new ArrayList<>();
     Set<PinRef> drawn = new LinkedHashSet<>();
     for (Node node : ways.keySet()) {
@@ -107,12 +107,12 @@ final class ExtendedNode {
       }
     }
     drawn.removeAll(pins.keySet());
-    return new Joined(
+    return new JoinedList(
         nets,
         new ArrayList<>(pins.values()),
         drawn.stream().map(facts::pin).toList(),
         undecided.entrySet().stream()
-            .map(entry -> new Joined.Undecided(entry.getKey(), entry.getValue()))
+            .map(entry -> new JoinedList.Undecided(entry.getKey(), entry.getValue()))
             .toList());
   }
 

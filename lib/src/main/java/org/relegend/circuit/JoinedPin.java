@@ -3,7 +3,7 @@ package org.relegend.circuit;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.map.BoardId;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -38,7 +38,7 @@ public record JoinedPin(
     Optional<Evidence> evidence,
     Optional<Evidence> weakest,
     List<Pass> through,
-    Optional<Discrepancy> drawn) {
+    Optional<DrawingDiscrepancy> drawn) {
   public JoinedPin {
     terminals = List.copyOf(terminals);
     nets = List.copyOf(nets);

@@ -13,8 +13,8 @@ import org.relegend.map.Part;
 import org.relegend.map.Pin;
 import org.relegend.map.Section;
 import org.relegend.marking.ComponentValues;
+import org.relegend.marking.MarkingReadings;
 import org.relegend.marking.PartClass;
-import org.relegend.marking.Readings;
 import org.relegend.marking.ValueReading;
 
 /**
@@ -42,7 +42,7 @@ public record Kind(
     List<String> aliases,
     String family,
     List<String> letters,
-    Quantity quantity,
+    ValueQuantity quantity,
     Optional<Passage> passage,
     Optional<Polarity> polarity,
     Set<Trait> traits,
@@ -65,7 +65,7 @@ public record Kind(
   }
 
   /** What the value of a part tells, in SI units. */
-  public enum Quantity {
+  public enum ValueQuantity {
     OHM,
     FARAD,
     HENRY,
@@ -151,13 +151,13 @@ public record Kind(
   }
 
   /** A value text, read as that of a part of this kind; empty where the kind's tells no number. */
-  public Optional<Readings<ValueReading>> read(String value) {
+  public Optional<MarkingReadings<ValueReading>> read(String value) {
     return measured()
         .map(
-            told ->
+            result ->
                 partClass()
                     .map(part -> ComponentValues.read(value, part))
-                    .orElseGet(() -> ComponentValues.read(value, told)));
+                    .orElseGet(() -> ComponentValues.read(value, result)));
   }
 
   /** Whether it matters which way round it is. */
@@ -320,7 +320,7 @@ public record Kind(
     if (part.sections().isEmpty()) {
       return terminalsFor(part.pins(), part.casing());
     }
-    Map<String, Set<String>> told = new HashMap<>();
+    Map<String, Set<String>> stated = new HashMap<>();
     List<Terminal> result = new ArrayList<>();
     for (Section section : part.sections()) {
       section
@@ -328,12 +328,12 @@ public record Kind(
           .forEach(
               (number, words) -> {
                 String role = role(words).orElse(words);
-                told.computeIfAbsent(number, pin -> new HashSet<>()).add(role);
+                stated.computeIfAbsent(number, pin -> new HashSet<>()).add(role);
                 result.add(new Terminal(number, section.name(), role));
               });
     }
     for (Terminal terminal : terminalsFor(part.pins(), part.casing())) {
-      Set<String> roles = told.get(terminal.number());
+      Set<String> roles = stated.get(terminal.number());
       boolean besides =
           roles != null
               && terminal.section().isEmpty()
@@ -404,6 +404,6 @@ public record Kind(
   /** Whether words tell to which element this pin belongs: its role's, or the map's sections. */
   public boolean tellsSection(Part part, Pin pin) {
     return !part.sectionsOf(pin.number()).isEmpty()
-        || RoleReader.read(this, pin).stream().anyMatch(told -> !told.section().isEmpty());
+        || RoleReader.read(this, pin).stream().anyMatch(result -> !result.section().isEmpty());
   }
 }

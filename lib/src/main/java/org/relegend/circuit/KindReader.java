@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Pin;
 
 /** Makes kinds of the rows of a table; the columns are explained at the top of kinds.csv. */
@@ -79,8 +79,8 @@ final class KindReader {
         first.words("aliases", ';'),
         first.cell("family"),
         first.words("letters", ';'),
-        word(first, "quantity", Kind.Quantity.values(), Kind.Quantity::word)
-            .orElse(Kind.Quantity.NONE),
+        word(first, "quantity", Kind.ValueQuantity.values(), Kind.ValueQuantity::word)
+            .orElse(Kind.ValueQuantity.NONE),
         word(first, "through", Passage.values(), Passage::word),
         polarity(first, roles),
         traits(first),
@@ -172,8 +172,8 @@ final class KindReader {
     Pin pin;
     try {
       pin = new Pin(text.substring(0, equals), role);
-      Names.checked("role", role);
-      Names.checked("section", section.isEmpty() ? "none" : section);
+      NameRules.checked("role", role);
+      NameRules.checked("section", section.isEmpty() ? "none" : section);
     } catch (IllegalArgumentException e) {
       throw row.fault("pins", "what pins can be: " + e.getMessage());
     }

@@ -39,7 +39,11 @@ final class KindTable {
       return new KindsException(
           "%s, line %d, column \"%s\": \"%s\" is not %s"
               .formatted(
-                  file, line, column, org.relegend.map.Names.printable(cell(column)), expected));
+                  file,
+                  line,
+                  column,
+                  org.relegend.map.NameRules.printable(cell(column)),
+                  expected));
     }
   }
 

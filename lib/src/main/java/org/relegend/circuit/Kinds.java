@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.relegend.map.Designator;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Part;
 
 /**
@@ -48,7 +48,7 @@ public final class Kinds {
     if (other != null && !other.equals(kind)) {
       throw new KindsException(
           "\"%s\" is a word both for the kind %s and for the kind %s: it may be one's only"
-              .formatted(Names.printable(word), other.name(), kind.name()));
+              .formatted(NameRules.printable(word), other.name(), kind.name()));
     }
   }
 

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -76,7 +76,7 @@ public final class NodeNames {
     }
     throw new NodeNameException(
         "\"%s\" can mean %s: ask for one of these"
-            .formatted(Names.printable(asked), String.join(" or ", readings.keySet())),
+            .formatted(NameRules.printable(asked), String.join(" or ", readings.keySet())),
         List.copyOf(readings.keySet()));
   }
 
@@ -190,29 +190,30 @@ public final class NodeNames {
     return new NodeNameException(
         "\"%s\" names no pin: the pins are %s%s"
             .formatted(
-                Names.printable(text),
+                NameRules.printable(text),
                 String.join(", ", few),
                 few.size() < pins.size() ? " and %d more".formatted(pins.size() - few.size()) : ""),
         few);
   }
 
   private NodeNameException nothingAlike(String text, Matcher matcher) {
-    List<String> near = NearMisses.of(text, netNames());
+    List<String> near = SimilarNames.of(text, netNames());
     if (matcher.matches()) {
-      for (String designator : NearMisses.of(matcher.group(1), partNames())) {
+      for (String designator : SimilarNames.of(matcher.group(1), partNames())) {
         parts(designator, true).stream()
             .filter(part -> pin(part, matcher.group(2), false).isPresent())
             .forEach(part -> near.add(part.designator() + "." + matcher.group(2)));
       }
     } else {
-      near.addAll(NearMisses.of(text, partNames()));
+      near.addAll(SimilarNames.of(text, partNames()));
     }
     String hint =
         near.isEmpty()
             ? "give a net's name, or a pin as PART.PIN, like R101.1"
             : "did you mean " + String.join(", ", near) + "?";
     return new NodeNameException(
-        "the map has no net and no pin \"%s\": %s".formatted(Names.printable(text), hint), near);
+        "the map has no net and no pin \"%s\": %s".formatted(NameRules.printable(text), hint),
+        near);
   }
 
   private Collection<String> netNames() {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Net;
@@ -24,46 +24,46 @@ import org.relegend.map.Subject;
 /** All that a map and the kinds tell of single pins, looked up in constant time. */
 final class PinFacts {
   /** What tells the same of all parts that have it in common, so that it is worked out once. */
-  private record Make(
+  private record PartMake(
       String kind, String type, String casing, List<Pin> pins, List<Section> sections) {}
 
   /** The terminals of one make of part. */
-  private record Reading(
+  private record Terminals(
       Optional<Kind> kind,
       Map<String, String> roles,
       List<Terminal> terminals,
       Map<String, List<Terminal>> byNumber) {}
 
   /** A part with what its make tells, and whether it is a resistor that stands in for a wire. */
-  private record Known(Part part, Reading reading, boolean zeroOhm) {}
+  private record PartFacts(Part part, Terminals reading, boolean zeroOhm) {}
 
-  private static final Reading NOTHING =
-      new Reading(Optional.empty(), Map.of(), List.of(), Map.of());
+  private static final Terminals NOTHING =
+      new Terminals(Optional.empty(), Map.of(), List.of(), Map.of());
 
   private final MapIndex index;
-  private final Map<PartId, Known> parts = new HashMap<>();
-  private final Map<PinRef, Discrepancy> drawnElsewhere = new HashMap<>();
+  private final Map<PartId, PartFacts> parts = new HashMap<>();
+  private final Map<PinRef, DrawingDiscrepancy> drawnElsewhere = new HashMap<>();
   private final Map<String, List<PinRef>> drawnAt = new LinkedHashMap<>();
 
   PinFacts(MapIndex index, Kinds kinds) {
     this.index = index;
-    Map<Make, Reading> byMake = new HashMap<>();
+    Map<PartMake, Terminals> byMake = new HashMap<>();
     Map<String, Boolean> zeroOhm = new HashMap<>();
     for (Part part : index.map().parts()) {
       Optional<Kind> kind = kinds.of(part);
-      Make make =
-          new Make(
+      PartMake make =
+          new PartMake(
               kind.map(Kind::name).orElse(part.kind()),
               kind.map(found -> found.numbering() + found.type()).orElse(""),
               part.casing(),
               part.pins(),
               part.sections());
-      Reading reading = byMake.computeIfAbsent(make, key -> read(part, kind));
-      boolean zero = isResistor(reading) && zeroOhm.computeIfAbsent(part.value(), ZeroOhm::is);
-      parts.put(part.id(), new Known(part, reading, zero));
+      Terminals reading = byMake.computeIfAbsent(make, key -> read(part, kind));
+      boolean zero = isResistor(reading) && zeroOhm.computeIfAbsent(part.value(), ZeroOhmLinks::is);
+      parts.put(part.id(), new PartFacts(part, reading, zero));
     }
-    for (Discrepancy discrepancy : index.map().discrepancies()) {
-      if (discrepancy.aspect() == Discrepancy.Aspect.NET
+    for (DrawingDiscrepancy discrepancy : index.map().discrepancies()) {
+      if (discrepancy.aspect() == DrawingDiscrepancy.Aspect.NET
           && discrepancy.subject() instanceof Subject.OfPin subject) {
         drawnElsewhere.put(subject.pin(), discrepancy);
         drawnAt.computeIfAbsent(discrepancy.drawn(), net -> new ArrayList<>()).add(subject.pin());
@@ -71,28 +71,28 @@ final class PinFacts {
     }
   }
 
-  private static Reading read(Part part, Optional<Kind> kind) {
+  private static Terminals read(Part part, Optional<Kind> kind) {
     Map<String, String> roles = new LinkedHashMap<>();
     part.pins().forEach(pin -> roles.put(pin.number(), pin.role()));
-    List<Terminal> told = kind.map(found -> found.terminalsOf(part)).orElse(told(part));
+    List<Terminal> lines = kind.map(found -> found.terminalsOf(part)).orElse(statedTerminals(part));
     // a section may by mistake name pins that the part hasn't got
-    List<Terminal> terminals = told.stream().filter(t -> roles.containsKey(t.number())).toList();
+    List<Terminal> terminals = lines.stream().filter(t -> roles.containsKey(t.number())).toList();
     Map<String, List<Terminal>> byNumber = new HashMap<>();
     for (Terminal terminal : terminals) {
       byNumber.computeIfAbsent(terminal.number(), number -> new ArrayList<>(1)).add(terminal);
     }
-    return new Reading(kind, roles, terminals, byNumber);
+    return new Terminals(kind, roles, terminals, byNumber);
   }
 
-  private static boolean isResistor(Reading reading) {
+  private static boolean isResistor(Terminals reading) {
     return reading
         .kind()
-        .filter(kind -> kind.quantity() == Kind.Quantity.OHM && !kind.sectioned())
+        .filter(kind -> kind.quantity() == Kind.ValueQuantity.OHM && !kind.sectioned())
         .isPresent();
   }
 
   /** What the map alone says of a part of unknown kind. */
-  private static List<Terminal> told(Part part) {
+  private static List<Terminal> statedTerminals(Part part) {
     List<Terminal> terminals = new ArrayList<>();
     for (Pin pin : part.pins()) {
       List<Section> sections = part.sectionsOf(pin.number());
@@ -116,11 +116,11 @@ final class PinFacts {
   }
 
   Optional<Part> part(PartId part) {
-    return Optional.ofNullable(parts.get(part)).map(Known::part);
+    return Optional.ofNullable(parts.get(part)).map(PartFacts::part);
   }
 
-  private Reading reading(PartId part) {
-    Known known = parts.get(part);
+  private Terminals reading(PartId part) {
+    PartFacts known = parts.get(part);
     return known == null ? NOTHING : known.reading();
   }
 
@@ -134,7 +134,7 @@ final class PinFacts {
 
   /** Whether the part is a resistor of no ohms. */
   boolean isZeroOhm(PartId part) {
-    Known known = parts.get(part);
+    PartFacts known = parts.get(part);
     return known != null && known.zeroOhm();
   }
 
@@ -144,7 +144,7 @@ final class PinFacts {
 
   /** The ways for current at this pin, through its part. */
   List<PinPath> pathsAt(PinRef pin) {
-    Reading reading = reading(pin.part());
+    Terminals reading = reading(pin.part());
     return reading
         .kind()
         .map(kind -> PathFinder.pathsAt(kind, reading.terminals(), pin.pin()))
@@ -173,18 +173,18 @@ final class PinFacts {
 
   /** The pin as a member of a net that it is on by this evidence. */
   JoinedPin pin(PinRef pin, List<Attestation> attestations) {
-    Known known = parts.get(pin.part());
+    PartFacts known = parts.get(pin.part());
     Optional<Part> part = known == null ? Optional.empty() : Optional.of(known.part());
-    Reading reading = known == null ? NOTHING : known.reading();
+    Terminals reading = known == null ? NOTHING : known.reading();
     List<Terminal> terminals = reading.byNumber().getOrDefault(pin.pin(), List.of());
-    String told = reading.roles().getOrDefault(pin.pin(), "");
+    String text = reading.roles().getOrDefault(pin.pin(), "");
     Optional<Evidence> evidence = Attestation.best(attestations);
     List<NetId> nets = index.netsOf(pin).stream().map(Net::id).toList();
     return new JoinedPin(
         pin,
         part,
         terminals,
-        told.isEmpty() && !terminals.isEmpty() ? terminals.get(0).role() : told,
+        text.isEmpty() && !terminals.isEmpty() ? terminals.get(0).role() : text,
         nets,
         placements(pin, terminals),
         twins(pin, terminals),

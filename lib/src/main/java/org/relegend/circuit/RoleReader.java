@@ -54,14 +54,14 @@ final class RoleReader {
     Map<String, String> renamed = renamedSections(byRole);
     List<Terminal> result = new ArrayList<>();
     for (Pin pin : pins) {
-      List<Terminal> told = byRole.getOrDefault(pin.number(), List.of());
+      List<Terminal> lines = byRole.getOrDefault(pin.number(), List.of());
       List<Terminal> usual = pinout.map(found -> found.at(pin.number())).orElse(List.of());
-      if (told.isEmpty()) {
+      if (lines.isEmpty()) {
         usual.forEach(t -> result.add(t.in(renamed.getOrDefault(t.section(), t.section()))));
       } else {
-        told.forEach(terminal -> result.add(placed(terminal, usual, renamed)));
+        lines.forEach(terminal -> result.add(placed(terminal, usual, renamed)));
       }
-      if (told.isEmpty() && usual.isEmpty()) {
+      if (lines.isEmpty() && usual.isEmpty()) {
         result.add(new Terminal(pin.number(), "", pin.role()));
       }
     }
@@ -69,25 +69,26 @@ final class RoleReader {
   }
 
   /** A role told without its section belongs where the pinout has that role at that pin. */
-  private static Terminal placed(Terminal told, List<Terminal> usual, Map<String, String> renamed) {
-    if (!told.section().isEmpty()) {
-      return told;
+  private static Terminal placed(
+      Terminal result, List<Terminal> usual, Map<String, String> renamed) {
+    if (!result.section().isEmpty()) {
+      return result;
     }
     return usual.stream()
-        .filter(terminal -> terminal.role().equals(told.role()))
+        .filter(terminal -> terminal.role().equals(result.role()))
         .findFirst()
         .map(t -> t.in(renamed.getOrDefault(t.section(), t.section())))
-        .orElse(told);
+        .orElse(result);
   }
 
   /** Where pins are told to be of section A that the pinout has in X, X is called A throughout. */
   private Map<String, String> renamedSections(Map<String, List<Terminal>> byRole) {
     Map<String, String> renamed = new HashMap<>();
     byRole.forEach(
-        (number, told) -> {
+        (number, lines) -> {
           List<Terminal> usual = pinout.map(found -> found.at(number)).orElse(List.of());
-          if (told.size() == 1 && usual.size() == 1 && !told.get(0).section().isEmpty()) {
-            renamed.putIfAbsent(usual.get(0).section(), told.get(0).section());
+          if (lines.size() == 1 && usual.size() == 1 && !lines.get(0).section().isEmpty()) {
+            renamed.putIfAbsent(usual.get(0).section(), lines.get(0).section());
           }
         });
     return renamed;
@@ -119,10 +120,10 @@ final class RoleReader {
       }
       if (section != null) {
         String rest = join(words, used, words.length);
-        List<Terminal> told = roles(kind, pin, List.of(section), rest);
-        return told.isEmpty() && (rest.isEmpty() || isUniform(kind, section))
+        List<Terminal> lines = roles(kind, pin, List.of(section), rest);
+        return lines.isEmpty() && (rest.isEmpty() || isUniform(kind, section))
             ? List.of(new Terminal(pin.number(), section, onlyRole(kind, section, pin.number())))
-            : told;
+            : lines;
       }
     }
     return List.of();

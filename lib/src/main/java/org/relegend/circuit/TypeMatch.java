@@ -3,7 +3,7 @@ package org.relegend.circuit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Part;
 
 /**
@@ -59,7 +59,7 @@ public record TypeMatch(
     if (isWiderThan(stated, ofType)) {
       return typed(part, type, ofType);
     }
-    if (stated.quantity() != Kind.Quantity.NONE && !stated.family().equals(ofType.family())) {
+    if (stated.quantity() != Kind.ValueQuantity.NONE && !stated.family().equals(ofType.family())) {
       return untyped(part, stated);
     }
     return new TypeMatch(
@@ -89,9 +89,9 @@ public record TypeMatch(
           "%s: %s is known in %s, not in %s: correct the type or the package, or give the roles"
               .formatted(
                   part.designator(),
-                  Names.printable(type.written()),
+                  NameRules.printable(type.written()),
                   packages(type.pinouts(), " and "),
-                  Names.printable(part.casing())),
+                  NameRules.printable(part.casing())),
           true);
     }
     Kind kind = ofType.typed(type.written(), left);
@@ -141,7 +141,7 @@ public record TypeMatch(
     String known = packages(ofPackages, " or ");
     if (PartTypes.standard().namesType(part.value())) {
       return "%s: no pinout of the type %s is known: give the pins' roles"
-          .formatted(part.designator(), Names.printable(part.value()));
+          .formatted(part.designator(), NameRules.printable(part.value()));
     }
     if (kind.numbering() == Kind.Numbering.NONE) {
       return "%s: which type of %s is it? They number differently"
@@ -154,6 +154,6 @@ public record TypeMatch(
     return ofPackages.stream().anyMatch(p -> Outlines.same(p.casing(), part.casing()))
         ? ""
         : "%s: the pins of a %s are known in %s, not in %s: give the type, or the pins' roles"
-            .formatted(part.designator(), kind.name(), known, Names.printable(part.casing()));
+            .formatted(part.designator(), kind.name(), known, NameRules.printable(part.casing()));
   }
 }

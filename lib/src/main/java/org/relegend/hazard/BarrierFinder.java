@@ -11,7 +11,7 @@ import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
 
 /** Finds the parts at which mains stops, and those at which it should. */
-record BarrierFinder(Walk walk, MainsReach reach, List<Part> isolating) {
+record BarrierFinder(CautiousTraversal walk, MainsReach reach, List<Part> isolating) {
   MainsReach withBarriers() {
     List<MainsReach.Barrier> barriers = new ArrayList<>();
     isolating.forEach(part -> barrier(part).ifPresent(barriers::add));

@@ -19,21 +19,21 @@ final class BatteryStacks {
   /** One battery of known voltage between two nodes. */
   private record Cell(Node positive, Node negative, double volts) {}
 
-  private final Walk walk;
+  private final CautiousTraversal walk;
   private final Declared declared;
   private final Map<Node, List<Cell>> cells = new LinkedHashMap<>();
 
-  BatteryStacks(Walk walk, Declared declared) {
+  BatteryStacks(CautiousTraversal walk, Declared declared) {
     this.walk = walk;
     this.declared = declared;
     for (Part part : walk.circuit().map().parts()) {
       if (isBattery(walk, part)) {
-        Values.volts(part).ifPresent(volts -> enter(part, volts));
+        WorstCaseValues.volts(part).ifPresent(volts -> enter(part, volts));
       }
     }
   }
 
-  static boolean isBattery(Walk walk, Part part) {
+  static boolean isBattery(CautiousTraversal walk, Part part) {
     return walk.circuit()
         .kindOf(part.id())
         .filter(kind -> kind.name().equals("battery"))
@@ -98,7 +98,7 @@ final class BatteryStacks {
   List<Part> withoutVolts() {
     return walk.circuit().map().parts().stream()
         .filter(part -> isBattery(walk, part))
-        .filter(part -> Values.volts(part).equals(OptionalDouble.empty()))
+        .filter(part -> WorstCaseValues.volts(part).equals(OptionalDouble.empty()))
         .toList();
   }
 }

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import org.relegend.map.Part;
 
 /** The batteries of a circuit, and what their makes do that no bleeder ends. */
-record Cells(Walk walk) {
+record Cells(CautiousTraversal walk) {
   /** What a battery is made of, as far as its value, kind or note says. */
   private enum Chemistry {
     LEAD_ACID("lead-acid", "(?i).*\\b(lead|sla|vrla|pb|agm|gel)\\b.*"),

@@ -21,7 +21,7 @@ import org.relegend.map.PinRef;
 /** Finds every capacitor, those that lie side by side taken together. */
 final class ChargeFinder {
   /** What follows from some of the sources alone is told from here on: it is no limit. */
-  private static final double PARTLY = LimitSet.INSTRUMENTS.dcVolts();
+  private static final double PARTLY = VoltageLimits.INSTRUMENTS.dcVolts();
 
   private record Ends(Node a, Node b) {}
 
@@ -29,19 +29,20 @@ final class ChargeFinder {
   private record Plates(Part part, OptionalDouble farads) {}
 
   private final Circuit circuit;
-  private final Wires wires;
-  private final Levels levels;
+  private final MergedNodes wires;
+  private final NodeVoltages levels;
   private final PeakVoltages peaks;
   private final UnknownSupply unknown;
-  private final Bleeders bleeders;
+  private final BleederNetwork bleeders;
 
-  ChargeFinder(Walk walk, MainsReach mains, PeakVoltages peaks, UnknownSupply unknown) {
+  ChargeFinder(
+      CautiousTraversal walk, MainsReach mains, PeakVoltages peaks, UnknownSupply unknown) {
     this.peaks = peaks;
     this.unknown = unknown;
     this.circuit = walk.circuit();
-    this.wires = new Wires(walk);
-    this.levels = new Levels(circuit, mains);
-    this.bleeders = new Bleeders(circuit, wires);
+    this.wires = new MergedNodes(walk);
+    this.levels = new NodeVoltages(circuit, mains);
+    this.bleeders = new BleederNetwork(circuit, wires);
   }
 
   /** All there are, those of most energy first, those without figures last. */
@@ -53,7 +54,7 @@ final class ChargeFinder {
         List<PinPath> paths =
             kind.get().pathsOf(part).stream().filter(ChargeFinder::isPlates).toList();
         OptionalDouble farads =
-            paths.size() > 1 ? Values.faradsOfSection(part) : Values.farads(part);
+            paths.size() > 1 ? WorstCaseValues.faradsOfSection(part) : WorstCaseValues.farads(part);
         paths.forEach(path -> enter(banks, new Plates(part, farads), path));
       }
     }
@@ -112,15 +113,15 @@ final class ChargeFinder {
 
   /** What both nets tell as a direct voltage counts; else the larger of computed and rating. */
   private Voltage voltage(List<Node> a, List<Node> b, OptionalDouble rated) {
-    Optional<Levels.Level> one = levels.of(a);
-    Optional<Levels.Level> other = levels.of(b);
-    boolean told = one.isPresent() && other.isPresent();
-    double declared = told ? Levels.between(one.get(), other.get()) : 0;
-    boolean plain = told && levels.isPlain(one.get()) && levels.isPlain(other.get());
+    Optional<NodeVoltages.Level> one = levels.of(a);
+    Optional<NodeVoltages.Level> other = levels.of(b);
+    boolean stated = one.isPresent() && other.isPresent();
+    double declared = stated ? NodeVoltages.between(one.get(), other.get()) : 0;
+    boolean plain = stated && levels.isPlain(one.get()) && levels.isPlain(other.get());
     double computed = plain || !isKnown(a) || !isKnown(b) ? 0 : peaks.between(a, b);
     double known = Math.max(declared, computed);
-    boolean part = !told && rated.isEmpty() && known < PARTLY && !(isWhole(a) && isWhole(b));
-    if (known == 0 && !told || part) {
+    boolean part = !stated && rated.isEmpty() && known < PARTLY && !(isWhole(a) && isWhole(b));
+    if (known == 0 && !stated || part) {
       return rated.isEmpty()
           ? new Voltage(rated, StoredCharge.Basis.UNKNOWN)
           : new Voltage(rated, StoredCharge.Basis.RATED);
@@ -130,7 +131,7 @@ final class ChargeFinder {
     }
     return new Voltage(
         OptionalDouble.of(known),
-        known > declared || !told ? StoredCharge.Basis.COMPUTED : StoredCharge.Basis.DECLARED);
+        known > declared || !stated ? StoredCharge.Basis.COMPUTED : StoredCharge.Basis.DECLARED);
   }
 
   /** Whether all that feeds these nodes is told, so that what was computed is the most. */
@@ -146,7 +147,7 @@ final class ChargeFinder {
   /** Nobody can know which of them was chosen with least to spare, so the highest rating. */
   private static OptionalDouble rated(List<Part> parts) {
     return parts.stream()
-        .map(Values::ratedVolts)
+        .map(WorstCaseValues::ratedVolts)
         .filter(OptionalDouble::isPresent)
         .mapToDouble(OptionalDouble::getAsDouble)
         .max();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.relegend.circuit.Conduction;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 import org.relegend.map.Part;
 import org.relegend.map.PinRef;
 
@@ -15,12 +15,12 @@ import org.relegend.map.PinRef;
  * diodes are at that end alone (Delon). At a bridge both ends have diodes: nothing is added.
  */
 final class Clamps {
-  private final Walk walk;
+  private final CautiousTraversal walk;
   private final Declared declared;
   private final Swings swings;
   private final Set<Node> nodes = new LinkedHashSet<>();
 
-  Clamps(Walk walk, Declared declared, Swings swings) {
+  Clamps(CautiousTraversal walk, Declared declared, Swings swings) {
     this.walk = walk;
     this.declared = declared;
     this.swings = swings;
@@ -60,7 +60,7 @@ final class Clamps {
 
   private Set<Node> beyond(Node node, boolean along) {
     Set<Node> found = new LinkedHashSet<>();
-    for (Step step : walk.steps(node)) {
+    for (NodeStep step : walk.steps(node)) {
       if (walk.isDiode(step) && walk.isAlong(step) == along) {
         found.add(step.to());
       }

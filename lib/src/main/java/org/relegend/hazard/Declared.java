@@ -8,10 +8,10 @@ import org.relegend.map.Potential;
 
 /** What nets are declared to carry. Where mains comes in, no other word counts. */
 final class Declared {
-  private final Walk walk;
+  private final CautiousTraversal walk;
   private final MainsReach mains;
 
-  Declared(Walk walk, MainsReach mains) {
+  Declared(CautiousTraversal walk, MainsReach mains) {
     this.walk = walk;
     this.mains = mains;
   }
@@ -41,8 +41,8 @@ final class Declared {
   /** Whether its voltage is told, so that nothing else is concluded about it. */
   boolean isFixed(Node node) {
     Potential potential = potential(node);
-    boolean told = potential.nature() == Potential.Nature.DC && potential.volts() != 0;
-    return !isInlet(node) && (told || isGround(node));
+    boolean stated = potential.nature() == Potential.Nature.DC && potential.volts() != 0;
+    return !isInlet(node) && (stated || isGround(node));
   }
 
   /** Whether anything is told of its voltage: also an alternating one. */
@@ -68,8 +68,8 @@ final class Declared {
     for (Node node : mains.nodes()) {
       if (isInlet(node)) {
         double volts = Math.abs(potential(node).volts());
-        boolean told = potential(node).nature() == Potential.Nature.MAINS && volts > 0;
-        found.put(node, told ? volts : MainsFinder.VOLTS);
+        boolean stated = potential(node).nature() == Potential.Nature.MAINS && volts > 0;
+        found.put(node, stated ? volts : MainsFinder.VOLTS);
       }
     }
     for (Net net : walk.circuit().map().nets()) {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 
 /**
  * Where a high voltage can come to when a valve, a semiconductor or an integrated circuit on the
@@ -16,20 +16,20 @@ import org.relegend.circuit.Step;
  */
 final class FaultReach {
   /** From where, by which step, and how much. */
-  record Origin(Node source, Step step, double volts) {}
+  record Origin(Node source, NodeStep step, double volts) {}
 
   private record Waiting(Node node, Node source, double volts) {}
 
   private final Map<Node, Origin> found = new LinkedHashMap<>();
 
-  FaultReach(Walk walk, MainsReach mains, Declared declared, Map<Node, Double> high) {
+  FaultReach(CautiousTraversal walk, MainsReach mains, Declared declared, Map<Node, Double> high) {
     PriorityQueue<Waiting> open =
         new PriorityQueue<>(Comparator.comparing((Waiting waiting) -> -waiting.volts()));
     high.forEach((node, volts) -> open.add(new Waiting(node, node, volts)));
     Set<Node> known = high.keySet();
     while (!open.isEmpty()) {
       Waiting from = open.remove();
-      for (Step step : walk.steps(from.node())) {
+      for (NodeStep step : walk.steps(from.node())) {
         Node to = step.to();
         boolean onwards =
             step.conduction().passesDirect()

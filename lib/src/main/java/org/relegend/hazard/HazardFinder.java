@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Net;
@@ -20,8 +20,8 @@ import org.relegend.map.PartId;
 /** Puts together all that is found out about one circuit. */
 final class HazardFinder {
   private final Circuit circuit;
-  private final LimitSet limits;
-  private final Walk walk;
+  private final VoltageLimits limits;
+  private final CautiousTraversal walk;
   private final MainsReach mains;
   private final PeakVoltages peaks;
   private final List<MainsSign> signs;
@@ -29,10 +29,10 @@ final class HazardFinder {
   private final List<StoredCharge> charges;
   private final Map<Node, NodeHazard> hazards = new LinkedHashMap<>();
 
-  HazardFinder(Circuit circuit, LimitSet limits) {
+  HazardFinder(Circuit circuit, VoltageLimits limits) {
     this.circuit = circuit;
     this.limits = limits;
-    this.walk = new Walk(circuit);
+    this.walk = new CautiousTraversal(circuit);
     this.mains = new MainsFinder(walk).find();
     this.peaks = new PeakVoltages(walk, mains);
     this.signs = new MainsSigns(walk, peaks.declared(), mains).find();
@@ -41,7 +41,7 @@ final class HazardFinder {
   }
 
   Hazards find() {
-    List<Reached> reached = new ArrayList<>();
+    List<HazardousNode> reached = new ArrayList<>();
     mains.nodes().forEach(node -> reached.add(live(node)));
     peaks.nodes().stream()
         .filter(node -> !mains.has(node) && isHigh(node))
@@ -59,10 +59,10 @@ final class HazardFinder {
         .reasons()
         .forEach((node, why) -> hazards.putIfAbsent(node, NodeHazard.unknown(node, why)));
     charges.forEach(this::suspectByRating);
-    List<Reached> faults = faults(reached);
+    List<HazardousNode> faults = faults(reached);
     faults.forEach(one -> hazards.putIfAbsent(one.node(), fault(one)));
     hazards.replaceAll((node, hazard) -> hazard.withFigures(volts(hazard), joules(node)));
-    UnmarkedFinder finder = new UnmarkedFinder(circuit, reached, noteworthy());
+    UnmarkedHazardFinder finder = new UnmarkedHazardFinder(circuit, reached, noteworthy());
     return new Hazards(
         limits,
         mains,
@@ -102,14 +102,14 @@ final class HazardFinder {
             || peaks.bounds(node).anyMatch(b -> !b.alternating() && limits.isHighDc(b.volts())));
   }
 
-  private Reached live(Node node) {
+  private HazardousNode live(Node node) {
     Node source = node;
-    Optional<Step> step = mains.arrivals().getOrDefault(node, Optional.empty());
+    Optional<NodeStep> step = mains.arrivals().getOrDefault(node, Optional.empty());
     while (step.isPresent()) {
       source = step.get().from();
       step = mains.arrivals().getOrDefault(source, Optional.empty());
     }
-    return new Reached(
+    return new HazardousNode(
         node,
         walk.pins(node),
         HazardZone.Kind.MAINS,
@@ -119,33 +119,33 @@ final class HazardFinder {
         false);
   }
 
-  private Reached high(Node node) {
+  private HazardousNode high(Node node) {
     PeakVoltages.Bound bound = peaks.at(node).orElseThrow();
-    double told = peaks.declared().potential(bound.source()).volts();
+    double result = peaks.declared().potential(bound.source()).volts();
     double rms = peaks.swings().at(node).map(Swings.Swing::rms).orElse(0.0);
     double volts = bound.alternating() ? rms : bound.volts();
-    return new Reached(
+    return new HazardousNode(
         node,
         walk.pins(node),
         HazardZone.Kind.HIGH_VOLTAGE,
         volts,
         bound.source(),
         peaks.wayTo(node),
-        Math.abs(Math.abs(volts) - Math.abs(told)) > 1e-6);
+        Math.abs(Math.abs(volts) - Math.abs(result)) > 1e-6);
   }
 
-  private Reached rail(Across pair, Node node) {
+  private HazardousNode rail(Across pair, Node node) {
     Node other = node.equals(pair.positive()) ? pair.negative() : pair.positive();
-    return new Reached(
+    return new HazardousNode(
         node, walk.pins(node), HazardZone.Kind.HIGH_VOLTAGE, pair.volts(), other, List.of(), true);
   }
 
-  private List<Reached> faults(List<Reached> reached) {
+  private List<HazardousNode> faults(List<HazardousNode> reached) {
     Map<Node, Double> high = new LinkedHashMap<>();
     reached.stream()
         .filter(one -> one.kind() == HazardZone.Kind.HIGH_VOLTAGE && isHigh(one.node()))
         .forEach(one -> high.put(one.node(), one.volts()));
-    List<Reached> faults = new ArrayList<>();
+    List<HazardousNode> faults = new ArrayList<>();
     new FaultReach(walk, mains, peaks.declared(), high)
         .found()
         .forEach(
@@ -157,8 +157,8 @@ final class HazardFinder {
     return faults;
   }
 
-  private Reached fault(Node node, FaultReach.Origin origin) {
-    return new Reached(
+  private HazardousNode fault(Node node, FaultReach.Origin origin) {
+    return new HazardousNode(
         node,
         walk.pins(node),
         HazardZone.Kind.HIGH_VOLTAGE,
@@ -168,7 +168,7 @@ final class HazardFinder {
         false);
   }
 
-  private NodeHazard carries(Reached one) {
+  private NodeHazard carries(HazardousNode one) {
     String from =
         one.node().equals(one.source()) ? "told at the net" : "from " + name(one.source());
     String way = one.through().isEmpty() ? "" : " through " + names(one.through());
@@ -177,14 +177,14 @@ final class HazardFinder {
     return hazard(one, NodeHazard.Grade.CARRIES, what + from + way + sum);
   }
 
-  private NodeHazard fault(Reached one) {
+  private NodeHazard fault(HazardousNode one) {
     return hazard(
         one,
         NodeHazard.Grade.FAULT,
         "high voltage from %s if %s fails".formatted(name(one.source()), names(one.through())));
   }
 
-  private static NodeHazard hazard(Reached one, NodeHazard.Grade grade, String reason) {
+  private static NodeHazard hazard(HazardousNode one, NodeHazard.Grade grade, String reason) {
     return new NodeHazard(
         one.node(),
         grade,
@@ -205,8 +205,8 @@ final class HazardFinder {
     double rated = charge.rated().orElse(0);
     if (limits.isHighDc(rated)) {
       for (Node node : charge.ends()) {
-        boolean told = peaks.declared().isTold(node) || unknown.isExplained(node);
-        if (!told) {
+        boolean stated = peaks.declared().isTold(node) || unknown.isExplained(node);
+        if (!stated) {
           String parts = names(charge.capacitors());
           String why = "%s there, made for %.0f V, and no voltage is told".formatted(parts, rated);
           hazards.putIfAbsent(node, NodeHazard.unknown(node, why));

@@ -37,17 +37,17 @@ import org.relegend.map.Potential;
  * @param nodes every node of which anything is known, with what is known
  */
 public record Hazards(
-    LimitSet limits,
+    VoltageLimits limits,
     MainsReach mains,
-    List<Reached> reached,
-    List<Reached> faults,
+    List<HazardousNode> reached,
+    List<HazardousNode> faults,
     List<Across> across,
     List<MainsSign> signs,
     List<NodeHazard> unknown,
     List<NetId> noVolts,
     List<Battery> batteries,
     List<StoredCharge> charges,
-    List<Unmarked> unmarked,
+    List<UnmarkedHazard> unmarked,
     List<PinRef> unplaced,
     Map<Node, NodeHazard> nodes) {
   /** How far a proposed zone goes beyond what it is drawn around: a part of the picture's width. */
@@ -67,7 +67,7 @@ public record Hazards(
     unplaced = List.copyOf(unplaced);
   }
 
-  public static Hazards of(Circuit circuit, LimitSet limits) {
+  public static Hazards of(Circuit circuit, VoltageLimits limits) {
     return new HazardFinder(circuit, limits).find();
   }
 
@@ -132,7 +132,7 @@ public record Hazards(
   }
 
   /** By the declared voltages; or, where none is declared, by what its capacitors are made for. */
-  static boolean isKnownToCount(StoredCharge charge, LimitSet limits) {
+  static boolean isKnownToCount(StoredCharge charge, VoltageLimits limits) {
     return charge.basis() != StoredCharge.Basis.UNKNOWN && charge.isNoteworthy(limits);
   }
 
@@ -141,7 +141,7 @@ public record Hazards(
     Optional<HazardZone.Kind> reachedBy =
         reached.stream()
             .filter(node -> node.pins().stream().anyMatch(pin -> pin.part().equals(part)))
-            .map(Reached::kind)
+            .map(HazardousNode::kind)
             .min(Comparator.naturalOrder());
     return reachedBy.or(
         () ->
@@ -163,7 +163,7 @@ public record Hazards(
   public List<Proposal> proposals(Circuit circuit) {
     record Place(PictureId picture, HazardZone.Kind kind) {}
     Map<Place, List<Point>> points = new LinkedHashMap<>();
-    for (Unmarked danger : unmarked) {
+    for (UnmarkedHazard danger : unmarked) {
       List<Point> around =
           points.computeIfAbsent(
               new Place(danger.picture(), danger.kind()), place -> new ArrayList<>());
@@ -175,7 +175,7 @@ public record Hazards(
         (place, around) -> {
           Optional<Picture> picture = circuit.map().picture(place.picture());
           picture
-              .map(shown -> Outline.around(around, margin(shown), shown))
+              .map(shown -> ZoneOutline.around(around, margin(shown), shown))
               .ifPresent(
                   outline -> zones.add(new Proposal(place.picture(), place.kind(), outline)));
         });

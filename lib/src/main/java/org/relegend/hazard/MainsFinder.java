@@ -13,7 +13,7 @@ import java.util.TreeSet;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Conduction;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
@@ -35,22 +35,22 @@ final class MainsFinder {
 
   static final double VOLTS = 230;
 
-  private final Walk walk;
+  private final CautiousTraversal walk;
   private final Circuit circuit;
   private final MainsSources sources;
   private final List<Part> isolating;
-  private final Map<Node, Optional<Step>> arrivals = new LinkedHashMap<>();
+  private final Map<Node, Optional<NodeStep>> arrivals = new LinkedHashMap<>();
   private final Deque<Node> open = new ArrayDeque<>();
-  private final Map<String, Step> capacitors = new LinkedHashMap<>();
+  private final Map<String, NodeStep> capacitors = new LinkedHashMap<>();
   private final Map<String, MainsReach.Bridge> bridges = new LinkedHashMap<>();
-  private final List<Step> earthed = new ArrayList<>();
+  private final List<NodeStep> earthed = new ArrayList<>();
   private final Set<PartId> assumed = new TreeSet<>();
 
-  MainsFinder(Walk walk) {
+  MainsFinder(CautiousTraversal walk) {
     this(walk, new MainsSources(walk.circuit()));
   }
 
-  MainsFinder(Walk walk, MainsSources sources) {
+  MainsFinder(CautiousTraversal walk, MainsSources sources) {
     this.walk = walk;
     this.circuit = walk.circuit();
     this.sources = sources;
@@ -94,7 +94,7 @@ final class MainsFinder {
 
   private void spread() {
     while (!open.isEmpty()) {
-      for (Step step : walk.steps(open.remove())) {
+      for (NodeStep step : walk.steps(open.remove())) {
         if (sources.isEarth(step.to())) {
           earthed.add(step);
         } else if (walk.isCapacitor(step)) {
@@ -106,11 +106,11 @@ final class MainsFinder {
     }
   }
 
-  private static String key(Step step) {
+  private static String key(NodeStep step) {
     return step.in() + " " + step.out();
   }
 
-  private void arrive(Step step) {
+  private void arrive(NodeStep step) {
     if (arrivals.putIfAbsent(step.to(), Optional.of(step)) == null) {
       open.add(step.to());
       if (step.conduction() == Conduction.UNKNOWN) {
@@ -119,13 +119,13 @@ final class MainsFinder {
     }
   }
 
-  private List<Step> waiting() {
+  private List<NodeStep> waiting() {
     return capacitors.values().stream().filter(step -> !arrivals.containsKey(step.to())).toList();
   }
 
   private boolean passLarge() {
     boolean passed = false;
-    for (Step step : waiting()) {
+    for (NodeStep step : waiting()) {
       if (isLarge(step)) {
         if (isBeyond(component(step.to()))) {
           bridges.put(key(step), bridge(step, true));
@@ -138,8 +138,8 @@ final class MainsFinder {
   }
 
   private boolean passSmall() {
-    List<Step> onwards = new ArrayList<>();
-    for (Step step : waiting()) {
+    List<NodeStep> onwards = new ArrayList<>();
+    for (NodeStep step : waiting()) {
       if (isBeyond(component(step.to()))) {
         bridges.put(key(step), bridge(step, false));
       } else {
@@ -151,7 +151,7 @@ final class MainsFinder {
     return !onwards.isEmpty();
   }
 
-  private MainsReach.Bridge bridge(Step step, boolean walked) {
+  private MainsReach.Bridge bridge(NodeStep step, boolean walked) {
     return new MainsReach.Bridge(step.in(), step.out(), amps(step), walked);
   }
 
@@ -159,12 +159,12 @@ final class MainsFinder {
    * Its value counts, also where it is made for bridging: class Y says how it fails, not how much
    * it passes. One of unknown value is large. The currents of those side by side add up.
    */
-  private boolean isLarge(Step step) {
+  private boolean isLarge(NodeStep step) {
     return amps(step).isEmpty() || ampsBeside(step) > TOUCH_AMPS;
   }
 
   /** Of all capacitors between the same two nodes. */
-  private double ampsBeside(Step step) {
+  private double ampsBeside(NodeStep step) {
     return capacitors.values().stream()
         .filter(other -> other.from().equals(step.from()) && other.to().equals(step.to()))
         .mapToDouble(other -> amps(other).orElse(0))
@@ -172,9 +172,13 @@ final class MainsFinder {
   }
 
   /** I = 2 pi f C V. */
-  private OptionalDouble amps(Step step) {
+  private OptionalDouble amps(NodeStep step) {
     OptionalDouble farads =
-        circuit.map().part(step.in().part()).map(Values::farads).orElse(OptionalDouble.empty());
+        circuit
+            .map()
+            .part(step.in().part())
+            .map(WorstCaseValues::farads)
+            .orElse(OptionalDouble.empty());
     return farads.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(2 * Math.PI * HERTZ * farads.getAsDouble() * mainsVolts());

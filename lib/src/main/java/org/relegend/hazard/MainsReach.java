@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -32,10 +32,10 @@ import org.relegend.map.PinRef;
  * @param assumed parts of unknown kind, or windings nobody told apart, taken to join all their pins
  */
 public record MainsReach(
-    Map<Node, Optional<Step>> arrivals,
+    Map<Node, Optional<NodeStep>> arrivals,
     List<Barrier> barriers,
     List<Bridge> bridges,
-    List<Step> earthed,
+    List<NodeStep> earthed,
     List<NetId> chassis,
     List<PartId> assumed,
     List<Contradiction> contradictions) {
@@ -90,7 +90,7 @@ public record MainsReach(
   }
 
   public static MainsReach of(Circuit circuit) {
-    return new MainsFinder(new Walk(circuit)).find();
+    return new MainsFinder(new CautiousTraversal(circuit)).find();
   }
 
   /** The nodes reached, nearest first, those where mains comes in among them. */
@@ -105,7 +105,7 @@ public record MainsReach(
   /** The parts that mains passes on its way to a node, in order; none where it comes in there. */
   public List<PartId> wayTo(Node node) {
     Deque<PartId> way = new ArrayDeque<>();
-    Optional<Step> step = arrivals.getOrDefault(node, Optional.empty());
+    Optional<NodeStep> step = arrivals.getOrDefault(node, Optional.empty());
     while (step.isPresent()) {
       way.addFirst(step.get().out().part());
       way.addFirst(step.get().in().part());

@@ -37,11 +37,11 @@ final class MainsSigns {
       Pattern.compile("(?i).*\\b(mains|iec|schuko|c8|c14|c20|inlet)\\b.*");
   private static final Set<String> FAMILIES = Set.of("connector", "switch", "fuse", "filter");
 
-  private final Walk walk;
+  private final CautiousTraversal walk;
   private final Declared declared;
   private final MainsReach mains;
 
-  MainsSigns(Walk walk, Declared declared, MainsReach mains) {
+  MainsSigns(CautiousTraversal walk, Declared declared, MainsReach mains) {
     this.walk = walk;
     this.declared = declared;
     this.mains = mains;

@@ -102,8 +102,8 @@ final class MainsSources {
   }
 
   private void contradictEarth(Node node) {
-    boolean told = contradictions.stream().anyMatch(known -> Node.of(known.net()).equals(node));
-    if (!told && node instanceof Node.OfNet net) {
+    boolean stated = contradictions.stream().anyMatch(known -> Node.of(known.net()).equals(node));
+    if (!stated && node instanceof Node.OfNet net) {
       PinRef first = nets.getOrDefault(net.net(), Net.named(net.net())).pins().get(0);
       contradictions.add(
           new MainsReach.Contradiction(

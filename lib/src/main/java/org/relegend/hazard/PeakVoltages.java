@@ -17,7 +17,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.relegend.circuit.Conduction;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 import org.relegend.map.PartId;
 import org.relegend.map.Potential;
 
@@ -40,12 +40,12 @@ final class PeakVoltages {
    * @param multiplied whether diodes and capacitors add to what was told
    */
   record Bound(
-      double volts, boolean alternating, Node source, Optional<Step> step, boolean multiplied) {
-    Bound through(Step next) {
+      double volts, boolean alternating, Node source, Optional<NodeStep> step, boolean multiplied) {
+    Bound through(NodeStep next) {
       return new Bound(volts, alternating, source, Optional.of(next), multiplied);
     }
 
-    Bound rectified(Step next) {
+    Bound rectified(NodeStep next) {
       return new Bound(volts, false, source, Optional.of(next), multiplied);
     }
 
@@ -56,7 +56,7 @@ final class PeakVoltages {
     }
   }
 
-  private final Walk walk;
+  private final CautiousTraversal walk;
   private final Declared declared;
   private final Swings swings;
   private final Map<Node, Bound> highest = new LinkedHashMap<>();
@@ -65,7 +65,7 @@ final class PeakVoltages {
   private final Clamps clamps;
   private double most;
 
-  PeakVoltages(Walk walk, MainsReach mains) {
+  PeakVoltages(CautiousTraversal walk, MainsReach mains) {
     this.walk = walk;
     this.declared = new Declared(walk, mains);
     this.swings = new Swings(walk, declared, mains);
@@ -81,7 +81,7 @@ final class PeakVoltages {
     new BatteryStacks(walk, declared)
         .volts()
         .forEach((node, volts) -> enter(node, new Bound(volts, false, node, none(), true)));
-    double told =
+    double result =
         Math.max(
             highest.values().stream().mapToDouble(Bound::volts).max().orElse(0),
             -lowest.values().stream().mapToDouble(Bound::volts).min().orElse(0));
@@ -89,13 +89,13 @@ final class PeakVoltages {
       Swings.Swing swing = entry.getValue();
       enter(entry.getKey(), new Bound(swing.peak(), true, swing.source(), swing.step(), false));
       enter(entry.getKey(), new Bound(-swing.peak(), true, swing.source(), swing.step(), false));
-      told = Math.max(told, swing.peak());
+      result = Math.max(result, swing.peak());
     }
-    most = told + clamps.sum();
+    most = result + clamps.sum();
     clamps.nodes().forEach(this::pump);
   }
 
-  private static Optional<Step> none() {
+  private static Optional<NodeStep> none() {
     return Optional.empty();
   }
 
@@ -111,7 +111,7 @@ final class PeakVoltages {
   private void spread() {
     while (!open.isEmpty()) {
       Node from = open.remove();
-      for (Step step : walk.steps(from)) {
+      for (NodeStep step : walk.steps(from)) {
         if (!declared.isTold(step.to())) {
           pass(step);
         }
@@ -122,7 +122,7 @@ final class PeakVoltages {
     }
   }
 
-  private void pass(Step step) {
+  private void pass(NodeStep step) {
     boolean junction = walk.isRectifier(step) || step.conduction() == Conduction.JUNCTION;
     boolean diode = walk.isRectifier(step) || walk.isDiode(step);
     if (!junction && walk.passesSurely(step)) {
@@ -142,7 +142,8 @@ final class PeakVoltages {
   }
 
   /** Against the current of a diode only what a rail is told to be: something must feed it. */
-  private void offer(Map<Node, Bound> side, Step step, BiFunction<Bound, Step, Bound> passed) {
+  private void offer(
+      Map<Node, Bound> side, NodeStep step, BiFunction<Bound, NodeStep, Bound> passed) {
     Bound bound = side.get(step.from());
     if (bound != null) {
       Bound next = passed.apply(bound, step);
@@ -162,7 +163,7 @@ final class PeakVoltages {
   private void pump(Node node) {
     double swing = 2 * swings.peak(node);
     Swings.Swing origin = swings.at(node).orElseThrow();
-    for (Step step : walk.steps(node)) {
+    for (NodeStep step : walk.steps(node)) {
       if (walk.isDiode(step)) {
         boolean rises = !walk.isAlong(step);
         double base = rises ? volts(highest, step.to()) : volts(lowest, step.to());
@@ -200,7 +201,7 @@ final class PeakVoltages {
     Set<Node> seen = new HashSet<>();
     Optional<Bound> bound = at(node);
     Map<Node, Bound> side = bound.isPresent() && bound.get().volts() < 0 ? lowest : highest;
-    Optional<Step> step = bound.flatMap(Bound::step);
+    Optional<NodeStep> step = bound.flatMap(Bound::step);
     while (step.isPresent() && seen.add(step.get().to())) {
       way.addFirst(step.get().out().part());
       way.addFirst(step.get().in().part());

@@ -5,7 +5,7 @@ import java.util.List;
 import org.relegend.circuit.Node;
 
 /** Finds rails of opposite sign between which the voltage is high, though against 0 V it isn't. */
-record RailPairs(Walk walk, PeakVoltages peaks, LimitSet limits) {
+record RailPairs(CautiousTraversal walk, PeakVoltages peaks, VoltageLimits limits) {
   List<Across> find() {
     List<Node> rails = peaks.nodes().stream().filter(this::isRail).toList();
     List<Across> found = new ArrayList<>();

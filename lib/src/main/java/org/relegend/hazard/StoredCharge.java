@@ -27,7 +27,7 @@ public record StoredCharge(
     OptionalDouble volts,
     Basis basis,
     OptionalDouble rated,
-    Optional<Bleeding> bleeder) {
+    Optional<Bleeder> bleeder) {
   /**
    * Energy from which charge counts as a danger at any voltage: our choice. DOE-HDBK-1092-2013 has
    * this figure for impulses above 400 V (from memory); below, it stands for sparks and burns.
@@ -70,8 +70,8 @@ public record StoredCharge(
    * @param ohms between the two ends; what else conducts there isn't relied on
    * @param resistors those with most of the current first
    */
-  public record Bleeding(double ohms, List<PartId> resistors) {
-    public Bleeding {
+  public record Bleeder(double ohms, List<PartId> resistors) {
+    public Bleeder {
       resistors = List.copyOf(resistors);
     }
   }
@@ -100,7 +100,7 @@ public record StoredCharge(
   }
 
   /** Whether it can hurt or spark by these limits; true where too little is known to say. */
-  public boolean isNoteworthy(LimitSet limits) {
+  public boolean isNoteworthy(VoltageLimits limits) {
     if (discharge().isEmpty()) {
       return basis != Basis.DECLARED || limits.isHighDc(volts.orElse(0));
     }

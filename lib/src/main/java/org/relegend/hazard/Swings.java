@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 
 /**
  * The alternating voltage at each node, from what nets and the mains tell: it passes wires,
@@ -21,7 +21,7 @@ final class Swings {
    * @param step the last on the way from there; empty at the source
    * @param coupled whether it came through a capacitor, so that its mean is free
    */
-  record Swing(double rms, Node source, Optional<Step> step, boolean coupled) {
+  record Swing(double rms, Node source, Optional<NodeStep> step, boolean coupled) {
     double peak() {
       return rms * Math.sqrt(2);
     }
@@ -30,12 +30,12 @@ final class Swings {
   /** Farads from which a capacitor is a reservoir and no suppressor (common practice). */
   private static final double RESERVOIR = 1e-6;
 
-  private final Walk walk;
+  private final CautiousTraversal walk;
   private final Declared declared;
   private final MainsReach mains;
   private final Map<Node, Swing> swings = new HashMap<>();
 
-  Swings(Walk walk, Declared declared, MainsReach mains) {
+  Swings(CautiousTraversal walk, Declared declared, MainsReach mains) {
     this.walk = walk;
     this.declared = declared;
     this.mains = mains;
@@ -74,7 +74,7 @@ final class Swings {
 
   private void onwards(PriorityQueue<Waiting> open, Node node, Swing swing) {
     boolean steady = !isSource(node) && hasReservoir(node);
-    for (Step step : walk.steps(node)) {
+    for (NodeStep step : walk.steps(node)) {
       boolean capacitor = walk.isCapacitor(step);
       if (capacitor && steady) {
         continue;
@@ -95,7 +95,7 @@ final class Swings {
     return walk.steps(node).stream()
         .filter(step -> walk.isCapacitor(step) && declared.isGround(step.to()))
         .flatMap(step -> walk.circuit().map().part(step.in().part()).stream())
-        .anyMatch(part -> Values.farads(part).orElse(0) >= RESERVOIR);
+        .anyMatch(part -> WorstCaseValues.farads(part).orElse(0) >= RESERVOIR);
   }
 
   Optional<Swing> at(Node node) {

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Part;
 import org.relegend.map.PinRef;
@@ -21,14 +21,15 @@ import org.relegend.map.PinRef;
  * much, batteries without a value. All that hangs on these is unknown up to where nets tell.
  */
 final class UnknownSupply {
-  private final Walk walk;
+  private final CautiousTraversal walk;
   private final MainsReach mains;
   private final Declared declared;
   private final PeakVoltages peaks;
   private final Map<Node, String> reasons = new LinkedHashMap<>();
   private final Set<Node> powered = new LinkedHashSet<>();
 
-  UnknownSupply(Walk walk, MainsReach mains, PeakVoltages peaks, List<MainsSign> signs) {
+  UnknownSupply(
+      CautiousTraversal walk, MainsReach mains, PeakVoltages peaks, List<MainsSign> signs) {
     this.walk = walk;
     this.mains = mains;
     this.declared = peaks.declared();
@@ -117,9 +118,9 @@ final class UnknownSupply {
 
   /** Where something of it is told, by the node itself or its winding, it isn't unknown. */
   private void seed(Node node, String reason) {
-    boolean told =
+    boolean stated =
         declared.isTold(node) || peaks.swings().at(node).filter(s -> !s.coupled()).isPresent();
-    if (!told && enter(node, reason)) {
+    if (!stated && enter(node, reason)) {
       spread(node, reason);
     }
   }
@@ -131,7 +132,7 @@ final class UnknownSupply {
   private void spread(Node start, String reason) {
     Deque<Node> open = new ArrayDeque<>(List.of(start));
     while (!open.isEmpty()) {
-      for (Step step : walk.steps(open.remove())) {
+      for (NodeStep step : walk.steps(open.remove())) {
         if (enter(step.to(), reason)) {
           open.add(step.to());
         }
@@ -146,7 +147,7 @@ final class UnknownSupply {
       open.add(start);
     }
     while (!open.isEmpty()) {
-      for (Step step : walk.steps(open.remove())) {
+      for (NodeStep step : walk.steps(open.remove())) {
         boolean onwards = step.conduction().passesDirect() && !declared.isGround(step.to());
         if (onwards && powered.add(step.to())) {
           open.add(step.to());
@@ -174,7 +175,7 @@ final class UnknownSupply {
     return plain;
   }
 
-  private boolean explains(Step step) {
+  private boolean explains(NodeStep step) {
     boolean coil =
         walk.isOf(step.in().part(), "transformer") || walk.isOf(step.in().part(), "inductor");
     return step.conduction().passesDirect()

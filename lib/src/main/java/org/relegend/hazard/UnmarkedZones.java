@@ -31,14 +31,14 @@ public final class UnmarkedZones {
   /** In the order in which the dangers were found. */
   public static List<HazardZone> of(BoardMap map, Hazards hazards) {
     List<HazardZone> zones = new ArrayList<>();
-    for (Unmarked danger : hazards.unmarked()) {
+    for (UnmarkedHazard danger : hazards.unmarked()) {
       map.picture(danger.picture())
           .ifPresent(picture -> zones.add(zone(danger, picture, zones.size())));
     }
     return zones;
   }
 
-  private static HazardZone zone(Unmarked danger, Picture picture, int number) {
+  private static HazardZone zone(UnmarkedHazard danger, Picture picture, int number) {
     List<Point> around = new ArrayList<>(danger.outline());
     around.add(danger.at());
     return around(around, picture, danger.kind(), Integer.toString(number));
@@ -52,7 +52,7 @@ public final class UnmarkedZones {
         new ZoneId(MARK + name),
         picture.id(),
         kind,
-        Outline.around(places, margin, picture),
+        ZoneOutline.around(places, margin, picture),
         NOTE,
         List.of(new Attestation(Evidence.INFERRED, "circuit", Instant.EPOCH)));
   }

@@ -25,8 +25,8 @@ final class Consensus {
   /** Up to so many samples, all are tried; beyond, as many random ones. */
   private final int most;
 
-  private final Family family;
-  private final Coordinates pairs;
+  private final TransformFamily family;
+  private final NormalisedPairs pairs;
   private final int sample;
   private final double logArea;
   private final double[] logFactorial;
@@ -37,7 +37,7 @@ final class Consensus {
   /**
    * @param area of the second picture, in its frame's units
    */
-  Consensus(Family family, Coordinates pairs, int sample, double area, int most) {
+  Consensus(TransformFamily family, NormalisedPairs pairs, int sample, double area, int most) {
     this.family = family;
     this.pairs = pairs;
     this.sample = sample;
@@ -59,9 +59,9 @@ final class Consensus {
   }
 
   /** The least-squares fit of the pairs that agree; none if chance explains every agreement. */
-  Optional<Solution> find(RandomGenerator random) {
+  Optional<LeastSquaresSolution> find(RandomGenerator random) {
     return agreeing(random)
-        .flatMap(members -> Solution.of(family, pairs, members))
+        .flatMap(members -> LeastSquaresSolution.of(family, pairs, members))
         .map(this::whole)
         .filter(solution -> chance(solution) < BELIEVED);
   }
@@ -70,7 +70,7 @@ final class Consensus {
    * Natural logarithm of how many fits like this one, or better, chance would give; 0 for the
    * fewest pairs, which always fit.
    */
-  double chance(Solution solution) {
+  double chance(LeastSquaresSolution solution) {
     double largest = 0;
     for (int i : solution.members) {
       largest = Math.max(largest, solution.squaredResidual(i));
@@ -87,8 +87,8 @@ final class Consensus {
   }
 
   /** With the members that a closer look adds or takes away, unless that makes it look chancy. */
-  private Solution whole(Solution core) {
-    return Selection.settled(core)
+  private LeastSquaresSolution whole(LeastSquaresSolution core) {
+    return PairSelection.settled(core)
         .filter(settled -> chance(settled) < chance(core) + INDULGED)
         .orElse(core);
   }

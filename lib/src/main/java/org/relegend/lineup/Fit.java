@@ -17,7 +17,7 @@ import org.relegend.map.Point;
  * @param freedom degrees of freedom left to judge the fit by; 0 where the pairs just fix it
  */
 public record Fit(
-    Model model,
+    TransformModel model,
     LineUp lineUp,
     List<PointPair> pairs,
     List<PairError> errors,
@@ -25,7 +25,7 @@ public record Fit(
     double p95,
     double scatter,
     int freedom,
-    List<Warning> warnings)
+    List<FitWarning> warnings)
     implements FitResult {
 
   public Fit {
@@ -57,7 +57,7 @@ public record Fit(
         .toList();
   }
 
-  public boolean warns(Warning.Kind kind) {
+  public boolean warns(FitWarning.Kind kind) {
     return warnings.stream().anyMatch(w -> w.kind() == kind);
   }
 
@@ -69,7 +69,7 @@ public record Fit(
             .mapToDouble(pair -> scale.distance(transform().apply(pair.from()), pair.to()))
             .sorted()
             .toArray();
-    return new Millimetres(Errors.rms(lengths), Errors.p95(lengths));
+    return new Millimetres(ErrorStatistics.rms(lengths), ErrorStatistics.p95(lengths));
   }
 
   /**

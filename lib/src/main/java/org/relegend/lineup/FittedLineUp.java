@@ -4,7 +4,7 @@ import org.relegend.map.Point;
 
 /** A line-up whose error follows from the least squares behind it. */
 final class FittedLineUp implements LineUp {
-  private final Solution solution;
+  private final LeastSquaresSolution solution;
   private final Transform transform;
   private final double frameVariance;
   private final double freedom;
@@ -13,7 +13,7 @@ final class FittedLineUp implements LineUp {
    * @param deviation of one coordinate of a pair, in units of the second picture
    * @param freedom behind that deviation; infinite where it is assumed
    */
-  FittedLineUp(Solution solution, double deviation, double freedom) {
+  FittedLineUp(LeastSquaresSolution solution, double deviation, double freedom) {
     this.solution = solution;
     this.freedom = freedom;
     transform = solution.transform();
@@ -30,7 +30,8 @@ final class FittedLineUp implements LineUp {
   public Uncertainty uncertainty(Point from) {
     Point p = solution.pairs.fromFrame.apply(from);
     double toScale = solution.pairs.toScale;
-    Sym2 covariance = solution.leverage(p.x(), p.y()).times(frameVariance / (toScale * toScale));
+    SymmetricMatrix covariance =
+        solution.leverage(p.x(), p.y()).times(frameVariance / (toScale * toScale));
     return Uncertainty.of(covariance, freedom);
   }
 

@@ -22,7 +22,8 @@ import org.relegend.map.Point;
  * @param clickError standard deviation of one coordinate of a click, in units of either picture:
  *     used only where the pairs just fix the fit and so can't tell
  */
-public record Fitter(Model model, Facing facing, boolean trusting, double clickError) {
+public record Fitter(
+    TransformModel model, SideRelation facing, boolean trusting, double clickError) {
   private static final int SAMPLES = 1000;
   private static final long SEED = 20_260_101;
 
@@ -41,11 +42,11 @@ public record Fitter(Model model, Facing facing, boolean trusting, double clickE
   }
 
   /** Robust, of pictures whose sides aren't known, with clicks good for two pixels. */
-  public static Fitter of(Model model) {
-    return new Fitter(model, Facing.UNKNOWN, false, 2);
+  public static Fitter of(TransformModel model) {
+    return new Fitter(model, SideRelation.UNKNOWN, false, 2);
   }
 
-  public Fitter expecting(Facing sides) {
+  public Fitter expecting(SideRelation sides) {
     return new Fitter(model, sides, trusting, clickError);
   }
 
@@ -84,29 +85,33 @@ public record Fitter(Model model, Facing facing, boolean trusting, double clickE
         .orElseGet(() -> pairs.size() == model.fewest() ? folded() : noAgreement());
   }
 
-  private FitResult judged(Solution solution, List<PointPair> pairs, Extent from, Extent to) {
+  private FitResult judged(
+      LeastSquaresSolution solution, List<PointPair> pairs, Extent from, Extent to) {
     List<PointPair> used = IntStream.of(solution.members).mapToObj(pairs::get).toList();
     Optional<Refusal> refusal =
         onALine(used).or(() -> folded(solution)).or(() -> wrongSide(solution));
-    return refusal.isPresent() ? refusal.get() : new Report(this, solution, pairs, from, to).fit();
+    return refusal.isPresent()
+        ? refusal.get()
+        : new FitReport(this, solution, pairs, from, to).fit();
   }
 
   /** Whether the model takes on the mirroring that the points have. */
   private boolean mirrorsByItself() {
-    return model == Model.AFFINE || model == Model.HOMOGRAPHY;
+    return model == TransformModel.AFFINE || model == TransformModel.HOMOGRAPHY;
   }
 
   private Optional<Candidate> candidate(List<PointPair> pairs, Extent to, boolean mirrored) {
-    boolean oneScale = model == Model.SHIFT || model == Model.RIGID;
-    Coordinates coordinates = Coordinates.of(pairs, mirrored, oneScale);
-    Family family = Family.of(model);
+    boolean oneScale = model == TransformModel.SHIFT || model == TransformModel.RIGID;
+    NormalisedPairs coordinates = NormalisedPairs.of(pairs, mirrored, oneScale);
+    TransformFamily family = TransformFamily.of(model);
     // a strip counts as if it were broader: pairs along it would else be judged by its width
     double area = Math.max(to.area(), to.diagonal() * to.diagonal() / 4);
     area *= coordinates.toScale * coordinates.toScale;
     Consensus consensus = new Consensus(family, coordinates, model.fewest(), area, SAMPLES);
-    Optional<Solution> solution =
+    Optional<LeastSquaresSolution> solution =
         trusting || pairs.size() == model.fewest()
-            ? Solution.of(family, coordinates, IntStream.range(0, pairs.size()).toArray())
+            ? LeastSquaresSolution.of(
+                family, coordinates, IntStream.range(0, pairs.size()).toArray())
             : consensus.find(new SplittableRandom(SEED));
     return solution.map(found -> new Candidate(found, consensus.chance(found)));
   }
@@ -127,17 +132,17 @@ public record Fitter(Model model, Facing facing, boolean trusting, double clickE
   }
 
   /** A solution, and the logarithm of how many as good chance would give. */
-  private record Candidate(Solution solution, double chance) {}
+  private record Candidate(LeastSquaresSolution solution, double chance) {}
 
-  private Optional<Refusal> wrongSide(Solution solution) {
+  private Optional<Refusal> wrongSide(LeastSquaresSolution solution) {
     boolean mirrors = solution.transform().mirrors();
-    if (mirrors && facing == Facing.SAME) {
+    if (mirrors && facing == SideRelation.SAME) {
       return refused(
           Reason.MIRRORED,
           "The pairs fit only if one picture is mirrored, yet both are said to show the same side."
               + " Check the side of each picture, and whether one was flipped.");
     }
-    if (!mirrors && facing == Facing.OPPOSITE) {
+    if (!mirrors && facing == SideRelation.OPPOSITE) {
       return refused(
           Reason.NOT_MIRRORED,
           "The pairs fit without mirroring, yet the pictures are said to show opposite sides."
@@ -146,7 +151,7 @@ public record Fitter(Model model, Facing facing, boolean trusting, double clickE
     return Optional.empty();
   }
 
-  private static Optional<Refusal> folded(Solution solution) {
+  private static Optional<Refusal> folded(LeastSquaresSolution solution) {
     for (int i : solution.members) {
       if (solution.denominator(i) <= 0) {
         return Optional.of(folded());
@@ -174,7 +179,7 @@ public record Fitter(Model model, Facing facing, boolean trusting, double clickE
       return Optional.empty();
     }
     String which =
-        model == Model.AFFINE
+        model == TransformModel.AFFINE
             ? "The points lie on a line"
             : "All points, or all but one, lie on a line";
     return refused(
@@ -184,9 +189,9 @@ public record Fitter(Model model, Facing facing, boolean trusting, double clickE
 
   /** Of the points that the model hangs on. */
   double thickness(List<Point> points) {
-    return model == Model.HOMOGRAPHY
-        ? Layout.thicknessWithoutOne(points)
-        : Layout.thickness(points);
+    return model == TransformModel.HOMOGRAPHY
+        ? PointSpread.thicknessWithoutOne(points)
+        : PointSpread.thickness(points);
   }
 
   private static Optional<Refusal> repeated(List<PointPair> pairs) {

@@ -13,7 +13,7 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * Perspective. Numbers: the matrix row by row up to m21, m22 being 1: the frame's origin is the
  * centroid of the points, which can't lie on the horizon of a picture that shows them.
  */
-enum HomographyFamily implements Family {
+enum HomographyFamily implements TransformFamily {
   HOMOGRAPHY;
 
   private static final int SIZE = 8;
@@ -32,7 +32,7 @@ enum HomographyFamily implements Family {
   }
 
   @Override
-  public Optional<double[]> solve(Coordinates pairs, int[] members) {
+  public Optional<double[]> solve(NormalisedPairs pairs, int[] members) {
     if (members.length < 4) {
       return Optional.empty();
     }
@@ -42,12 +42,12 @@ enum HomographyFamily implements Family {
   }
 
   @Override
-  public Optional<double[]> solve(Coordinates pairs, int[] members, double[] near) {
+  public Optional<double[]> solve(NormalisedPairs pairs, int[] members, double[] near) {
     return members.length > 4 ? Optional.of(refined(pairs, members, near)) : solve(pairs, members);
   }
 
   /** The one transform through four pairs. */
-  private static Optional<double[]> exact(Coordinates pairs, int[] members) {
+  private static Optional<double[]> exact(NormalisedPairs pairs, int[] members) {
     DMatrixRMaj a = new DMatrixRMaj(SIZE, SIZE);
     DMatrixRMaj b = new DMatrixRMaj(SIZE, 1);
     for (int k = 0; k < 4; k++) {
@@ -56,8 +56,8 @@ enum HomographyFamily implements Family {
       double y = pairs.fromY[i];
       double u = pairs.toX[i];
       double v = pairs.toY[i];
-      Family.setRow(a, 2 * k, x, y, 1, 0, 0, 0, -u * x, -u * y);
-      Family.setRow(a, 2 * k + 1, 0, 0, 0, x, y, 1, -v * x, -v * y);
+      TransformFamily.setRow(a, 2 * k, x, y, 1, 0, 0, 0, -u * x, -u * y);
+      TransformFamily.setRow(a, 2 * k + 1, 0, 0, 0, x, y, 1, -v * x, -v * y);
       b.data[2 * k] = u;
       b.data[2 * k + 1] = v;
     }
@@ -75,7 +75,7 @@ enum HomographyFamily implements Family {
    * algorithm 4.2): the right singular vector of the least singular value. It minimises an
    * algebraic error, so it is a start for {@link #refined}.
    */
-  static Optional<double[]> direct(Coordinates pairs, int[] members) {
+  static Optional<double[]> direct(NormalisedPairs pairs, int[] members) {
     // filled up to nine rows at least, for a square of right singular vectors
     DMatrixRMaj a = new DMatrixRMaj(Math.max(9, 2 * members.length), 9);
     for (int k = 0; k < members.length; k++) {
@@ -84,8 +84,8 @@ enum HomographyFamily implements Family {
       double y = pairs.fromY[i];
       double u = pairs.toX[i];
       double v = pairs.toY[i];
-      Family.setRow(a, 2 * k, x, y, 1, 0, 0, 0, -u * x, -u * y, -u);
-      Family.setRow(a, 2 * k + 1, 0, 0, 0, x, y, 1, -v * x, -v * y, -v);
+      TransformFamily.setRow(a, 2 * k, x, y, 1, 0, 0, 0, -u * x, -u * y, -u);
+      TransformFamily.setRow(a, 2 * k + 1, 0, 0, 0, x, y, 1, -v * x, -v * y, -v);
     }
     SingularValueDecomposition_F64<DMatrixRMaj> svd =
         DecompositionFactory_DDRM.svd(a.numRows, 9, false, true, true);
@@ -118,7 +118,7 @@ enum HomographyFamily implements Family {
    * Levenberg-Marquardt on the distances in the second picture's frame, with the damping scaled by
    * the diagonal (Marquardt 1963).
    */
-  private double[] refined(Coordinates pairs, int[] members, double[] start) {
+  private double[] refined(NormalisedPairs pairs, int[] members, double[] start) {
     double[] best = start;
     double cost = cost(pairs, members, best);
     double damping = 1e-4;
@@ -157,7 +157,7 @@ enum HomographyFamily implements Family {
   }
 
   private void normalEquations(
-      Coordinates pairs, int[] members, double[] n, DMatrixRMaj normal, DMatrixRMaj slope) {
+      NormalisedPairs pairs, int[] members, double[] n, DMatrixRMaj normal, DMatrixRMaj slope) {
     normal.zero();
     slope.zero();
     double[][] rows = new double[2][SIZE];
@@ -177,7 +177,7 @@ enum HomographyFamily implements Family {
     }
   }
 
-  private static double cost(Coordinates pairs, int[] members, double[] n) {
+  private static double cost(NormalisedPairs pairs, int[] members, double[] n) {
     double sum = 0;
     for (int i : members) {
       double x = pairs.fromX[i];

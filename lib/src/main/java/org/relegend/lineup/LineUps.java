@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.relegend.lineup.KeptLineUp.Lined;
-import org.relegend.lineup.KeptLineUp.Result;
+import org.relegend.lineup.StoredLineUp.Lined;
+import org.relegend.lineup.StoredLineUp.Result;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
@@ -87,7 +87,7 @@ public final class LineUps {
               && before.pairs().equals(pairs)
               && map.picture(pairs.a()).equals(knownFor.picture(pairs.a()))
               && map.picture(pairs.b()).equals(knownFor.picture(pairs.b()));
-      Optional<Result> result = same ? Optional.ofNullable(before) : KeptLineUp.of(map, pairs);
+      Optional<Result> result = same ? Optional.ofNullable(before) : StoredLineUp.of(map, pairs);
       result.ifPresent(found -> results.put(pairs.key(), found));
     }
     return new LineUps(map, results);

@@ -6,7 +6,7 @@ import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 
 /** Families whose carried point is linear in the numbers: solved by one QR decomposition. */
-enum LinearFamily implements Family {
+enum LinearFamily implements TransformFamily {
   /** Numbers: dx, dy. */
   SHIFT(2) {
     @Override
@@ -83,7 +83,7 @@ enum LinearFamily implements Family {
   }
 
   @Override
-  public Optional<double[]> solve(Coordinates pairs, int[] members) {
+  public Optional<double[]> solve(NormalisedPairs pairs, int[] members) {
     if (2 * members.length < size) {
       return Optional.empty();
     }
@@ -93,8 +93,8 @@ enum LinearFamily implements Family {
     for (int k = 0; k < members.length; k++) {
       int i = members[k];
       derivatives(rows[0], pairs.fromX[i], pairs.fromY[i], rows);
-      Family.setRow(design, 2 * k, rows[0]);
-      Family.setRow(design, 2 * k + 1, rows[1]);
+      TransformFamily.setRow(design, 2 * k, rows[0]);
+      TransformFamily.setRow(design, 2 * k + 1, rows[1]);
       wanted.data[2 * k] = pairs.toX[i] - offsetX(pairs.fromX[i]);
       wanted.data[2 * k + 1] = pairs.toY[i] - offsetY(pairs.fromY[i]);
     }

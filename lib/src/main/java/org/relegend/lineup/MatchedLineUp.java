@@ -20,7 +20,7 @@ final class MatchedLineUp implements LineUp {
   /** How many matches the mean over the whole picture counts for. */
   private static final double PRIOR = 8;
 
-  private final Solution solution;
+  private final LeastSquaresSolution solution;
   private final LineUp fitted;
   private final List<PointPair> matches;
   private final double near;
@@ -30,7 +30,7 @@ final class MatchedLineUp implements LineUp {
    * @param solution the fit of the matches on the board's plane
    * @param matches these, and those somewhat off it
    */
-  MatchedLineUp(Solution solution, List<PointPair> matches) {
+  MatchedLineUp(LeastSquaresSolution solution, List<PointPair> matches) {
     this.solution = solution;
     this.matches = List.copyOf(matches);
     double deviation = Math.sqrt(solution.variance()) / solution.pairs.toScale;
@@ -44,12 +44,12 @@ final class MatchedLineUp implements LineUp {
    * fix no perspective. Those further off than three times what is usual are not of the plane.
    */
   static Optional<MatchedLineUp> of(List<PointPair> matches) {
-    Coordinates all = Coordinates.of(matches, false, false);
+    NormalisedPairs all = NormalisedPairs.of(matches, false, false);
     int[] every = IntStream.range(0, matches.size()).toArray();
-    if (every.length <= Model.HOMOGRAPHY.fewest()) {
+    if (every.length <= TransformModel.HOMOGRAPHY.fewest()) {
       return Optional.empty();
     }
-    return Solution.of(HomographyFamily.HOMOGRAPHY, all, every)
+    return LeastSquaresSolution.of(HomographyFamily.HOMOGRAPHY, all, every)
         .flatMap(
             rough -> {
               double usual = median(rough, every);
@@ -57,14 +57,14 @@ final class MatchedLineUp implements LineUp {
               Transform plane = PlaneFit.of(matches, rough.transform(), 4 * fine, fine);
               List<PointPair> onPlane =
                   matches.stream().filter(pair -> distance(plane, pair) <= 3 * fine).toList();
-              Coordinates kept = Coordinates.of(onPlane, false, false);
-              return Solution.of(
+              NormalisedPairs kept = NormalisedPairs.of(onPlane, false, false);
+              return LeastSquaresSolution.of(
                   HomographyFamily.HOMOGRAPHY, kept, IntStream.range(0, kept.size()).toArray());
             })
         .map(solution -> new MatchedLineUp(solution, matches));
   }
 
-  private static double median(Solution solution, int[] members) {
+  private static double median(LeastSquaresSolution solution, int[] members) {
     double[] squares = IntStream.of(members).mapToDouble(solution::squaredResidual).toArray();
     Arrays.sort(squares);
     return Math.sqrt(squares[squares.length / 2]);

@@ -113,7 +113,7 @@ final class PatchMatcher {
         yy += dy * dy;
       }
     }
-    return new Sym2(xx, xy, yy).smallestEigenvalue();
+    return new SymmetricMatrix(xx, xy, yy).smallestEigenvalue();
   }
 
   private Optional<Patch> cut(int x, int y) {

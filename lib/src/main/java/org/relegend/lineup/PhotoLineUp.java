@@ -129,9 +129,9 @@ public final class PhotoLineUp {
     candidates = pairs.size();
     List<PointPair> left = new ArrayList<>(pairs);
     List<Transform> views = new ArrayList<>();
-    while (views.size() < VIEWS && left.size() > Model.SIMILARITY.fewest()) {
+    while (views.size() < VIEWS && left.size() > TransformModel.SIMILARITY.fewest()) {
       proceed();
-      Optional<Solution> agreed = agreed(left);
+      Optional<LeastSquaresSolution> agreed = agreed(left);
       if (agreed.isEmpty()) {
         break;
       }
@@ -145,15 +145,15 @@ public final class PhotoLineUp {
     return views;
   }
 
-  private Optional<Solution> agreed(List<PointPair> pairs) {
-    Coordinates coordinates = Coordinates.of(pairs, false, false);
+  private Optional<LeastSquaresSolution> agreed(List<PointPair> pairs) {
+    NormalisedPairs coordinates = NormalisedPairs.of(pairs, false, false);
     double scale = coordinates.toScale;
     double area = to.extent().area() * scale * scale;
     return new Consensus(
-            LinearFamily.SIMILARITY, coordinates, Model.SIMILARITY.fewest(), area, SAMPLES)
+            LinearFamily.SIMILARITY, coordinates, TransformModel.SIMILARITY.fewest(), area, SAMPLES)
         .within(AGREES * to.extent().diagonal() * scale)
         .agreeing(new SplittableRandom(SEED))
-        .flatMap(members -> Solution.of(LinearFamily.SIMILARITY, coordinates, members));
+        .flatMap(members -> LeastSquaresSolution.of(LinearFamily.SIMILARITY, coordinates, members));
   }
 
   /** Whether two photos of one board would be related like this. */
@@ -210,10 +210,10 @@ public final class PhotoLineUp {
     if (spread < LEAST_SPREAD) {
       return refused(Reason.TOO_NARROW);
     }
-    Coordinates coordinates = Coordinates.of(onPlane, false, false);
+    NormalisedPairs coordinates = NormalisedPairs.of(onPlane, false, false);
     int[] all = IntStream.range(0, confirming).toArray();
     List<PointPair> matches = view.within(NEAR);
-    return Solution.of(HomographyFamily.HOMOGRAPHY, coordinates, all)
+    return LeastSquaresSolution.of(HomographyFamily.HOMOGRAPHY, coordinates, all)
         .<PhotoResult>map(
             solution ->
                 new Aligned(new MatchedLineUp(solution, matches), onPlane, matches, evidence()))
@@ -226,10 +226,12 @@ public final class PhotoLineUp {
             .mapToDouble(pair -> transform.apply(pair.from()).distance(pair.to()))
             .sorted()
             .toArray();
-    rms = Errors.rms(distances);
-    p95 = Errors.p95(distances);
-    double onFirst = Layout.area(Layout.hull(pairs.stream().map(PointPair::from).toList()));
-    double onSecond = Layout.area(Layout.hull(pairs.stream().map(PointPair::to).toList()));
+    rms = ErrorStatistics.rms(distances);
+    p95 = ErrorStatistics.p95(distances);
+    double onFirst =
+        PointSpread.area(PointSpread.hull(pairs.stream().map(PointPair::from).toList()));
+    double onSecond =
+        PointSpread.area(PointSpread.hull(pairs.stream().map(PointPair::to).toList()));
     spread = Math.max(onFirst / from.extent().area(), onSecond / to.extent().area());
   }
 
@@ -239,7 +241,7 @@ public final class PhotoLineUp {
   }
 
   private Unaligned refused(Reason reason) {
-    return new Unaligned(reason, PairPlaces.first(from.extent(), spots), evidence());
+    return new Unaligned(reason, PairSuggestions.first(from.extent(), spots), evidence());
   }
 
   private void proceed() {

@@ -18,7 +18,7 @@ final class PlaneFit {
 
   /** From scale {@code coarse} to scale {@code fine}, in units of the second picture. */
   static Transform of(List<PointPair> pairs, Transform start, double coarse, double fine) {
-    Coordinates coordinates = Coordinates.of(pairs, false, false);
+    NormalisedPairs coordinates = NormalisedPairs.of(pairs, false, false);
     double[] numbers = numbers(coordinates, start);
     for (double scale = coarse; scale > fine; scale *= SHRINK) {
       for (int i = 0; i < STEPS; i++) {
@@ -31,7 +31,7 @@ final class PlaneFit {
     return coordinates.unframed(Transform.of(HomographyFamily.HOMOGRAPHY.matrix(numbers)));
   }
 
-  private static double[] numbers(Coordinates coordinates, Transform start) {
+  private static double[] numbers(NormalisedPairs coordinates, Transform start) {
     Transform framed = coordinates.toFrame.after(start).after(coordinates.fromFrame.inverse());
     double last = framed.denominator(new Point(0, 0));
     double[] numbers = new double[HomographyFamily.HOMOGRAPHY.size()];
@@ -42,7 +42,7 @@ final class PlaneFit {
   }
 
   /** One Gauss-Newton step with the weights held; changes the numbers. */
-  private static void step(Coordinates pairs, double[] numbers, double scale) {
+  private static void step(NormalisedPairs pairs, double[] numbers, double scale) {
     int size = numbers.length;
     DMatrixRMaj normal = new DMatrixRMaj(size, size);
     DMatrixRMaj slope = new DMatrixRMaj(size, 1);

@@ -7,7 +7,7 @@ import java.util.Optional;
  * form: the direction of the summed products of the centred points (Umeyama 1991, eq. 40, in the
  * plane and without reflection).
  */
-enum RigidFamily implements Family {
+enum RigidFamily implements TransformFamily {
   RIGID;
 
   /** Length of the summed products, in squared frame units, below which there is no direction. */
@@ -19,7 +19,7 @@ enum RigidFamily implements Family {
   }
 
   @Override
-  public Optional<double[]> solve(Coordinates pairs, int[] members) {
+  public Optional<double[]> solve(NormalisedPairs pairs, int[] members) {
     double fx = mean(pairs.fromX, members);
     double fy = mean(pairs.fromY, members);
     double tx = mean(pairs.toX, members);

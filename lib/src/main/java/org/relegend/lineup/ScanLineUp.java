@@ -54,18 +54,18 @@ public final class ScanLineUp {
   private final double[] pins;
   private final Extent page;
   private final GreyImage.Scaled scan;
-  private final Ink ink;
+  private final InkMap ink;
   private final int near;
-  private final Heat lines;
+  private final InkContrast lines;
 
   private ScanLineUp(GreyImage scan, Extent page, double[] pins) {
     this.pins = pins;
     this.page = page;
     this.scan = scan.scaled(WORKING_PIXELS);
-    ink = Ink.of(this.scan.pixels());
+    ink = InkMap.of(this.scan.pixels());
     int longest = Math.max(ink.width, ink.height);
     near = Math.max(1, (int) Math.rint(NEAR * longest));
-    lines = new Heat(ink.near(near), ink.width, ink.height, longest / 20);
+    lines = new InkContrast(ink.near(near), ink.width, ink.height, longest / 20);
   }
 
   /**
@@ -87,9 +87,9 @@ public final class ScanLineUp {
   /** A way for the drawing to lie in the working scan. */
   private static final class Way {
     final double[] affine;
-    final Heat.Tally tally;
+    final InkContrast.Tally tally;
 
-    Way(double[] affine, Heat.Tally tally) {
+    Way(double[] affine, InkContrast.Tally tally) {
       this.affine = affine;
       this.tally = tally;
     }
@@ -103,7 +103,7 @@ public final class ScanLineUp {
     ScanSearch search = new ScanSearch(ink, ink.inCells(cell));
     List<Way> ways = new ArrayList<>();
     for (ScanSearch.Lie lie : search.lies(pins, page)) {
-      double[] rough = Climb.of(search.heat(), pins, page, lie.affine, 2);
+      double[] rough = HillClimb.of(search.heat(), pins, page, lie.affine, 2);
       double[] working = new double[6];
       for (int i = 0; i < working.length; i++) {
         working[i] = rough[i] * cell;
@@ -132,7 +132,7 @@ public final class ScanLineUp {
             .mapToDouble(way -> way.tally.sure())
             .max()
             .orElse(0);
-    Heat.Tally tally = best.tally;
+    InkContrast.Tally tally = best.tally;
     Evidence evidence =
         new Evidence(pins.length / 2, tally.inside(), (int) tally.sum(), tally.sure(), rival);
     if (tally.sure() < SURE
@@ -153,9 +153,9 @@ public final class ScanLineUp {
     Transform carry =
         scan.toFull().after(new Transform(a[0], a[1], a[2], a[3], a[4], a[5], 0, 0, 1));
     double usual = near * scan.toFull().m00();
-    List<LinePull.Pull> pulls = pulls(carry);
+    List<LineFit.Pull> pulls = pulls(carry);
     for (int i = 0; i < ROUNDS && pulls.size() >= FEWEST_PINS / 2; i++) {
-      carry = LinePull.step(pulls, carry, usual / (1 + i));
+      carry = LineFit.step(pulls, carry, usual / (1 + i));
       pulls = pulls(carry);
     }
     Transform found = carry;
@@ -170,23 +170,23 @@ public final class ScanLineUp {
    * A pin and where it would be drawn. A line tells of one of two directions, so its distance
    * stands for both: it is stretched by the root of two.
    */
-  private static PointPair match(LinePull.Pull pull, Transform carry) {
+  private static PointPair match(LineFit.Pull pull, Transform carry) {
     double off = Math.sqrt(2) * pull.off(carry);
     Point at = carry.apply(pull.pair().from());
     return new PointPair(pull.pair().from(), at.plus(off * pull.acrossX(), off * pull.acrossY()));
   }
 
   /** Pins that lie by one line, with the foot on it at full size. */
-  private List<LinePull.Pull> pulls(Transform carry) {
+  private List<LineFit.Pull> pulls(Transform carry) {
     Transform toWorking = scan.toFull().inverse();
-    List<LinePull.Pull> pulls = new ArrayList<>();
+    List<LineFit.Pull> pulls = new ArrayList<>();
     for (int i = 0; i < pins.length; i += 2) {
       Point pin = new Point(pins[i], pins[i + 1]);
       ink.foot(toWorking.apply(carry.apply(pin)), near)
           .ifPresent(
               foot ->
                   pulls.add(
-                      new LinePull.Pull(
+                      new LineFit.Pull(
                           new PointPair(pin, scan.toFull().apply(foot.at())),
                           foot.acrossX(),
                           foot.acrossY())));
@@ -221,9 +221,10 @@ public final class ScanLineUp {
   private Way refined(Way way) {
     double[] affine = way.affine;
     for (int blur : BLURS) {
-      Heat heat =
-          new Heat(ink.blurred(blur), ink.width, ink.height, Math.max(ink.width, ink.height) / 20);
-      affine = Climb.of(heat, pins, page, affine, blur);
+      InkContrast heat =
+          new InkContrast(
+              ink.blurred(blur), ink.width, ink.height, Math.max(ink.width, ink.height) / 20);
+      affine = HillClimb.of(heat, pins, page, affine, blur);
     }
     return new Way(affine, lines.of(pins, affine));
   }

@@ -47,27 +47,27 @@ final class ScanSearch {
     }
   }
 
-  private final Ink ink;
-  private final Heat heat;
+  private final InkMap ink;
+  private final InkContrast heat;
   private final double skew;
   private final double[] rows;
   private final double[] columns;
 
-  ScanSearch(Ink working, Ink cells) {
+  ScanSearch(InkMap working, InkMap cells) {
     this.ink = cells;
-    heat = new Heat(cells.blurred(1), cells.width, cells.height, AROUND);
+    heat = new InkContrast(cells.blurred(1), cells.width, cells.height, AROUND);
     skew = skew(working);
     int reach = (int) Math.ceil(Math.hypot(cells.width, cells.height));
     rows = profile(-Math.sin(skew), Math.cos(skew), reach);
     columns = profile(Math.cos(skew), Math.sin(skew), reach);
   }
 
-  Heat heat() {
+  InkContrast heat() {
     return heat;
   }
 
   /** The angle at which projections of the ink differ most from row to row. */
-  private static double skew(Ink ink) {
+  private static double skew(InkMap ink) {
     List<int[]> points = new ArrayList<>();
     int step = Math.max(1, (int) (ink.share() * ink.width * ink.height / SKEW_SAMPLES));
     int count = 0;
@@ -115,7 +115,7 @@ final class ScanSearch {
         }
       }
     }
-    float[] mean = Boxes.mean(count, count.length, 1, AROUND / 2);
+    float[] mean = BoxMean.mean(count, count.length, 1, AROUND / 2);
     double[] result = new double[count.length];
     for (int i = 0; i < result.length; i++) {
       result[i] = Math.sqrt(count[i]) - Math.sqrt(mean[i]);
@@ -181,7 +181,7 @@ final class ScanSearch {
     for (int right : rights) {
       for (int low : downs) {
         double[] affine = affine(page, cos, sin, right, low);
-        Heat.Tally tally = heat.of(pins, affine);
+        InkContrast.Tally tally = heat.of(pins, affine);
         if (tally.sure() > best.sure && tally.inside() * 3 > count) {
           best = new Lie(affine, tally.sure());
         }

@@ -23,7 +23,7 @@ public record Uncertainty(double xx, double xy, double yy, double freedom) {
     }
   }
 
-  static Uncertainty of(Sym2 covariance, double freedom) {
+  static Uncertainty of(SymmetricMatrix covariance, double freedom) {
     // rounding may leave a variance of nothing slightly negative
     return new Uncertainty(
         Math.max(0, covariance.xx()), covariance.xy(), Math.max(0, covariance.yy()), freedom);
@@ -55,7 +55,7 @@ public record Uncertainty(double xx, double xy, double yy, double freedom) {
     if (!(probability > 0 && probability < 1)) {
       throw new IllegalArgumentException("a probability lies between 0 and 1, not " + probability);
     }
-    Sym2 covariance = covariance();
+    SymmetricMatrix covariance = covariance();
     double longest = covariance.largestEigenvalue();
     if (longest == 0 || Double.isInfinite(longest)) {
       return longest;
@@ -85,7 +85,7 @@ public record Uncertainty(double xx, double xy, double yy, double freedom) {
    * applied to the traces.
    */
   public Uncertainty plus(Uncertainty other) {
-    Sym2 sum = covariance().plus(other.covariance());
+    SymmetricMatrix sum = covariance().plus(other.covariance());
     double shares = square(covariance().trace()) / freedom;
     shares += square(other.covariance().trace()) / other.freedom;
     return of(sum, shares > 0 ? square(sum.trace()) / shares : Double.POSITIVE_INFINITY);
@@ -115,8 +115,8 @@ public record Uncertainty(double xx, double xy, double yy, double freedom) {
     return sum / DIRECTIONS;
   }
 
-  private Sym2 covariance() {
-    return new Sym2(xx, xy, yy);
+  private SymmetricMatrix covariance() {
+    return new SymmetricMatrix(xx, xy, yy);
   }
 
   private static double square(double value) {

@@ -16,8 +16,8 @@ public record Attestation(Evidence evidence, String author, Instant at, String n
   private static final Instant LAST = Instant.parse("9999-12-31T23:59:59Z");
 
   public Attestation {
-    Texts.line("author", author);
-    Texts.note(note);
+    TextRules.line("author", author);
+    TextRules.note(note);
     at = at.truncatedTo(ChronoUnit.SECONDS);
     if (at.isBefore(FIRST) || at.isAfter(LAST)) {
       throw new IllegalArgumentException("nobody says anything at " + at);

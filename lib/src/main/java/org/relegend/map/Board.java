@@ -10,9 +10,9 @@ public record Board(
     BoardId id, String title, String issue, double widthMm, double heightMm, String note)
     implements Keyed<BoardId> {
   public Board {
-    Texts.line("board title", title);
-    Texts.line("board issue", issue);
-    Texts.note(note);
+    TextRules.line("board title", title);
+    TextRules.line("board issue", issue);
+    TextRules.note(note);
     if (!(widthMm >= 0 && heightMm >= 0 && widthMm < 10_000 && heightMm < 10_000)) {
       throw new IllegalArgumentException(
           "a board of %s x %s mm can't be".formatted(widthMm, heightMm));

@@ -3,12 +3,12 @@ package org.relegend.map;
 /** One circuit board of the unit. */
 public record BoardId(String text) implements Comparable<BoardId> {
   public BoardId {
-    Names.checkedToken("board name", text);
+    NameRules.checkedToken("board name", text);
   }
 
   @Override
   public int compareTo(BoardId other) {
-    return Names.NATURAL.compare(text, other.text);
+    return NameRules.NATURAL.compare(text, other.text);
   }
 
   @Override

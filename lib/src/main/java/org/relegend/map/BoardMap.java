@@ -14,7 +14,7 @@ import java.util.Optional;
 public record BoardMap(String id, MapInfo info, Tables<BoardMap> tables)
     implements TabledDocument<BoardMap> {
   public BoardMap {
-    Names.checkedToken("map id", id);
+    NameRules.checkedToken("map id", id);
   }
 
   /** A map with nothing in it yet. */
@@ -50,7 +50,7 @@ public record BoardMap(String id, MapInfo info, Tables<BoardMap> tables)
     return tables.get(MapTables.TWINS);
   }
 
-  public Table<Discrepancy.Key, Discrepancy> discrepancies() {
+  public Table<DrawingDiscrepancy.Key, DrawingDiscrepancy> discrepancies() {
     return tables.get(MapTables.DISCREPANCIES);
   }
 
@@ -62,7 +62,7 @@ public record BoardMap(String id, MapInfo info, Tables<BoardMap> tables)
     return tables.get(MapTables.MATINGS);
   }
 
-  public Table<Deviation.Key, Deviation> deviations() {
+  public Table<ChannelDeviation.Key, ChannelDeviation> deviations() {
     return tables.get(MapTables.DEVIATIONS);
   }
 
@@ -130,7 +130,7 @@ public record BoardMap(String id, MapInfo info, Tables<BoardMap> tables)
 
   /** The map without what goes with something that is gone, in whatever table that stands. */
   BoardMap without(EntryRef gone) {
-    return References.without(this, gone);
+    return ReferenceRemoval.without(this, gone);
   }
 
   /** The map without a picture and all that lies on it or is lined up with it. */

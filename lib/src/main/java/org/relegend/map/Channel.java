@@ -8,9 +8,9 @@ package org.relegend.map;
  */
 public record Channel(String name, String panel, String note) implements Keyed<String> {
   public Channel {
-    Names.checked("channel name", name);
-    Texts.line("panel name", panel);
-    Texts.note(note);
+    NameRules.checked("channel name", name);
+    TextRules.line("panel name", panel);
+    TextRules.note(note);
   }
 
   @Override

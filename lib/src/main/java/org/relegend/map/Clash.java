@@ -28,11 +28,11 @@ public record Clash(String about, int ordinal, List<Cell> cells) implements Keye
    */
   public record Cell(String table, String key, String field, String mine, String theirs) {
     public Cell {
-      Names.checked("table", table);
-      Texts.note(key);
-      Texts.line("field", field);
+      NameRules.checked("table", table);
+      TextRules.note(key);
+      TextRules.line("field", field);
       for (String version : List.of(mine, theirs)) {
-        Texts.note("version", version, MAX_VERSION);
+        TextRules.note("version", version, MAX_VERSION);
       }
       if (mine.equals(theirs)) {
         throw new IllegalArgumentException(
@@ -49,7 +49,7 @@ public record Clash(String about, int ordinal, List<Cell> cells) implements Keye
   /** What a clash is found by. */
   public record Key(String about, int ordinal) implements Comparable<Key> {
     private static final Comparator<Key> ORDER =
-        Comparator.comparing(Key::about, Names.NATURAL).thenComparing(Key::ordinal);
+        Comparator.comparing(Key::about, NameRules.NATURAL).thenComparing(Key::ordinal);
 
     @Override
     public int compareTo(Key other) {
@@ -63,7 +63,7 @@ public record Clash(String about, int ordinal, List<Cell> cells) implements Keye
   }
 
   public Clash {
-    Texts.note(about);
+    TextRules.note(about);
     if (about.isBlank()) {
       throw new IllegalArgumentException("a clash about nothing");
     }

@@ -3,12 +3,12 @@ package org.relegend.map;
 /** A reference designator as the technician says it: R101, U7, 1A2R3. */
 public record Designator(String text) implements Comparable<Designator> {
   public Designator {
-    Names.checkedToken("designator", text);
+    NameRules.checkedToken("designator", text);
   }
 
   @Override
   public int compareTo(Designator other) {
-    return Names.NATURAL.compare(text, other.text);
+    return NameRules.NATURAL.compare(text, other.text);
   }
 
   @Override

@@ -5,7 +5,7 @@ import java.util.List;
 /** Several edits made as one: all of them, or none. */
 public record EditGroup(String title, List<Edit> steps) implements Edit {
   public EditGroup {
-    Texts.line("label", title);
+    TextRules.line("label", title);
     steps = List.copyOf(steps);
   }
 
@@ -16,6 +16,6 @@ public record EditGroup(String title, List<Edit> steps) implements Edit {
 
   @Override
   public BoardMap applyTo(BoardMap map) throws EditRefusedException {
-    return Runs.apply(steps, map);
+    return EditBatches.apply(steps, map);
   }
 }

@@ -28,7 +28,7 @@ public enum Evidence {
    * @throws IllegalArgumentException where it is none of them
    */
   public static Evidence of(String word) {
-    return Words.find(values(), Evidence::word, "evidence", word);
+    return FixedWords.find(values(), Evidence::word, "evidence", word);
   }
 
   /** The one that can be trusted less: a path is as good as its weakest link. */

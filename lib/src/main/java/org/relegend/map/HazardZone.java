@@ -40,14 +40,14 @@ public record HazardZone(
      * @throws IllegalArgumentException where it is none of them
      */
     public static Kind of(String word) {
-      return Words.find(values(), Kind::word, "kind of hazard", word);
+      return FixedWords.find(values(), Kind::word, "kind of hazard", word);
     }
   }
 
   public HazardZone {
     outline = List.copyOf(outline);
     evidence = List.copyOf(evidence);
-    Texts.note(note);
+    TextRules.note(note);
     if (outline.size() < 3) {
       throw new IllegalArgumentException(
           "the outline of zone %s needs three corners".formatted(id));

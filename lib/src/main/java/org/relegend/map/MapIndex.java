@@ -66,13 +66,14 @@ public final class MapIndex {
   }
 
   /** The net the drawing has for a pin where that is another than the copper's. */
-  public Optional<Discrepancy> drawnOtherwise(PinRef pin) {
-    return map.discrepancies().find(new Discrepancy.Key(Subject.of(pin), Discrepancy.Aspect.NET));
+  public Optional<DrawingDiscrepancy> drawnOtherwise(PinRef pin) {
+    return map.discrepancies()
+        .find(new DrawingDiscrepancy.Key(Subject.of(pin), DrawingDiscrepancy.Aspect.NET));
   }
 
   /** The value the drawing has for a part where that is another than the fitted one. */
-  public Optional<Discrepancy> drawnOtherwise(PartId part) {
+  public Optional<DrawingDiscrepancy> drawnOtherwise(PartId part) {
     return map.discrepancies()
-        .find(new Discrepancy.Key(Subject.of(part), Discrepancy.Aspect.VALUE));
+        .find(new DrawingDiscrepancy.Key(Subject.of(part), DrawingDiscrepancy.Aspect.VALUE));
   }
 }

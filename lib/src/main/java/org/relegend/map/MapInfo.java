@@ -7,11 +7,11 @@ package org.relegend.map;
  */
 public record MapInfo(String title, String maker, String model, String issue, String note) {
   public MapInfo {
-    Names.checked("title", title);
-    Texts.line("maker", maker);
-    Texts.line("model", model);
-    Texts.line("issue", issue);
-    Texts.note(note);
+    NameRules.checked("title", title);
+    TextRules.line("maker", maker);
+    TextRules.line("model", model);
+    TextRules.line("issue", issue);
+    TextRules.note(note);
   }
 
   public static MapInfo titled(String title) {

@@ -74,7 +74,7 @@ public abstract class MapTable<K extends Comparable<? super K>, V extends Keyed<
   }
 
   /** The entry with other ids. */
-  public V renamed(V entry, Renames renames) {
+  public V renamed(V entry, IdRenames renames) {
     return entry;
   }
 }

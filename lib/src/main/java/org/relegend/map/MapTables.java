@@ -20,11 +20,12 @@ public final class MapTables {
   /** Putting a pair adds its evidence to what is known of the pair. */
   public static final MapTable<TwinPair.Key, TwinPair> TWINS = new PartTables.Twins(6);
 
-  public static final MapTable<Discrepancy.Key, Discrepancy> DISCREPANCIES =
+  public static final MapTable<DrawingDiscrepancy.Key, DrawingDiscrepancy> DISCREPANCIES =
       new NetTables.Discrepancies(7);
   public static final MapTable<ZoneId, HazardZone> ZONES = new PictureTables.Zones(8);
   public static final MapTable<Mating, Mating> MATINGS = new PartTables.Matings(9);
-  public static final MapTable<Deviation.Key, Deviation> DEVIATIONS = new PartTables.Deviations(10);
+  public static final MapTable<ChannelDeviation.Key, ChannelDeviation> DEVIATIONS =
+      new PartTables.Deviations(10);
   public static final MapTable<PicturePairs.Key, PicturePairs> LINE_UPS =
       new PictureTables.LineUps(11);
   public static final MapTable<Clash.Key, Clash> CLASHES = new NetTables.Clashes(12);

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The pins that one conductor joins, as built: nets follow the copper, and a {@link Discrepancy}
- * tells where the drawing differs.
+ * The pins that one conductor joins, as built: nets follow the copper, and a {@link
+ * DrawingDiscrepancy} tells where the drawing differs.
  *
  * @param channel the channel it belongs to; empty when shared or unknown
  * @param members sorted by pin
@@ -23,7 +23,7 @@ public record Net(
 
     /** The same pin, with one more who stands for it. */
     public Member confirmedBy(Attestation attestation) {
-      return new Member(pin, Evidences.union(evidence, List.of(attestation)));
+      return new Member(pin, AttestationMerge.union(evidence, List.of(attestation)));
     }
 
     @Override
@@ -33,9 +33,9 @@ public record Net(
   }
 
   public Net {
-    Names.checked("net name", name);
-    Texts.line("channel", channel);
-    Texts.note(note);
+    NameRules.checked("net name", name);
+    TextRules.line("channel", channel);
+    TextRules.note(note);
     List<Member> sorted = new ArrayList<>(members);
     Collections.sort(sorted);
     for (int i = 1; i < sorted.size(); i++) {

@@ -107,7 +107,7 @@ public final class NetEdits {
       boolean tellsMore = !b.note().isEmpty() && !a.note().contains(b.note());
       return a.withChannel(a.channel().isEmpty() ? b.channel() : a.channel())
           .withPotential(a.potential().equals(Potential.UNKNOWN) ? b.potential() : a.potential())
-          .withNote(tellsMore && both.length() <= Texts.MAX_NOTE ? both.strip() : a.note());
+          .withNote(tellsMore && both.length() <= TextRules.MAX_NOTE ? both.strip() : a.note());
     }
 
     private BoardMap relabel(BoardMap map) {
@@ -123,11 +123,11 @@ public final class NetEdits {
           result = result.with(MapTables.PLACEMENTS, result.placements().with(moved));
         }
       }
-      for (Discrepancy discrepancy : map.discrepancies()) {
-        if (discrepancy.aspect() == Discrepancy.Aspect.NET
+      for (DrawingDiscrepancy discrepancy : map.discrepancies()) {
+        if (discrepancy.aspect() == DrawingDiscrepancy.Aspect.NET
             && discrepancy.drawn().equals(gone.text())) {
-          Discrepancy renamed =
-              new Discrepancy(
+          DrawingDiscrepancy renamed =
+              new DrawingDiscrepancy(
                   discrepancy.subject(),
                   discrepancy.aspect(),
                   kept.text(),
@@ -141,7 +141,7 @@ public final class NetEdits {
   }
 
   private static Net.Member union(Net.Member known, Net.Member added) {
-    return new Net.Member(known.pin(), Evidences.union(known.evidence(), added.evidence()));
+    return new Net.Member(known.pin(), AttestationMerge.union(known.evidence(), added.evidence()));
   }
 
   private static Optional<Net> otherNetOf(BoardMap map, PinRef pin, NetId net) {

@@ -6,12 +6,12 @@ package org.relegend.map;
  */
 public record NetId(String text) implements Comparable<NetId> {
   public NetId {
-    Names.checked("net id", text);
+    NameRules.checked("net id", text);
   }
 
   @Override
   public int compareTo(NetId other) {
-    return Names.NATURAL.compare(text, other.text);
+    return NameRules.NATURAL.compare(text, other.text);
   }
 
   @Override

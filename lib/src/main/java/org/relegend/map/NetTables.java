@@ -36,30 +36,30 @@ final class NetTables {
     }
   }
 
-  static final class Discrepancies extends MapTable<Discrepancy.Key, Discrepancy> {
+  static final class Discrepancies extends MapTable<DrawingDiscrepancy.Key, DrawingDiscrepancy> {
     Discrepancies(int position) {
       super(position, "discrepancies");
     }
 
     @Override
-    protected String putLabel(BoardMap map, Discrepancy discrepancy) {
+    protected String putLabel(BoardMap map, DrawingDiscrepancy discrepancy) {
       return "Note what the drawing has for " + map.nameOf(discrepancy.subject());
     }
 
     @Override
-    protected String removeLabel(BoardMap map, Discrepancy.Key discrepancy) {
+    protected String removeLabel(BoardMap map, DrawingDiscrepancy.Key discrepancy) {
       return "Drop the note on " + map.nameOf(discrepancy.subject());
     }
 
     @Override
-    protected void check(BoardMap map, Discrepancy discrepancy) throws EditRefusedException {
+    protected void check(BoardMap map, DrawingDiscrepancy discrepancy) throws EditRefusedException {
       Requirements.subject(map, discrepancy.subject());
     }
 
     @Override
-    public List<EntryRef> references(Discrepancy discrepancy) {
+    public List<EntryRef> references(DrawingDiscrepancy discrepancy) {
       List<EntryRef> refs = new ArrayList<>(goesWith(discrepancy));
-      if (discrepancy.aspect() == Discrepancy.Aspect.NET && !discrepancy.drawn().isEmpty()) {
+      if (discrepancy.aspect() == DrawingDiscrepancy.Aspect.NET && !discrepancy.drawn().isEmpty()) {
         refs.add(new EntryRef("nets", discrepancy.drawn()));
       }
       return refs;
@@ -67,7 +67,7 @@ final class NetTables {
 
     /** What the drawing has stays true of it when the net is gone from the map. */
     @Override
-    public List<EntryRef> goesWith(Discrepancy discrepancy) {
+    public List<EntryRef> goesWith(DrawingDiscrepancy discrepancy) {
       return List.of(EntryRef.to(discrepancy.subject()));
     }
 
@@ -77,12 +77,12 @@ final class NetTables {
     }
 
     @Override
-    public Discrepancy renamed(Discrepancy d, Renames r) {
+    public DrawingDiscrepancy renamed(DrawingDiscrepancy d, IdRenames r) {
       String drawn =
-          d.aspect() == Discrepancy.Aspect.NET && !d.drawn().isEmpty() && isName(d.drawn())
+          d.aspect() == DrawingDiscrepancy.Aspect.NET && !d.drawn().isEmpty() && isName(d.drawn())
               ? r.of(new NetId(d.drawn())).text()
               : d.drawn();
-      return new Discrepancy(r.of(d.subject()), d.aspect(), drawn, d.evidence(), d.note());
+      return new DrawingDiscrepancy(r.of(d.subject()), d.aspect(), drawn, d.evidence(), d.note());
     }
 
     /** The drawing's net may be any line of text, also one that no net can be called. */
@@ -99,12 +99,12 @@ final class NetTables {
 
     @Override
     protected String putLabel(BoardMap map, Clash clash) {
-      return "Keep both versions of " + Names.printable(clash.about());
+      return "Keep both versions of " + NameRules.printable(clash.about());
     }
 
     @Override
     protected String removeLabel(BoardMap map, Clash.Key clash) {
-      return "Drop the clash about " + Names.printable(clash.about());
+      return "Drop the clash about " + NameRules.printable(clash.about());
     }
   }
 }

@@ -30,11 +30,11 @@ public record Part(
     String note)
     implements Keyed<PartId> {
   public Part {
-    Texts.line("kind", kind);
-    Texts.line("value", value);
-    Texts.line("package", casing);
-    Texts.line("channel", channel);
-    Texts.note(note);
+    TextRules.line("kind", kind);
+    TextRules.line("value", value);
+    TextRules.line("package", casing);
+    TextRules.line("channel", channel);
+    TextRules.note(note);
     pins = List.copyOf(pins);
     sections = List.copyOf(sections);
     Set<String> numbers = new HashSet<>();

@@ -6,12 +6,12 @@ package org.relegend.map;
  */
 public record PartId(String text) implements Comparable<PartId> {
   public PartId {
-    Names.checkedToken("part id", text);
+    NameRules.checkedToken("part id", text);
   }
 
   @Override
   public int compareTo(PartId other) {
-    return Names.NATURAL.compare(text, other.text);
+    return NameRules.NATURAL.compare(text, other.text);
   }
 
   @Override

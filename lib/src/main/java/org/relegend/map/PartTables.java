@@ -125,7 +125,7 @@ final class PartTables {
     @Override
     protected TwinPair joined(TwinPair known, TwinPair given) {
       return new TwinPair(
-          given.a(), given.b(), Evidences.union(known.evidence(), given.evidence()));
+          given.a(), given.b(), AttestationMerge.union(known.evidence(), given.evidence()));
     }
 
     @Override
@@ -134,7 +134,7 @@ final class PartTables {
     }
 
     @Override
-    public TwinPair renamed(TwinPair twin, Renames r) {
+    public TwinPair renamed(TwinPair twin, IdRenames r) {
       return r.of(twin.a()).equals(r.of(twin.b()))
           ? twin // one net now: a pair that speaks of a net that is gone, which the checks tell
           : new TwinPair(r.of(twin.a()), r.of(twin.b()), twin.evidence());
@@ -168,30 +168,30 @@ final class PartTables {
     }
   }
 
-  static final class Deviations extends MapTable<Deviation.Key, Deviation> {
+  static final class Deviations extends MapTable<ChannelDeviation.Key, ChannelDeviation> {
     Deviations(int position) {
       super(position, "deviations");
     }
 
     @Override
-    protected String putLabel(BoardMap map, Deviation deviation) {
+    protected String putLabel(BoardMap map, ChannelDeviation deviation) {
       return "Mark as " + deviation.cause().word() + ": " + names(map, deviation.at());
     }
 
     @Override
-    protected String removeLabel(BoardMap map, Deviation.Key deviation) {
+    protected String removeLabel(BoardMap map, ChannelDeviation.Key deviation) {
       return "Drop the mark on " + names(map, deviation.at());
     }
 
     @Override
-    protected void check(BoardMap map, Deviation deviation) throws EditRefusedException {
+    protected void check(BoardMap map, ChannelDeviation deviation) throws EditRefusedException {
       for (Subject subject : deviation.at()) {
         Requirements.subject(map, subject);
       }
     }
 
     @Override
-    public List<EntryRef> references(Deviation deviation) {
+    public List<EntryRef> references(ChannelDeviation deviation) {
       return deviation.at().stream().map(EntryRef::to).toList();
     }
 
@@ -201,9 +201,9 @@ final class PartTables {
     }
 
     @Override
-    public Deviation renamed(Deviation d, Renames r) {
+    public ChannelDeviation renamed(ChannelDeviation d, IdRenames r) {
       List<Subject> at = d.at().stream().map(r::of).distinct().toList();
-      return new Deviation(at, d.aspect(), d.cause(), d.evidence(), d.note());
+      return new ChannelDeviation(at, d.aspect(), d.cause(), d.evidence(), d.note());
     }
 
     private static String names(BoardMap map, List<Subject> subjects) {

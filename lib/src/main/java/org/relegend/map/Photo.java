@@ -14,7 +14,7 @@ public record Photo(
     String file,
     BoardId board,
     Side side,
-    Turn turn,
+    BoardTurn turn,
     String sha256,
     double width,
     double height)
@@ -37,7 +37,7 @@ public record Photo(
     return new Photo(id, changed, file, board, side, turn, sha256, width, height);
   }
 
-  public Photo withTurn(Turn changed) {
+  public Photo withTurn(BoardTurn changed) {
     return new Photo(id, title, file, board, side, changed, sha256, width, height);
   }
 }

@@ -43,8 +43,8 @@ public sealed interface Picture extends Keyed<PictureId> permits Page, Photo {
 
   /** Checks what both kinds have in common. */
   static void check(String title, String file, String sha256, double width, double height) {
-    Texts.line("picture title", title);
-    Names.checked("file name", file);
+    TextRules.line("picture title", title);
+    NameRules.checked("file name", file);
     if (file.startsWith("/") || file.contains("\\") || file.contains(":")) {
       throw new IllegalArgumentException(
           "the file name \"%s\" must be relative to the map's folder".formatted(file));
@@ -58,7 +58,7 @@ public sealed interface Picture extends Keyed<PictureId> permits Page, Photo {
     if (!sha256.matches("[0-9a-f]{64}")) {
       throw new IllegalArgumentException(
           "\"%s\" is no SHA-256 digest of 64 hexadecimal digits"
-              .formatted(Names.printable(sha256)));
+              .formatted(NameRules.printable(sha256)));
     }
     if (!(width > 0 && height > 0 && width <= 1_000_000 && height <= 1_000_000)) {
       throw new IllegalArgumentException("a picture of %s x %s can't be".formatted(width, height));

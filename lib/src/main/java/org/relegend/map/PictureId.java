@@ -3,12 +3,12 @@ package org.relegend.map;
 /** One page or photo of the map; also the stem of its file name. */
 public record PictureId(String text) implements Comparable<PictureId> {
   public PictureId {
-    Names.checkedToken("picture name", text);
+    NameRules.checkedToken("picture name", text);
   }
 
   @Override
   public int compareTo(PictureId other) {
-    return Names.NATURAL.compare(text, other.text);
+    return NameRules.NATURAL.compare(text, other.text);
   }
 
   @Override

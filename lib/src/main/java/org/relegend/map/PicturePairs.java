@@ -11,7 +11,7 @@ import java.util.Locale;
  * @param evidence who clicked or accepted the pairs, in order of time
  */
 public record PicturePairs(
-    PictureId a, PictureId b, Found found, List<Spot> spots, List<Attestation> evidence)
+    PictureId a, PictureId b, Origin origin, List<Spot> spots, List<Attestation> evidence)
     implements Keyed<PicturePairs.Key> {
   /** One spot, on each picture in its own units. */
   public record Spot(Point onA, Point onB) {
@@ -21,7 +21,7 @@ public record PicturePairs(
   }
 
   /** How the pairs came about, which tells what their disagreement means. */
-  public enum Found {
+  public enum Origin {
     /** By a person, each one meant: a pair may be wrong, the rest err as clicks do. */
     CLICKED,
     /** By the program, many at once, and accepted: they err as parts lean and lenses bend. */
@@ -36,8 +36,8 @@ public record PicturePairs(
      *
      * @throws IllegalArgumentException where it is none of them
      */
-    public static Found of(String word) {
-      return Words.find(values(), Found::word, "way to find pairs", word);
+    public static Origin of(String word) {
+      return FixedWords.find(values(), Origin::word, "way to find pairs", word);
     }
   }
 
@@ -92,6 +92,7 @@ public record PicturePairs(
 
   /** The same pairs, with one more who stands for them. */
   public PicturePairs confirmedBy(Attestation attestation) {
-    return new PicturePairs(a, b, found, spots, Evidences.union(evidence, List.of(attestation)));
+    return new PicturePairs(
+        a, b, origin, spots, AttestationMerge.union(evidence, List.of(attestation)));
   }
 }

@@ -80,7 +80,7 @@ final class PictureTables {
     }
 
     @Override
-    public Picture renamed(Picture picture, Renames renames) {
+    public Picture renamed(Picture picture, IdRenames renames) {
       return picture.withId(renames.of(picture.id()));
     }
   }
@@ -118,7 +118,7 @@ final class PictureTables {
     }
 
     @Override
-    public Placement renamed(Placement p, Renames renames) {
+    public Placement renamed(Placement p, IdRenames renames) {
       return p.of(renames.of(p.picture()), renames.of(p.subject()), p.ordinal());
     }
   }
@@ -158,7 +158,7 @@ final class PictureTables {
     }
 
     @Override
-    public HazardZone renamed(HazardZone z, Renames renames) {
+    public HazardZone renamed(HazardZone z, IdRenames renames) {
       return new HazardZone(
           z.id(), renames.of(z.picture()), z.kind(), z.outline(), z.note(), z.evidence());
     }
@@ -202,8 +202,8 @@ final class PictureTables {
     }
 
     @Override
-    public PicturePairs renamed(PicturePairs p, Renames r) {
-      return new PicturePairs(r.of(p.a()), r.of(p.b()), p.found(), p.spots(), p.evidence());
+    public PicturePairs renamed(PicturePairs p, IdRenames r) {
+      return new PicturePairs(r.of(p.a()), r.of(p.b()), p.origin(), p.spots(), p.evidence());
     }
 
     private static String captions(BoardMap map, PicturePairs.Key pairs) {

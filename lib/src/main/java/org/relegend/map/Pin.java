@@ -9,11 +9,11 @@ package org.relegend.map;
 public record Pin(String number, String role) {
   public Pin {
     checkedNumber(number);
-    Texts.line("pin role", role);
+    TextRules.line("pin role", role);
   }
 
   static String checkedNumber(String number) {
-    Names.checked("pin number", number);
+    NameRules.checked("pin number", number);
     if (number.chars().anyMatch(Character::isWhitespace)) {
       throw new IllegalArgumentException("the pin number \"" + number + "\" holds a space");
     }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 /** One pin of one part: R101.1, C102.+, U102.7. */
 public record PinRef(PartId part, String pin) implements Comparable<PinRef> {
   private static final Comparator<PinRef> ORDER =
-      Comparator.comparing(PinRef::part).thenComparing(PinRef::pin, Names.NATURAL);
+      Comparator.comparing(PinRef::part).thenComparing(PinRef::pin, NameRules.NATURAL);
 
   public PinRef {
     Pin.checkedNumber(pin);
@@ -20,7 +20,7 @@ public record PinRef(PartId part, String pin) implements Comparable<PinRef> {
     int dot = text.indexOf('.');
     if (dot < 1 || dot == text.length() - 1) {
       throw new IllegalArgumentException(
-          "\"" + Names.printable(text) + "\" names no pin: write it as PART.PIN, like R101.1");
+          "\"" + NameRules.printable(text) + "\" names no pin: write it as PART.PIN, like R101.1");
     }
     return new PinRef(new PartId(text.substring(0, dot)), text.substring(dot + 1));
   }

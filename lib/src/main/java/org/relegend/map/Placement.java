@@ -79,7 +79,7 @@ public record Placement(
 
   /** The same place, with one more who stands for it. */
   public Placement confirmedBy(Attestation attestation) {
-    List<Attestation> more = Evidences.union(evidence, List.of(attestation));
+    List<Attestation> more = AttestationMerge.union(evidence, List.of(attestation));
     return new Placement(picture, subject, ordinal, at, outline, more);
   }
 }

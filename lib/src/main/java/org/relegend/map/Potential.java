@@ -33,7 +33,7 @@ public record Potential(Nature nature, double volts) {
      * @throws IllegalArgumentException where it is none of them
      */
     public static Nature of(String word) {
-      return Words.find(values(), Nature::word, "potential", word);
+      return FixedWords.find(values(), Nature::word, "potential", word);
     }
   }
 

@@ -13,12 +13,12 @@ import java.util.Map;
  */
 public record Section(String name, Map<String, String> roles) {
   public Section {
-    Names.checked("section name", name);
+    NameRules.checked("section name", name);
     roles = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(roles));
     roles.forEach(
         (number, role) -> {
           Pin.checkedNumber(number);
-          Texts.line("pin role", role);
+          TextRules.line("pin role", role);
         });
   }
 

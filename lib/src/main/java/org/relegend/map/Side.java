@@ -17,6 +17,6 @@ public enum Side {
    * @throws IllegalArgumentException where it is neither
    */
   public static Side of(String word) {
-    return Words.find(values(), Side::word, "side", word);
+    return FixedWords.find(values(), Side::word, "side", word);
   }
 }

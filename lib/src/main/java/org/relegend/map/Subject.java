@@ -11,7 +11,7 @@ public sealed interface Subject extends Comparable<Subject> {
 
   record OfSection(PartId part, String section) implements Subject {
     public OfSection {
-      Names.checked("section name", section);
+      NameRules.checked("section name", section);
     }
 
     @Override
@@ -66,6 +66,6 @@ public sealed interface Subject extends Comparable<Subject> {
 
   @Override
   default int compareTo(Subject other) {
-    return Names.NATURAL.compare(toString(), other.toString());
+    return NameRules.NATURAL.compare(toString(), other.toString());
   }
 }

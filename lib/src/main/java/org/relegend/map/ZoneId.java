@@ -3,12 +3,12 @@ package org.relegend.map;
 /** One hazard zone of the map. */
 public record ZoneId(String text) implements Comparable<ZoneId> {
   public ZoneId {
-    Names.checkedToken("zone name", text);
+    NameRules.checkedToken("zone name", text);
   }
 
   @Override
   public int compareTo(ZoneId other) {
-    return Names.NATURAL.compare(text, other.text);
+    return NameRules.NATURAL.compare(text, other.text);
   }
 
   @Override

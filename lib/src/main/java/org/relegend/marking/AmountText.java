@@ -17,7 +17,7 @@ final class AmountText {
       throw new IllegalArgumentException("figures must be 1 to 15, not " + figures);
     }
     BigDecimal rounded = rounded(amount, figures);
-    Prefix prefix = prefix(amount.quantity(), rounded);
+    DecimalPrefix prefix = prefix(amount.quantity(), rounded);
     String unit = prefix.symbol + amount.quantity().unit();
     String text = digits(rounded, prefix) + (unit.isEmpty() ? "" : " " + unit);
     return amount.waveform() == Waveform.UNSTATED ? text : text + " " + amount.waveform();
@@ -28,24 +28,24 @@ final class AmountText {
       throw new IllegalArgumentException("no part code for a negative value: " + amount.value());
     }
     BigDecimal rounded = rounded(amount, CODE_FIGURES);
-    Prefix prefix = prefix(amount.quantity(), rounded);
+    DecimalPrefix prefix = prefix(amount.quantity(), rounded);
     String digits = digits(rounded, prefix);
-    String symbol = prefix == Prefix.MICRO ? "u" : prefix.symbol;
+    String symbol = prefix == DecimalPrefix.MICRO ? "u" : prefix.symbol;
     return switch (amount.quantity()) {
       case RESISTANCE -> resistance(rounded);
-      case CAPACITANCE -> pointed(digits, prefix == Prefix.NONE ? "F" : symbol);
+      case CAPACITANCE -> pointed(digits, prefix == DecimalPrefix.NONE ? "F" : symbol);
       case INDUCTANCE ->
-          prefix == Prefix.NONE ? pointed(digits, "H") : pointed(digits, symbol) + "H";
-      case VOLTAGE -> prefix == Prefix.NONE ? volts(digits) : digits + symbol + "V";
+          prefix == DecimalPrefix.NONE ? pointed(digits, "H") : pointed(digits, symbol) + "H";
+      case VOLTAGE -> prefix == DecimalPrefix.NONE ? volts(digits) : digits + symbol + "V";
       default -> digits + symbol + amount.quantity().unit();
     };
   }
 
   private static String resistance(BigDecimal ohms) {
     // the code writes what is below 1 Ω with R too: 0R47
-    Prefix prefix =
-        ohms.compareTo(BigDecimal.ONE) < 0 ? Prefix.NONE : prefix(Quantity.RESISTANCE, ohms);
-    return pointed(digits(ohms, prefix), prefix == Prefix.NONE ? "R" : prefix.symbol);
+    DecimalPrefix prefix =
+        ohms.compareTo(BigDecimal.ONE) < 0 ? DecimalPrefix.NONE : prefix(Quantity.RESISTANCE, ohms);
+    return pointed(digits(ohms, prefix), prefix == DecimalPrefix.NONE ? "R" : prefix.symbol);
   }
 
   /** "4.7" with "k" is 4k7; "1" is 1k0; "47" is 47k. */
@@ -65,19 +65,19 @@ final class AmountText {
     return BigDecimal.valueOf(amount.value()).round(new MathContext(figures, RoundingMode.HALF_UP));
   }
 
-  private static String digits(BigDecimal value, Prefix prefix) {
+  private static String digits(BigDecimal value, DecimalPrefix prefix) {
     BigDecimal scaled = value.scaleByPowerOfTen(-prefix.exponent);
     return scaled.signum() == 0 ? "0" : scaled.stripTrailingZeros().toPlainString();
   }
 
   /** The largest prefix of the quantity that leaves at least 1 before the point. */
-  private static Prefix prefix(Quantity quantity, BigDecimal value) {
+  private static DecimalPrefix prefix(Quantity quantity, BigDecimal value) {
     if (value.signum() == 0) {
-      return Prefix.NONE;
+      return DecimalPrefix.NONE;
     }
-    List<Prefix> prefixes = quantity.prefixes();
-    Prefix found = prefixes.get(0);
-    for (Prefix prefix : prefixes) {
+    List<DecimalPrefix> prefixes = quantity.prefixes();
+    DecimalPrefix found = prefixes.get(0);
+    for (DecimalPrefix prefix : prefixes) {
       if (value.abs().compareTo(BigDecimal.ONE.scaleByPowerOfTen(prefix.exponent)) >= 0) {
         found = prefix;
       }

@@ -28,7 +28,7 @@ public enum BandColour {
   WHITE("WH", 9, 9, -1);
 
   /** A tolerance and by what it is told, as "after IEC 60062". */
-  record Told(double fraction, String by) {}
+  record StatedTolerance(double fraction, String by) {}
 
   private static final Pattern BETWEEN = Pattern.compile("[ ,;/-]+");
 
@@ -74,18 +74,18 @@ public enum BandColour {
    * web that no edition has (orange 3 %, yellow 4 %, violet 0.5 %, grey 0.1 %) are left out on
    * purpose.
    */
-  List<Told> tolerances() {
+  List<StatedTolerance> tolerances() {
     return switch (this) {
-      case SILVER -> List.of(new Told(0.10, EVERY));
-      case GOLD -> List.of(new Told(0.05, EVERY));
-      case BROWN -> List.of(new Told(0.01, EVERY));
-      case RED -> List.of(new Told(0.02, EVERY));
-      case GREEN -> List.of(new Told(0.005, EVERY));
-      case BLUE -> List.of(new Told(0.0025, EVERY));
-      case VIOLET -> List.of(new Told(0.001, EVERY));
-      case ORANGE -> List.of(new Told(0.0005, NEW));
-      case YELLOW -> List.of(new Told(0.0002, NEW));
-      case GREY -> List.of(new Told(0.0005, OLD), new Told(0.0001, NEW));
+      case SILVER -> List.of(new StatedTolerance(0.10, EVERY));
+      case GOLD -> List.of(new StatedTolerance(0.05, EVERY));
+      case BROWN -> List.of(new StatedTolerance(0.01, EVERY));
+      case RED -> List.of(new StatedTolerance(0.02, EVERY));
+      case GREEN -> List.of(new StatedTolerance(0.005, EVERY));
+      case BLUE -> List.of(new StatedTolerance(0.0025, EVERY));
+      case VIOLET -> List.of(new StatedTolerance(0.001, EVERY));
+      case ORANGE -> List.of(new StatedTolerance(0.0005, NEW));
+      case YELLOW -> List.of(new StatedTolerance(0.0002, NEW));
+      case GREY -> List.of(new StatedTolerance(0.0005, OLD), new StatedTolerance(0.0001, NEW));
       case PINK, BLACK, WHITE -> List.of();
     };
   }

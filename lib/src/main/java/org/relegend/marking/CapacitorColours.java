@@ -55,7 +55,7 @@ final class CapacitorColours implements MarkForm {
   private static final double SMALLEST_CERAMIC_WITH_PERCENT = 10e-12;
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     List<BandColour> colours = BandColour.list(text);
     if (colours.isEmpty()) {
       return Optional.empty();
@@ -71,13 +71,13 @@ final class CapacitorColours implements MarkForm {
           .filter(each -> each.value().amount().value() > 0)
           .forEach(each -> readings.add(coil(each.value())));
     }
-    return readings.isEmpty() ? Optional.empty() : Optional.of(Readings.read(readings));
+    return readings.isEmpty() ? Optional.empty() : Optional.of(MarkingReadings.read(readings));
   }
 
   private static ValueReading coil(ValueReading bands) {
     Amount ohms = bands.amount();
     Amount henries =
-        new Amount(Quantity.INDUCTANCE, Decimal.value(Math.round(ohms.value() * 1000), -9));
+        new Amount(Quantity.INDUCTANCE, DecimalParser.value(Math.round(ohms.value() * 1000), -9));
     String why = bands.why() + "; in µH on a coil (from memory)";
     return new ValueReading(henries, bands.tolerance(), List.of(), List.of(), why);
   }
@@ -141,7 +141,7 @@ final class CapacitorColours implements MarkForm {
       return Optional.empty();
     }
     int digits = tens.digit().getAsInt() * 10 + ones.digit().getAsInt();
-    return Optional.of(Decimal.value(digits, exponent));
+    return Optional.of(DecimalParser.value(digits, exponent));
   }
 
   private static ValueReading reading(
@@ -149,7 +149,7 @@ final class CapacitorColours implements MarkForm {
     return new ValueReading(
         new Amount(Quantity.CAPACITANCE, farads),
         tolerance.map(Tolerance::fraction),
-        volts.map(told -> new Amount(Quantity.VOLTAGE, told)).stream().toList(),
+        volts.map(result -> new Amount(Quantity.VOLTAGE, result)).stream().toList(),
         List.of(),
         why);
   }

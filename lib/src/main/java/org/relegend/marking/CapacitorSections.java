@@ -41,10 +41,10 @@ public final class CapacitorSections {
    * as sections without doubt.
    */
   public static List<CapacitorSection> of(String text) {
-    if (!Texts.fault(text).isEmpty()) {
+    if (!MarkingText.fault(text).isEmpty()) {
       return List.of();
     }
-    String plain = Texts.plain(text);
+    String plain = MarkingText.plain(text);
     Matcher slashed = SLASHED.matcher(plain);
     if (slashed.matches()) {
       String unit = slashed.group("unit");
@@ -52,7 +52,7 @@ public final class CapacitorSections {
       plain = sum + unit + " " + slashed.group("rest");
     }
     List<Section> read = read(plain);
-    return read.size() < 2 || read.size() > MOST ? List.of() : told(read);
+    return read.size() < 2 || read.size() > MOST ? List.of() : text(read);
   }
 
   /** The whole can as one reading: the sum of its sections, which are told beside it. */
@@ -116,7 +116,7 @@ public final class CapacitorSections {
         .map(number -> new Amount(Quantity.VOLTAGE, number.times(0), form));
   }
 
-  private static List<CapacitorSection> told(List<Section> read) {
+  private static List<CapacitorSection> text(List<Section> read) {
     Section end = read.get(read.size() - 1);
     List<Section> rated = read.stream().filter(each -> each.rating().isPresent()).toList();
     boolean shared =

@@ -27,7 +27,7 @@ final class ChipCode {
     if (rank < 1 || rank > members.size()) {
       return List.of();
     }
-    double ohms = Decimal.value(members.get(rank - 1), exponent(matcher.group("letter")));
+    double ohms = DecimalParser.value(members.get(rank - 1), exponent(matcher.group("letter")));
     String why = "code %s of EIA-96 (from memory): member %d of E96".formatted(text, rank);
     return List.of(
         new ValueReading(

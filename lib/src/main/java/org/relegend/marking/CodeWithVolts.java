@@ -38,7 +38,7 @@ final class CodeWithVolts implements MarkForm {
   private static final double LEAST_RUN_ON = 10;
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (!context.mayOrOpen(PartClass.CAPACITOR)) {
       return Optional.empty();
     }
@@ -72,7 +72,7 @@ final class CodeWithVolts implements MarkForm {
       }
     } else {
       ValueToken.read(text).stream()
-          .map(Candidate::amount)
+          .map(TokenMeaning::amount)
           .filter(amount -> amount.quantity() == Quantity.CAPACITANCE)
           .forEach(amount -> farads.add(amount.value()));
     }
@@ -80,7 +80,7 @@ final class CodeWithVolts implements MarkForm {
     return farads;
   }
 
-  private static Optional<Readings<ValueReading>> answer(
+  private static Optional<MarkingReadings<ValueReading>> answer(
       List<Double> farads, Matcher matcher, String letter) {
     double volts = volts(matcher);
     List<ValueReading> readings = new ArrayList<>();
@@ -95,7 +95,7 @@ final class CodeWithVolts implements MarkForm {
       String why = "value and rated volts run together (common practice)";
       readings.add(new ValueReading(amount, tolerance, List.of(rating(matcher)), List.of(), why));
     }
-    return readings.isEmpty() ? Optional.empty() : Optional.of(Readings.read(readings));
+    return readings.isEmpty() ? Optional.empty() : Optional.of(MarkingReadings.read(readings));
   }
 
   private static Amount rating(Matcher matcher) {

@@ -27,12 +27,12 @@ public final class ColourBands {
    * the one nearest the end of the body; as that is often hard to see, the bands are read from the
    * other end too.
    */
-  public static Readings<BandReading> read(List<BandColour> bands) {
+  public static MarkingReadings<BandReading> read(List<BandColour> bands) {
     if (bands.equals(List.of(BandColour.BLACK))) {
-      return Readings.read(List.of(link()));
+      return MarkingReadings.read(List.of(link()));
     }
     if (bands.size() < 3 || bands.size() > 6) {
-      return Readings.malformed(
+      return MarkingReadings.malformed(
           "%d bands: a resistor has 3 to 6, or one black band as a link.".formatted(bands.size()));
     }
     List<BandReading> readings = new ArrayList<>(oneWay(bands, false));
@@ -42,12 +42,12 @@ public final class ColourBands {
       readings.addAll(oneWay(reversed, true));
     }
     if (readings.isEmpty()) {
-      return Readings.malformed(
+      return MarkingReadings.malformed(
           "%s: from neither end do these bands make figures, a multiplier and a tolerance. Check the colours."
               .formatted(names(bands)));
     }
     readings.sort(Comparator.comparing(ColourBands::unusual));
-    return Readings.read(readings);
+    return MarkingReadings.read(readings);
   }
 
   /**
@@ -76,8 +76,8 @@ public final class ColourBands {
     }
     int exponent = (int) Math.floor(Math.log10(ohms) + 1e-9) - figures + 1;
     long digits = Math.round(ohms / Math.pow(10, exponent));
-    double told = Decimal.value(digits, exponent);
-    if (Math.abs(told - ohms) > 1e-9 * ohms) {
+    double result = DecimalParser.value(digits, exponent);
+    if (Math.abs(result - ohms) > 1e-9 * ohms) {
       throw new IllegalArgumentException(
           "%s ohms has more than the %d figures of its bands".formatted(ohms, figures));
     }
@@ -97,14 +97,14 @@ public final class ColourBands {
   }
 
   private static BandColour toleranceBand(double tolerance) {
-    return colour(each -> newest(each).filter(told -> told.fraction() == tolerance).isPresent())
+    return colour(each -> newest(each).filter(result -> result.fraction() == tolerance).isPresent())
         .orElseThrow(
             () -> new IllegalArgumentException("no colour tells a tolerance of " + tolerance));
   }
 
   /** The meaning in the newest edition, which stands last. */
-  private static Optional<BandColour.Told> newest(BandColour colour) {
-    List<BandColour.Told> meanings = colour.tolerances();
+  private static Optional<BandColour.StatedTolerance> newest(BandColour colour) {
+    List<BandColour.StatedTolerance> meanings = colour.tolerances();
     return meanings.isEmpty() ? Optional.empty() : Optional.of(meanings.get(meanings.size() - 1));
   }
 
@@ -116,20 +116,20 @@ public final class ColourBands {
       add(
           bands,
           figures,
-          new BandColour.Told(0.20, "for want of a fourth band"),
+          new BandColour.StatedTolerance(0.20, "for want of a fourth band"),
           "",
           reversed,
           readings);
       return readings;
     }
-    for (BandColour.Told told : bands.get(figures + 1).tolerances()) {
-      add(bands, figures, told, "", reversed, readings);
+    for (BandColour.StatedTolerance result : bands.get(figures + 1).tolerances()) {
+      add(bands, figures, result, "", reversed, readings);
     }
     if (count == 5 && FAILURE_RATES.contains(bands.get(4))) {
       String note = "; the fifth band taken as a failure rate, as on some vintage parts";
       bands.get(3).tolerances().stream()
-          .filter(told -> told.fraction() >= 0.05)
-          .forEach(told -> add(bands, 2, told, note, reversed, readings));
+          .filter(result -> result.fraction() >= 0.05)
+          .forEach(result -> add(bands, 2, result, note, reversed, readings));
     }
     return readings;
   }
@@ -137,7 +137,7 @@ public final class ColourBands {
   private static void add(
       List<BandColour> bands,
       int figures,
-      BandColour.Told told,
+      BandColour.StatedTolerance result,
       String note,
       boolean reversed,
       List<BandReading> into) {
@@ -153,10 +153,14 @@ public final class ColourBands {
     if (bands.get(0) == BandColour.BLACK || (sixth && coefficient.isEmpty())) {
       return;
     }
-    double ohms = Decimal.value(digits, bands.get(figures).exponent());
+    double ohms = DecimalParser.value(digits, bands.get(figures).exponent());
     String why =
-        (reversed ? "from the other end: " : "") + names(bands) + ", tolerance " + told.by() + note;
-    Tolerance tolerance = Tolerance.fraction(told.fraction());
+        (reversed ? "from the other end: " : "")
+            + names(bands)
+            + ", tolerance "
+            + result.by()
+            + note;
+    Tolerance tolerance = Tolerance.fraction(result.fraction());
     ValueReading value =
         new ValueReading(
             new Amount(Quantity.RESISTANCE, ohms),

@@ -15,83 +15,83 @@ public final class ComponentValues {
   private ComponentValues() {}
 
   /** Every reading, when nothing is known about the part. */
-  public static Readings<ValueReading> read(String text) {
+  public static MarkingReadings<ValueReading> read(String text) {
     return read(text, MarkContext.NOTHING);
   }
 
   /** Every reading, for a part whose value is of this quantity. */
-  public static Readings<ValueReading> read(String text, Quantity expected) {
+  public static MarkingReadings<ValueReading> read(String text, Quantity expected) {
     return read(text, MarkContext.of(expected));
   }
 
   /** Every reading, for a part of this class. */
-  public static Readings<ValueReading> read(String text, PartClass part) {
+  public static MarkingReadings<ValueReading> read(String text, PartClass part) {
     return read(text, MarkContext.of(part));
   }
 
-  private static Readings<ValueReading> read(String raw, MarkContext context) {
-    String fault = Texts.fault(raw);
+  private static MarkingReadings<ValueReading> read(String raw, MarkContext context) {
+    String fault = MarkingText.fault(raw);
     if (!fault.isEmpty()) {
-      return Readings.malformed(fault);
+      return MarkingReadings.malformed(fault);
     }
-    String text = Texts.plain(raw);
+    String text = MarkingText.plain(raw);
     return text.isEmpty()
-        ? Readings.noValue("No value is written.")
+        ? MarkingReadings.noValue("No value is written.")
         : MarkForms.read(text, context)
             .map(read -> checked(text, read, context))
             .orElseGet(() -> plain(text, context));
   }
 
   /** What a form read, which may be of another quantity than is expected. */
-  private static Readings<ValueReading> checked(
-      String text, Readings<ValueReading> read, MarkContext context) {
-    return read.outcome() == Readings.Outcome.READ
+  private static MarkingReadings<ValueReading> checked(
+      String text, MarkingReadings<ValueReading> read, MarkContext context) {
+    return read.outcome() == MarkingReadings.Outcome.READ
         ? answered(text, read.readings(), context.quantity())
         : read;
   }
 
   /** Colours, or a value with its ratings. */
-  private static Readings<ValueReading> plain(String text, MarkContext context) {
+  private static MarkingReadings<ValueReading> plain(String text, MarkContext context) {
     List<BandColour> colours = BandColour.list(text);
     if (colours.isEmpty()) {
       return written(text, context);
     }
-    Readings<BandReading> bands = ColourBands.read(colours);
+    MarkingReadings<BandReading> bands = ColourBands.read(colours);
     if (bands.readings().isEmpty()) {
-      return Readings.malformed(bands.reason());
+      return MarkingReadings.malformed(bands.reason());
     }
     List<ValueReading> readings = bands.readings().stream().map(BandReading::value).toList();
     return answered(text, readings, context.quantity());
   }
 
-  private static Readings<ValueReading> written(String text, MarkContext context) {
-    Readings<ValueReading> plain = ValueParts.of(text, context.quantity()).readings();
+  private static MarkingReadings<ValueReading> written(String text, MarkContext context) {
+    MarkingReadings<ValueReading> plain = ValueParts.of(text, context.quantity()).readings();
     List<ValueReading> chip = ChipCode.readings(text, context);
     if (chip.isEmpty()) {
       return plain;
     }
     List<ValueReading> all = new ArrayList<>();
-    if (plain.outcome() == Readings.Outcome.READ) {
+    if (plain.outcome() == MarkingReadings.Outcome.READ) {
       all.addAll(plain.readings());
     }
     all.addAll(chip);
-    return Readings.read(all);
+    return MarkingReadings.read(all);
   }
 
   /** The readings, told apart by whether they are of the expected quantity. */
-  static Readings<ValueReading> answered(
+  static MarkingReadings<ValueReading> answered(
       String text, List<ValueReading> readings, Optional<Quantity> expected) {
     Quantity found = readings.get(0).amount().quantity();
     if (expected.isEmpty() || expected.get() == found) {
-      return Readings.read(readings);
+      return MarkingReadings.read(readings);
     }
     String reason =
         "%s reads as %s (%s), where %s is expected. Correct the value or the kind of the part."
             .formatted(
-                Texts.quoted(text),
+                MarkingText.quoted(text),
                 readings.get(0).amount().text(),
                 found.label(),
                 expected.get().label());
-    return Readings.other(readings, reason);
+    return MarkingReadings.other(readings, reason);
   }
 }

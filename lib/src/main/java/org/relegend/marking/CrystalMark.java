@@ -22,7 +22,7 @@ final class CrystalMark implements MarkForm {
   private static final double LOWEST = 1e3;
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (!context.may(PartClass.CRYSTAL)) {
       return Optional.empty();
     }
@@ -34,7 +34,7 @@ final class CrystalMark implements MarkForm {
     return Numeral.at(text, 0).filter(number -> number.all(text)).map(CrystalMark::bare);
   }
 
-  private static Readings<ValueReading> bare(Numeral number) {
+  private static MarkingReadings<ValueReading> bare(Numeral number) {
     List<ValueReading> readings = new ArrayList<>();
     int[] exponents =
         number.wholeOnly() && number.digits() >= 1000 ? new int[] {0, 3} : new int[] {6, 3};
@@ -48,7 +48,8 @@ final class CrystalMark implements MarkForm {
       }
     }
     return readings.isEmpty()
-        ? Readings.malformed("No crystal has such a number. Write its unit: 32.768 kHz, 4 MHz.")
-        : Readings.read(readings);
+        ? MarkingReadings.malformed(
+            "No crystal has such a number. Write its unit: 32.768 kHz, 4 MHz.")
+        : MarkingReadings.read(readings);
   }
 }

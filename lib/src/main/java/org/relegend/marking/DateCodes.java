@@ -56,19 +56,19 @@ public final class DateCodes {
   private DateCodes() {}
 
   /** Every reading in the hundred years of {@link YearRange#ANY}. */
-  public static Readings<DateReading> read(String text) {
+  public static MarkingReadings<DateReading> read(String text) {
     return read(text, YearRange.ANY);
   }
 
   /** Every reading in these years, earliest first within each way to read the code. */
-  public static Readings<DateReading> read(String text, YearRange years) {
-    String fault = Texts.fault(text);
+  public static MarkingReadings<DateReading> read(String text, YearRange years) {
+    String fault = MarkingText.fault(text);
     if (!fault.isEmpty()) {
-      return Readings.malformed(fault);
+      return MarkingReadings.malformed(fault);
     }
-    String code = Texts.plain(text);
+    String code = MarkingText.plain(text);
     if (code.isEmpty()) {
-      return Readings.noValue("No date code is written.");
+      return MarkingReadings.noValue("No date code is written.");
     }
     List<DateReading> readings = new ArrayList<>();
     boolean shaped = false;
@@ -81,10 +81,10 @@ public final class DateCodes {
     }
     readings.addAll(MonthCodes.readings(code, years));
     if (!readings.isEmpty()) {
-      return Readings.read(readings);
+      return MarkingReadings.read(readings);
     }
-    return Readings.malformed(
-        Texts.quoted(code) + (shaped ? outside(years) : " is no date code. " + HINT));
+    return MarkingReadings.malformed(
+        MarkingText.quoted(code) + (shaped ? outside(years) : " is no date code. " + HINT));
   }
 
   private static String outside(YearRange years) {

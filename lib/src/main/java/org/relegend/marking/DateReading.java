@@ -51,8 +51,8 @@ public record DateReading(
   /** The days of that week or month; empty if the year has no such week. */
   public Optional<DateSpan> days() {
     return month
-        .map(told -> YearMonth.of(year, told))
-        .map(told -> new DateSpan(told.atDay(1), told.atEndOfMonth()))
+        .map(result -> YearMonth.of(year, result))
+        .map(result -> new DateSpan(result.atDay(1), result.atEndOfMonth()))
         .or(() -> monday.map(first -> new DateSpan(first, first.plusDays(6))));
   }
 

@@ -19,8 +19,8 @@ final class DigitCode {
   private DigitCode() {}
 
   /** Each meaning of digits with nothing behind them. */
-  static List<Candidate> alone(Numeral number) {
-    List<Candidate> found = new ArrayList<>();
+  static List<TokenMeaning> alone(Numeral number) {
+    List<TokenMeaning> found = new ArrayList<>();
     found.add(plain(number, Quantity.RESISTANCE, 0, false));
     chipResistor(number, false, found);
     capacitor(number, false, found);
@@ -46,26 +46,26 @@ final class DigitCode {
    *
    * @param expected whether they count only where their quantity is expected
    */
-  static List<Candidate> withLetter(Numeral number, ToleranceLetter letter, boolean expected) {
-    List<Candidate> plain = new ArrayList<>();
+  static List<TokenMeaning> withLetter(Numeral number, ToleranceLetter letter, boolean expected) {
+    List<TokenMeaning> plain = new ArrayList<>();
     capacitor(number, expected, plain);
     chipResistor(number, true, plain);
     if (threeDigits(number)) {
       plain.add(code(number, Quantity.INDUCTANCE, MICRO, true));
     }
     plain.add(plain(number, Quantity.INDUCTANCE, MICRO, true));
-    List<Candidate> found = new ArrayList<>();
-    plain.forEach(candidate -> Candidate.withLetter(candidate, letter, found));
+    List<TokenMeaning> found = new ArrayList<>();
+    plain.forEach(candidate -> TokenMeaning.withLetter(candidate, letter, found));
     return found;
   }
 
-  private static void chipResistor(Numeral number, boolean expected, List<Candidate> into) {
+  private static void chipResistor(Numeral number, boolean expected, List<TokenMeaning> into) {
     if (number.wholeOnly() && number.digits() > 0 && (threeDigits(number) || fourDigits(number))) {
       into.add(code(number, Quantity.RESISTANCE, 0, expected));
     }
   }
 
-  private static void capacitor(Numeral number, boolean expected, List<Candidate> into) {
+  private static void capacitor(Numeral number, boolean expected, List<TokenMeaning> into) {
     if (threeDigits(number)) {
       into.add(code(number, Quantity.CAPACITANCE, PICO, expected));
     }
@@ -88,7 +88,7 @@ final class DigitCode {
     return number.digits() > 0 && number.times(0) < 1;
   }
 
-  private static Candidate plain(
+  private static TokenMeaning plain(
       Numeral number, Quantity quantity, int exponent, boolean expected) {
     Amount amount = new Amount(quantity, number.times(exponent));
     String unit =
@@ -99,15 +99,16 @@ final class DigitCode {
           default -> "";
         };
     String why = "a plain number, taken in " + unit + quantity.unit() + " (common practice)";
-    return new Candidate(amount, Optional.empty(), expected, why);
+    return new TokenMeaning(amount, Optional.empty(), expected, why);
   }
 
   /** The last digit counts the zeros, from the unit that the exponent tells. */
-  private static Candidate code(Numeral number, Quantity quantity, int exponent, boolean expected) {
+  private static TokenMeaning code(
+      Numeral number, Quantity quantity, int exponent, boolean expected) {
     int last = (int) (number.digits() % 10);
     // on capacitors 8 and 9 stand for 0.01 and 0.1 (EIA, from memory)
     int zeros = quantity == Quantity.CAPACITANCE && last >= 8 ? last - 10 : last;
-    double value = Decimal.value(number.digits() / 10, zeros + exponent);
+    double value = DecimalParser.value(number.digits() / 10, zeros + exponent);
     String unit =
         switch (quantity) {
           case CAPACITANCE -> "capacitor code in pF";
@@ -115,6 +116,6 @@ final class DigitCode {
           default -> "chip resistor code in Ω (common practice)";
         };
     String why = unit + ": the last digit counts the zeros";
-    return new Candidate(new Amount(quantity, value), Optional.empty(), expected, why);
+    return new TokenMeaning(new Amount(quantity, value), Optional.empty(), expected, why);
   }
 }

@@ -37,7 +37,7 @@ final class FuseMark implements MarkForm {
   private static final double MOST_AMPERES_BARE = 32;
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (!context.mayOrOpen(PartClass.FUSE)) {
       return Optional.empty();
     }
@@ -45,12 +45,13 @@ final class FuseMark implements MarkForm {
     boolean fuse = matcher.matches() && (!context.open() || sure(matcher));
     List<ValueReading> readings = fuse ? readings(matcher) : List.of();
     if (!readings.isEmpty()) {
-      return Optional.of(Readings.read(readings));
+      return Optional.of(MarkingReadings.read(readings));
     }
     if (context.may(PartClass.FUSE) && FRACTION.matcher(text).matches()) {
       return Optional.of(
-          Readings.malformed(
-              Texts.quoted(text) + " tells no current. Write it like 1/2A, T1.6A 250V or F500mA."));
+          MarkingReadings.malformed(
+              MarkingText.quoted(text)
+                  + " tells no current. Write it like 1/2A, T1.6A 250V or F500mA."));
     }
     return Optional.empty();
   }

@@ -9,7 +9,7 @@ interface MarkForm {
    * What the text says in this form; empty where it isn't written so. A text that sets out in this
    * form and fails is answered, as malformed.
    *
-   * @param text that has been through {@link Texts#plain}, not empty
+   * @param text that has been through {@link MarkingText#plain}, not empty
    */
-  Optional<Readings<ValueReading>> read(String text, MarkContext context);
+  Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context);
 }

@@ -29,9 +29,9 @@ final class MarkForms {
   private MarkForms() {}
 
   /** What the first form that the text is written in says. */
-  static Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  static Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     for (MarkForm form : FORMS) {
-      Optional<Readings<ValueReading>> answer = form.read(text, context);
+      Optional<MarkingReadings<ValueReading>> answer = form.read(text, context);
       if (answer.isPresent()) {
         return answer;
       }
@@ -40,9 +40,10 @@ final class MarkForms {
   }
 
   /** Several sections in one can; a capacitor's alone, since "2x10k" is no can. */
-  private static Optional<Readings<ValueReading>> sections(String text, MarkContext context) {
+  private static Optional<MarkingReadings<ValueReading>> sections(
+      String text, MarkContext context) {
     return context.may(PartClass.CAPACITOR)
-        ? CapacitorSections.reading(text).map(can -> Readings.read(List.of(can)))
+        ? CapacitorSections.reading(text).map(can -> MarkingReadings.read(List.of(can)))
         : Optional.empty();
   }
 }

@@ -65,14 +65,14 @@ final class MilitaryStyle implements MarkForm {
   }
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (text.length() < 9 || text.length() > 13) {
       return Optional.empty();
     }
     for (Style style : STYLES) {
       Matcher matcher = style.pattern().matcher(text);
       if (matcher.matches()) {
-        return reading(style, matcher).map(each -> Readings.read(List.of(each)));
+        return reading(style, matcher).map(each -> MarkingReadings.read(List.of(each)));
       }
     }
     return Optional.empty();
@@ -97,10 +97,11 @@ final class MilitaryStyle implements MarkForm {
     int point = code.indexOf('R');
     if (point >= 0) {
       long digits = Long.parseLong(code.replace("R", ""));
-      return Decimal.value(digits, unit - (code.length() - 1 - point));
+      return DecimalParser.value(digits, unit - (code.length() - 1 - point));
     }
     int last = code.length() - 1;
-    return Decimal.value(Long.parseLong(code.substring(0, last)), unit + code.charAt(last) - '0');
+    return DecimalParser.value(
+        Long.parseLong(code.substring(0, last)), unit + code.charAt(last) - '0');
   }
 
   private static List<Amount> ratings(Matcher matcher) {
@@ -112,7 +113,7 @@ final class MilitaryStyle implements MarkForm {
     }
     Map<String, Double> table = style.startsWith("CSR") ? TANTALUM_VOLTS : MICA_VOLTS;
     return Optional.ofNullable(table.get(volts)).stream()
-        .map(told -> new Amount(Quantity.VOLTAGE, told))
+        .map(result -> new Amount(Quantity.VOLTAGE, result))
         .toList();
   }
 

@@ -83,7 +83,7 @@ record Numeral(
 
   /** The number times ten to the exponent. */
   double times(int exponent) {
-    return Decimal.value(digits, exponent - places);
+    return DecimalParser.value(digits, exponent - places);
   }
 
   private static int firstMark(String text, int start) {

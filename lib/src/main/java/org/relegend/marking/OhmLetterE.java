@@ -19,7 +19,7 @@ final class OhmLetterE implements MarkForm {
       Pattern.compile("(?<digits>[1-9][0-9]{0,3})[eE](?<power>[0-9]|10)");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (!context.open() && context.quantity().get() != Quantity.RESISTANCE) {
       return Optional.empty();
     }
@@ -35,13 +35,13 @@ final class OhmLetterE implements MarkForm {
     Matcher power = POWER.matcher(text);
     if (power.matches()) {
       double ohms =
-          Decimal.value(
+          DecimalParser.value(
               Long.parseLong(power.group("digits")), Integer.parseInt(power.group("power")));
       String why = "E as a power of ten (common practice)";
       Amount amount = new Amount(Quantity.RESISTANCE, ohms);
       readings.add(new ValueReading(amount, Optional.empty(), List.of(), List.of(), why));
     }
     readings.addAll(ChipCode.readings(text, context));
-    return readings.isEmpty() ? Optional.empty() : Optional.of(Readings.read(readings));
+    return readings.isEmpty() ? Optional.empty() : Optional.of(MarkingReadings.read(readings));
   }
 }

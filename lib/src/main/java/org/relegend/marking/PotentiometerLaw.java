@@ -32,18 +32,18 @@ final class PotentiometerLaw implements MarkForm {
           + " logarithmic";
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (!context.may(PartClass.POTENTIOMETER)) {
       return Optional.empty();
     }
     Matcher before = BEFORE.matcher(text);
     if (before.matches()) {
-      return told(before.group("value"), before.group("law"), List.of());
+      return text(before.group("value"), before.group("law"), List.of());
     }
     Matcher behind = BEHIND.matcher(text);
     if (behind.matches() && lawBehind(behind.group("value"), context)) {
       String value = behind.group("value");
-      return told(value, behind.group("law"), asTolerance(text, context));
+      return text(value, behind.group("law"), asTolerance(text, context));
     }
     return word(text, context);
   }
@@ -63,24 +63,25 @@ final class PotentiometerLaw implements MarkForm {
             .toList();
   }
 
-  private static Optional<Readings<ValueReading>> word(String text, MarkContext context) {
+  private static Optional<MarkingReadings<ValueReading>> word(String text, MarkContext context) {
     Matcher matcher = WORD.matcher(text);
     if (!matcher.find()) {
       return Optional.empty();
     }
     String law = matcher.group();
     String rest = text.substring(0, matcher.start()) + " " + text.substring(matcher.end());
-    Readings<ValueReading> plain = ValueParts.of(rest.strip(), context.quantity()).readings();
-    return plain.outcome() == Readings.Outcome.READ
+    MarkingReadings<ValueReading> plain =
+        ValueParts.of(rest.strip(), context.quantity()).readings();
+    return plain.outcome() == MarkingReadings.Outcome.READ
         ? Optional.of(with(plain.readings(), law, List.of()))
         : Optional.empty();
   }
 
-  private static Optional<Readings<ValueReading>> told(
+  private static Optional<MarkingReadings<ValueReading>> text(
       String value, String law, List<ValueReading> more) {
-    Readings<ValueReading> plain =
+    MarkingReadings<ValueReading> plain =
         ValueParts.of(value, Optional.of(Quantity.RESISTANCE)).readings();
-    if (plain.outcome() != Readings.Outcome.READ) {
+    if (plain.outcome() != MarkingReadings.Outcome.READ) {
       return Optional.empty();
     }
     // three figures behind a letter of law are always the code: B503
@@ -90,7 +91,7 @@ final class PotentiometerLaw implements MarkForm {
     return readings.isEmpty() ? Optional.empty() : Optional.of(with(readings, law, more));
   }
 
-  private static Readings<ValueReading> with(
+  private static MarkingReadings<ValueReading> with(
       List<ValueReading> plain, String law, List<ValueReading> more) {
     List<ValueReading> readings = new ArrayList<>();
     String code = law.toUpperCase(Locale.ROOT);
@@ -100,7 +101,7 @@ final class PotentiometerLaw implements MarkForm {
       readings.add(each.with(List.of(trait), code + " is the law of a potentiometer"));
     }
     readings.addAll(more);
-    return Readings.read(readings);
+    return MarkingReadings.read(readings);
   }
 
   /** By common practice of each time and region; from memory. */

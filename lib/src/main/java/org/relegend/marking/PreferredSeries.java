@@ -72,15 +72,15 @@ public enum PreferredSeries {
       throw new IllegalArgumentException("no preferred values around " + value);
     }
     int exponent = (int) Math.floor(Math.log10(value)) - 2;
-    double below = Decimal.value(members[members.length - 1], exponent - 1);
+    double below = DecimalParser.value(members[members.length - 1], exponent - 1);
     for (int member : members) {
-      double at = Decimal.value(member, exponent);
+      double at = DecimalParser.value(member, exponent);
       if (at >= value * (1 - CLOSENESS)) {
         return between(below, value, at);
       }
       below = at;
     }
-    return between(below, value, Decimal.value(members[0], exponent + 1));
+    return between(below, value, DecimalParser.value(members[0], exponent + 1));
   }
 
   /** Wider than any unit needs, and far from where doubles lose figures. */

@@ -5,25 +5,51 @@ import java.util.Locale;
 
 /** What a number measures. Values are in the coherent SI unit named here, without a prefix. */
 public enum Quantity {
-  RESISTANCE("Ω", Prefix.MILLI, Prefix.NONE, Prefix.KILO, Prefix.MEGA, Prefix.GIGA, Prefix.TERA),
+  RESISTANCE(
+      "Ω",
+      DecimalPrefix.MILLI,
+      DecimalPrefix.NONE,
+      DecimalPrefix.KILO,
+      DecimalPrefix.MEGA,
+      DecimalPrefix.GIGA,
+      DecimalPrefix.TERA),
   /** Millifarads are left out when writing: the trade says 1000 µF (common practice). */
-  CAPACITANCE("F", Prefix.PICO, Prefix.NANO, Prefix.MICRO, Prefix.NONE),
-  INDUCTANCE("H", Prefix.NANO, Prefix.MICRO, Prefix.MILLI, Prefix.NONE),
-  VOLTAGE("V", Prefix.MICRO, Prefix.MILLI, Prefix.NONE, Prefix.KILO),
-  CURRENT("A", Prefix.PICO, Prefix.NANO, Prefix.MICRO, Prefix.MILLI, Prefix.NONE, Prefix.KILO),
-  POWER("W", Prefix.MICRO, Prefix.MILLI, Prefix.NONE, Prefix.KILO),
-  APPARENT_POWER("VA", Prefix.MILLI, Prefix.NONE, Prefix.KILO),
-  FREQUENCY("Hz", Prefix.MILLI, Prefix.NONE, Prefix.KILO, Prefix.MEGA, Prefix.GIGA),
-  TIME("s", Prefix.PICO, Prefix.NANO, Prefix.MICRO, Prefix.MILLI, Prefix.NONE),
+  CAPACITANCE("F", DecimalPrefix.PICO, DecimalPrefix.NANO, DecimalPrefix.MICRO, DecimalPrefix.NONE),
+  INDUCTANCE("H", DecimalPrefix.NANO, DecimalPrefix.MICRO, DecimalPrefix.MILLI, DecimalPrefix.NONE),
+  VOLTAGE("V", DecimalPrefix.MICRO, DecimalPrefix.MILLI, DecimalPrefix.NONE, DecimalPrefix.KILO),
+  CURRENT(
+      "A",
+      DecimalPrefix.PICO,
+      DecimalPrefix.NANO,
+      DecimalPrefix.MICRO,
+      DecimalPrefix.MILLI,
+      DecimalPrefix.NONE,
+      DecimalPrefix.KILO),
+  POWER("W", DecimalPrefix.MICRO, DecimalPrefix.MILLI, DecimalPrefix.NONE, DecimalPrefix.KILO),
+  APPARENT_POWER("VA", DecimalPrefix.MILLI, DecimalPrefix.NONE, DecimalPrefix.KILO),
+  FREQUENCY(
+      "Hz",
+      DecimalPrefix.MILLI,
+      DecimalPrefix.NONE,
+      DecimalPrefix.KILO,
+      DecimalPrefix.MEGA,
+      DecimalPrefix.GIGA),
+  TIME(
+      "s",
+      DecimalPrefix.PICO,
+      DecimalPrefix.NANO,
+      DecimalPrefix.MICRO,
+      DecimalPrefix.MILLI,
+      DecimalPrefix.NONE),
   /** A plain number: a ratio, a count, or a reading whose unit was not written. */
-  NUMBER("", Prefix.NONE);
+  NUMBER("", DecimalPrefix.NONE);
 
   private final String unit;
 
   @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of enum constants
-  private final List<Prefix> prefixes;
+  private final List<DecimalPrefix> prefixes;
 
-  Quantity(String unit, Prefix... prefixes) {
+  Quantity(String unit, DecimalPrefix... prefixes) {
     this.unit = unit;
     this.prefixes = List.of(prefixes);
   }
@@ -39,7 +65,7 @@ public enum Quantity {
   }
 
   /** The prefixes in use with this unit, from small to large. */
-  List<Prefix> prefixes() {
+  List<DecimalPrefix> prefixes() {
     return prefixes;
   }
 }

@@ -12,7 +12,7 @@ final class RatedResistor implements MarkForm {
       Pattern.compile("(?<watts>[0-9]{1,2})W ?(?<value>[0-9]*[RKkMΩ].*)");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     Matcher matcher = WATTS.matcher(text);
     if (!context.mayOrOpen(PartClass.RESISTOR) || !matcher.matches()) {
       return Optional.empty();

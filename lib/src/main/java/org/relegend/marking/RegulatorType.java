@@ -15,7 +15,7 @@ final class RegulatorType implements MarkForm {
           "(?:[A-Zuµ]{1,3})?(?<family>78|79)[LMSTH]?(?<volts>05|06|08|09|10|12|15|18|20|24)[A-Z]{0,3}");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     Matcher matcher = TYPE.matcher(text);
     if (!context.may(PartClass.REGULATOR) || !matcher.matches()) {
       return Optional.empty();
@@ -23,7 +23,7 @@ final class RegulatorType implements MarkForm {
     int volts = Integer.parseInt(matcher.group("volts"));
     int sign = matcher.group("family").equals("78") ? 1 : -1;
     return Optional.of(
-        Readings.read(
+        MarkingReadings.read(
             List.of(
                 new ValueReading(
                     new Amount(Quantity.VOLTAGE, sign * volts),

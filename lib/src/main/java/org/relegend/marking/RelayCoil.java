@@ -7,7 +7,7 @@ import java.util.Optional;
 /** Relays with the resistance of their coil beside its volts: "12V 270R" (common practice). */
 final class RelayCoil implements MarkForm {
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (!context.is(PartClass.RELAY)) {
       return Optional.empty();
     }
@@ -23,11 +23,11 @@ final class RelayCoil implements MarkForm {
     if (coils.size() != 1) {
       return Optional.empty();
     }
-    Readings<ValueReading> plain =
+    MarkingReadings<ValueReading> plain =
         ValueParts.of(String.join(" ", others), context.quantity()).readings();
-    return plain.outcome() == Readings.Outcome.READ
+    return plain.outcome() == MarkingReadings.Outcome.READ
         ? Optional.of(
-            Readings.read(
+            MarkingReadings.read(
                 plain.readings().stream().map(each -> each.withRating(coils.get(0))).toList()))
         : Optional.empty();
   }
@@ -38,7 +38,7 @@ final class RelayCoil implements MarkForm {
         ? Optional.empty()
         : ValueToken.read(token).stream()
             .filter(each -> !each.expected() && each.tolerance().isEmpty())
-            .map(Candidate::amount)
+            .map(TokenMeaning::amount)
             .filter(amount -> amount.quantity() == Quantity.RESISTANCE)
             .findFirst();
   }

@@ -14,7 +14,7 @@ final class ThermistorMark implements MarkForm {
       Pattern.compile("(?:NTC ?)?(?<ohms>[0-9]{1,3}(?:\\.[0-9])?)(?<disc>D-?[0-9]{1,2})");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     Matcher matcher = INRUSH.matcher(text);
     if (!context.is(PartClass.THERMISTOR) || !matcher.matches()) {
       return Optional.empty();
@@ -23,6 +23,6 @@ final class ThermistorMark implements MarkForm {
     String why = "ohms at 25 °C and the disc, as data sheets mark them (from memory)";
     ValueReading plain = new ValueReading(ohms, Optional.empty(), List.of(), List.of(), why);
     MarkTrait disc = MarkTrait.of("disc", matcher.group("disc"), "diameter in millimetres");
-    return Optional.of(Readings.read(List.of(plain.with(List.of(disc), ""))));
+    return Optional.of(MarkingReadings.read(List.of(plain.with(List.of(disc), ""))));
   }
 }

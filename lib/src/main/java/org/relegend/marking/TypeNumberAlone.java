@@ -18,7 +18,7 @@ final class TypeNumberAlone implements MarkForm {
   private static final Pattern DESIGNATOR = Pattern.compile("[RCLFDQ][0-9]{1,4}");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (context.open() && REGULATOR.matcher(text).matches()) {
       return none(
           text,
@@ -36,7 +36,7 @@ final class TypeNumberAlone implements MarkForm {
     return Optional.empty();
   }
 
-  private static Optional<Readings<ValueReading>> none(String text, String why) {
-    return Optional.of(Readings.noValue(Texts.quoted(text) + " " + why));
+  private static Optional<MarkingReadings<ValueReading>> none(String text, String why) {
+    return Optional.of(MarkingReadings.noValue(MarkingText.quoted(text) + " " + why));
   }
 }

@@ -18,28 +18,29 @@ public final class TypedAmounts {
   private TypedAmounts() {}
 
   /** Every reading; a number without unit is an amount of {@link Quantity#NUMBER}. */
-  public static Readings<Amount> read(String text) {
+  public static MarkingReadings<Amount> read(String text) {
     return read(text, Quantity.NUMBER);
   }
 
   /** Every reading; a number without unit is of the assumed quantity. */
-  public static Readings<Amount> read(String text, Quantity assumed) {
-    String fault = Texts.fault(text);
+  public static MarkingReadings<Amount> read(String text, Quantity assumed) {
+    String fault = MarkingText.fault(text);
     if (!fault.isEmpty()) {
-      return Readings.malformed(fault);
+      return MarkingReadings.malformed(fault);
     }
-    String plain = Texts.plain(text);
+    String plain = MarkingText.plain(text);
     if (plain.isEmpty()) {
-      return Readings.noValue("No reading is typed.");
+      return MarkingReadings.noValue("No reading is typed.");
     }
     List<Amount> all = amounts(plain, assumed);
     if (all.isEmpty()) {
-      return Readings.malformed(Texts.quoted(plain) + " is no reading. " + hint(assumed));
+      return MarkingReadings.malformed(
+          MarkingText.quoted(plain) + " is no reading. " + hint(assumed));
     }
     Quantity found = all.get(0).quantity();
     return assumed == Quantity.NUMBER || assumed == found
-        ? Readings.read(all)
-        : Readings.other(all, other(plain, found, assumed));
+        ? MarkingReadings.read(all)
+        : MarkingReadings.other(all, other(plain, found, assumed));
   }
 
   /**
@@ -59,7 +60,7 @@ public final class TypedAmounts {
 
   private static String other(String text, Quantity found, Quantity assumed) {
     return "%s tells %s, where %s is expected. Change the unit or the quantity."
-        .formatted(Texts.quoted(text), found.label(), assumed.label());
+        .formatted(MarkingText.quoted(text), found.label(), assumed.label());
   }
 
   private static List<Amount> amounts(String text, Quantity assumed) {
@@ -103,13 +104,13 @@ public final class TypedAmounts {
   private static void united(
       String rest, Numeral number, int power, Quantity assumed, List<Amount> into) {
     String letters = rest.replace(" ", "");
-    for (Prefix prefix : Prefix.values()) {
+    for (DecimalPrefix prefix : DecimalPrefix.values()) {
       if (prefix.named(letters)) {
         into.add(new Amount(assumed, number.times(power + prefix.exponent)));
         return;
       }
     }
-    for (Unit unit : Unit.of(letters)) {
+    for (UnitOfMeasure unit : UnitOfMeasure.of(letters)) {
       if (unit.remark().isEmpty() && !unit.expected()) {
         double value = number.times(power + unit.exponent());
         into.add(new Amount(unit.quantity(), value, unit.waveform()));

@@ -14,9 +14,9 @@ final class ValueParts {
    *
    * @param bare a number without unit, prefix or letter
    */
-  private record Piece(String token, boolean bare, List<Candidate> meanings) {
+  private record Piece(String token, boolean bare, List<TokenMeaning> meanings) {
     boolean means(Quantity quantity) {
-      for (Candidate each : meanings) {
+      for (TokenMeaning each : meanings) {
         if (each.amount().quantity() == quantity) {
           return true;
         }
@@ -25,7 +25,7 @@ final class ValueParts {
     }
 
     Optional<Amount> rating() {
-      for (Candidate each : meanings) {
+      for (TokenMeaning each : meanings) {
         if (!bare && rates(each.amount().quantity())) {
           return Optional.of(each.amount());
         }
@@ -122,9 +122,9 @@ final class ValueParts {
   }
 
   private void sort(String token) {
-    Optional<Tolerance> told = ToleranceText.read(token);
-    if (told.isPresent() && tolerance.isEmpty()) {
-      tolerance = told;
+    Optional<Tolerance> result = ToleranceText.read(token);
+    if (result.isPresent() && tolerance.isEmpty()) {
+      tolerance = result;
     } else if (!waveform(token)) {
       value(token);
     }
@@ -133,7 +133,7 @@ final class ValueParts {
   private void value(String token) {
     boolean bare = Numeral.at(token, 0).map(number -> number.all(token)).orElse(false);
     boolean aside = jedec(token) || (bare && aside(token)) || temperature(token);
-    List<Candidate> meanings = aside ? List.of() : meanings(token);
+    List<TokenMeaning> meanings = aside ? List.of() : meanings(token);
     if (!meanings.isEmpty()) {
       values.add(new Piece(token, bare, meanings));
     } else if (ValueToken.startsNumber(token) && !aside && !nameLike(token)) {
@@ -143,9 +143,9 @@ final class ValueParts {
     }
   }
 
-  private List<Candidate> meanings(String token) {
-    List<Candidate> meanings = new ArrayList<>();
-    for (Candidate each : ValueToken.read(token)) {
+  private List<TokenMeaning> meanings(String token) {
+    List<TokenMeaning> meanings = new ArrayList<>();
+    for (TokenMeaning each : ValueToken.read(token)) {
       if (!each.expected() || expects(each.amount().quantity())) {
         meanings.add(each);
       }
@@ -177,13 +177,13 @@ final class ValueParts {
     if (!last.means(Quantity.VOLTAGE) && !last.means(Quantity.CURRENT)) {
       return false;
     }
-    List<Candidate> waved = new ArrayList<>();
-    for (Candidate each : last.meanings()) {
+    List<TokenMeaning> waved = new ArrayList<>();
+    for (TokenMeaning each : last.meanings()) {
       Amount amount = each.amount();
       if (amount.quantity() == Quantity.VOLTAGE || amount.quantity() == Quantity.CURRENT) {
         Waveform form = ac ? Waveform.AC : Waveform.DC;
-        Amount told = new Amount(amount.quantity(), amount.value(), form);
-        waved.add(new Candidate(told, each.tolerance(), each.expected(), each.why()));
+        Amount result = new Amount(amount.quantity(), amount.value(), form);
+        waved.add(new TokenMeaning(result, each.tolerance(), each.expected(), each.why()));
       }
     }
     values.set(values.size() - 1, new Piece(last.token(), last.bare(), waved));
@@ -219,22 +219,23 @@ final class ValueParts {
     return token.indexOf('-') > 0 || (upper && letterThenDigit);
   }
 
-  Readings<ValueReading> readings() {
+  MarkingReadings<ValueReading> readings() {
     Optional<Piece> main = main();
     boolean asked = main.isPresent() && expected.map(main.get()::means).orElse(true);
     if (!asked && !failed.isEmpty()) {
-      return Readings.malformed(
-          Texts.quoted(failed.get(0))
+      return MarkingReadings.malformed(
+          MarkingText.quoted(failed.get(0))
               + " does not read as a value. Write it like 4k7, 4.7k, 0R47, 100n, 104K or 220u 25V.");
     }
     if (main.isPresent() && main.get().bare() && doubtful()) {
-      return Readings.noValue(
+      return MarkingReadings.noValue(
           "%s: a bare number beside %s isn't taken for a value. Write its unit."
-              .formatted(Texts.quoted(text), failed.isEmpty() ? "such words" : failed.get(0)));
+              .formatted(
+                  MarkingText.quoted(text), failed.isEmpty() ? "such words" : failed.get(0)));
     }
     if (main.isEmpty() || (main.get().bare() && !asked)) {
-      return Readings.noValue(
-          "No value in %s: it reads as a description.".formatted(Texts.quoted(text)));
+      return MarkingReadings.noValue(
+          "No value in %s: it reads as a description.".formatted(MarkingText.quoted(text)));
     }
     words.addAll(failed);
     return ComponentValues.answered(text, readings(main.get()), expected);
@@ -270,7 +271,7 @@ final class ValueParts {
   }
 
   private List<ValueReading> readings(Piece main) {
-    List<Candidate> chosen = new ArrayList<>(wanted(main));
+    List<TokenMeaning> chosen = new ArrayList<>(wanted(main));
     List<Amount> ratings = new ArrayList<>();
     boolean several = false;
     Quantity quantity = chosen.get(0).amount().quantity();
@@ -288,19 +289,19 @@ final class ValueParts {
       }
     }
     List<ValueReading> readings = new ArrayList<>();
-    for (Candidate candidate : chosen) {
+    for (TokenMeaning candidate : chosen) {
       readings.add(reading(candidate, ratings, several));
     }
     return readings;
   }
 
   /** The meanings of the expected quantity, or all where none is expected or none is met. */
-  private List<Candidate> wanted(Piece piece) {
+  private List<TokenMeaning> wanted(Piece piece) {
     if (expected.isEmpty() || !piece.means(expected.get())) {
       return piece.meanings();
     }
-    List<Candidate> wanted = new ArrayList<>();
-    for (Candidate each : piece.meanings()) {
+    List<TokenMeaning> wanted = new ArrayList<>();
+    for (TokenMeaning each : piece.meanings()) {
       if (expects(each.amount().quantity())) {
         wanted.add(each);
       }
@@ -308,15 +309,15 @@ final class ValueParts {
     return wanted;
   }
 
-  private ValueReading reading(Candidate candidate, List<Amount> ratings, boolean several) {
+  private ValueReading reading(TokenMeaning candidate, List<Amount> ratings, boolean several) {
     String why = candidate.why() + (several ? "; one of several values in the text" : "");
     if (tolerance.isPresent()
         && candidate.tolerance().isPresent()
         && !tolerance.equals(candidate.tolerance())) {
       why += ", but " + tolerance.get().text() + " is written out and taken";
     }
-    Optional<Tolerance> told = tolerance.or(candidate::tolerance);
-    return new ValueReading(candidate.amount(), told, ratings, words, why);
+    Optional<Tolerance> result = tolerance.or(candidate::tolerance);
+    return new ValueReading(candidate.amount(), result, ratings, words, why);
   }
 
   private static boolean rates(Quantity quantity) {

@@ -57,8 +57,8 @@ public record ValueReading(
   ValueReading with(List<MarkTrait> more, String rule) {
     List<MarkTrait> all = new ArrayList<>(traits);
     all.addAll(more);
-    String told = rule.isEmpty() ? why : why + "; " + rule;
-    return new ValueReading(amount, tolerance, ratings, words, told, sections, all);
+    String text = rule.isEmpty() ? why : why + "; " + rule;
+    return new ValueReading(amount, tolerance, ratings, words, text, sections, all);
   }
 
   /** The first rating of this quantity, in its unit: volts, amperes, watts. */

@@ -12,7 +12,7 @@ final class ValueText {
 
   private ValueText() {}
 
-  /** The tokens of a text that has been through {@link Texts#plain}. */
+  /** The tokens of a text that has been through {@link MarkingText#plain}. */
   static List<String> tokens(String text) {
     List<String> tokens = new ArrayList<>();
     int start = 0;
@@ -100,11 +100,11 @@ final class ValueText {
     if (OHMS.contains(token)) {
       return true; // 4k7 Ω
     }
-    if (Unit.of(token).isEmpty()) {
+    if (UnitOfMeasure.of(token).isEmpty()) {
       return false;
     }
     char end = before.charAt(before.length() - 1);
-    boolean prefixed = "pnuµm".indexOf(end) >= 0 && !Unit.of(end + token).isEmpty();
+    boolean prefixed = "pnuµm".indexOf(end) >= 0 && !UnitOfMeasure.of(end + token).isEmpty();
     return prefixed || allNumber(before);
   }
 

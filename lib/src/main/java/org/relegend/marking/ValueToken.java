@@ -17,14 +17,14 @@ final class ValueToken {
   private static final long MOST_IN_FREQUENCY = 999_999;
 
   private final String token;
-  private final List<Candidate> found = new ArrayList<>();
+  private final List<TokenMeaning> found = new ArrayList<>();
 
   private ValueToken(String token) {
     this.token = token;
   }
 
   /** Every meaning of the token, likeliest first; none if it is no value. */
-  static List<Candidate> read(String token) {
+  static List<TokenMeaning> read(String token) {
     ValueToken reader = new ValueToken(token);
     if (startsNumber(token)) {
       reader.number(afterCount(token));
@@ -85,7 +85,7 @@ final class ValueToken {
       String unit = rest.substring(below.get().end());
       if (unit.equals("W") || unit.equals("w")) {
         Amount watts = new Amount(Quantity.POWER, (double) above.digits() / below.get().digits());
-        found.add(new Candidate(watts, Optional.empty(), false, "a fraction of a watt"));
+        found.add(new TokenMeaning(watts, Optional.empty(), false, "a fraction of a watt"));
       }
     }
   }
@@ -100,16 +100,16 @@ final class ValueToken {
     String tail = rest.substring(joined.get().end());
     String rule = "VAWFH".contains(point) ? "common practice" : "IEC 60062";
     String why = point + " in place of the point (" + rule + ")";
-    for (Unit unit : Unit.of(point)) {
+    for (UnitOfMeasure unit : UnitOfMeasure.of(point)) {
       if (joined.get().digits() <= MOST_IN_CODE || unit.quantity() == Quantity.FREQUENCY) {
         double value = joined.get().times(unit.exponent());
-        tailed(Candidate.of(unit, value, remarked(why, unit)), unit, point, tail);
+        tailed(TokenMeaning.of(unit, value, remarked(why, unit)), unit, point, tail);
       }
     }
   }
 
   /** What may follow the figures: nothing, the unit (4k7Ω, 4u7H) or a tolerance letter (4R7J). */
-  private void tailed(Candidate plain, Unit unit, String point, String tail) {
+  private void tailed(TokenMeaning plain, UnitOfMeasure unit, String point, String tail) {
     boolean r = point.equalsIgnoreCase("R");
     boolean named = !(r && tail.equalsIgnoreCase(point)) && names(r ? tail : point + tail, unit);
     if (tail.isEmpty() || named) {
@@ -118,12 +118,12 @@ final class ValueToken {
     boolean henries = named && unit.quantity() == Quantity.INDUCTANCE;
     if (tail.length() == 1 && !henries) {
       ToleranceLetter.of(tail.charAt(0))
-          .ifPresent(letter -> Candidate.withLetter(plain, letter, found));
+          .ifPresent(letter -> TokenMeaning.withLetter(plain, letter, found));
     }
   }
 
-  private static boolean names(String letters, Unit unit) {
-    for (Unit named : Unit.of(letters)) {
+  private static boolean names(String letters, UnitOfMeasure unit) {
+    for (UnitOfMeasure named : UnitOfMeasure.of(letters)) {
       if (named.quantity() == unit.quantity() && named.exponent() == unit.exponent()) {
         return true;
       }
@@ -132,7 +132,7 @@ final class ValueToken {
   }
 
   private void suffixed(Numeral number, String rest, String note) {
-    List<Unit> units = Unit.of(rest);
+    List<UnitOfMeasure> units = UnitOfMeasure.of(rest);
     Optional<ToleranceLetter> letter =
         rest.length() == 1 ? ToleranceLetter.of(rest.charAt(0)) : Optional.empty();
     boolean code = letter.isPresent() && number.wholeOnly() && number.figures() == 3;
@@ -140,7 +140,7 @@ final class ValueToken {
     boolean codeFirst = code && (rest.equals("M") || rest.equals("F"));
     boolean ohms = false;
     boolean henries = false;
-    for (Unit unit : units) {
+    for (UnitOfMeasure unit : units) {
       ohms |= unit.quantity() == Quantity.RESISTANCE;
       henries |= unit.quantity() == Quantity.INDUCTANCE;
       if (!codeFirst || unit.quantity() != Quantity.CAPACITANCE) {
@@ -151,7 +151,7 @@ final class ValueToken {
       // 221B is rather a house number: on a part of unknown kind only the usual letters count
       boolean usual = "JKMZ".contains(rest);
       boolean open = usual && (units.isEmpty() || (code && (rest.equals("K") || rest.equals("M"))));
-      for (Candidate each : DigitCode.withLetter(number, letter.get(), !open)) {
+      for (TokenMeaning each : DigitCode.withLetter(number, letter.get(), !open)) {
         // 470K is 470 kΩ; only where the letter is no prefix of ohms is 470J a chip resistor
         Quantity quantity = each.amount().quantity();
         boolean prefixed =
@@ -161,7 +161,7 @@ final class ValueToken {
         }
       }
     }
-    for (Unit unit : units) {
+    for (UnitOfMeasure unit : units) {
       if (codeFirst && unit.quantity() == Quantity.CAPACITANCE) {
         add(unit, number, note);
       }
@@ -174,14 +174,14 @@ final class ValueToken {
   /** "27KK", "100nJ", and fuses written "500mAT". */
   private void unitAndLetter(Numeral number, String rest) {
     char last = rest.charAt(rest.length() - 1);
-    List<Unit> units = Unit.of(rest.substring(0, rest.length() - 1));
+    List<UnitOfMeasure> units = UnitOfMeasure.of(rest.substring(0, rest.length() - 1));
     Optional<ToleranceLetter> letter = ToleranceLetter.of(last);
-    for (Unit unit : units) {
-      Candidate plain = Candidate.of(unit, number.times(unit.exponent()), unitWhy(unit));
+    for (UnitOfMeasure unit : units) {
+      TokenMeaning plain = TokenMeaning.of(unit, number.times(unit.exponent()), unitWhy(unit));
       if (unit.quantity() == Quantity.CURRENT && (last == 'T' || last == 'F')) {
         found.add(plain);
       } else if (letter.isPresent()) {
-        Candidate.withLetter(plain, letter.get(), found);
+        TokenMeaning.withLetter(plain, letter.get(), found);
       }
     }
   }
@@ -203,14 +203,14 @@ final class ValueToken {
     }
     ValueToken behind = new ValueToken(token.substring(digits));
     behind.number(0);
-    for (Candidate each : behind.found) {
+    for (TokenMeaning each : behind.found) {
       fuse(letters, each);
       taper(letters, each);
     }
   }
 
   /** The blowing speed of IEC 60127 before the current: T100mA, F2A. */
-  private void fuse(String letters, Candidate candidate) {
+  private void fuse(String letters, TokenMeaning candidate) {
     if (candidate.amount().quantity() == Quantity.CURRENT
         && !candidate.expected()
         && List.of("FF", "F", "M", "T", "TT").contains(letters)) {
@@ -219,7 +219,7 @@ final class ValueToken {
   }
 
   /** The taper letter of a potentiometer: B100K (common practice). */
-  private void taper(String letters, Candidate candidate) {
+  private void taper(String letters, TokenMeaning candidate) {
     if (candidate.amount().quantity() == Quantity.RESISTANCE
         && candidate.tolerance().isEmpty()
         && !Numeral.digit(token, token.length() - 1)
@@ -228,30 +228,30 @@ final class ValueToken {
     }
   }
 
-  private void add(Unit unit, Numeral number, String note) {
-    add(Candidate.of(unit, number.times(unit.exponent()), unitWhy(unit)), note);
+  private void add(UnitOfMeasure unit, Numeral number, String note) {
+    add(TokenMeaning.of(unit, number.times(unit.exponent()), unitWhy(unit)), note);
   }
 
-  private void add(Candidate candidate, String note) {
+  private void add(TokenMeaning candidate, String note) {
     found.add(
         note.isEmpty()
             ? candidate
-            : new Candidate(
+            : new TokenMeaning(
                 candidate.amount(),
                 candidate.tolerance(),
                 candidate.expected(),
                 note + candidate.why()));
   }
 
-  private static Candidate expected(Candidate candidate) {
-    return new Candidate(candidate.amount(), candidate.tolerance(), true, candidate.why());
+  private static TokenMeaning expected(TokenMeaning candidate) {
+    return new TokenMeaning(candidate.amount(), candidate.tolerance(), true, candidate.why());
   }
 
-  private static String unitWhy(Unit unit) {
+  private static String unitWhy(UnitOfMeasure unit) {
     return remarked("a number with its unit or prefix", unit);
   }
 
-  private static String remarked(String why, Unit unit) {
+  private static String remarked(String why, UnitOfMeasure unit) {
     return unit.remark().isEmpty() ? why : why + ", " + unit.remark();
   }
 }

@@ -22,25 +22,25 @@ final class VaristorMark implements MarkForm {
               + "|V(?<volts2>[0-9]{2,4})(?<series>LA)[0-9]{1,2}[A-C]?)");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (!context.is(PartClass.VARISTOR)) {
       return Optional.empty();
     }
     for (Pattern pattern : List.of(AT_1_MA, CODE_FIRST)) {
       Matcher matcher = pattern.matcher(text);
       if (matcher.matches()) {
-        return Optional.of(Readings.read(List.of(atMilliampere(matcher))));
+        return Optional.of(MarkingReadings.read(List.of(atMilliampere(matcher))));
       }
     }
     Matcher highest = HIGHEST_AC.matcher(text);
     return highest.matches()
-        ? Optional.of(Readings.read(List.of(highest(highest))))
+        ? Optional.of(MarkingReadings.read(List.of(highest(highest))))
         : Optional.empty();
   }
 
   private static ValueReading atMilliampere(Matcher matcher) {
     String code = matcher.group("code");
-    double volts = Decimal.value(Long.parseLong(code.substring(0, 2)), code.charAt(2) - '0');
+    double volts = DecimalParser.value(Long.parseLong(code.substring(0, 2)), code.charAt(2) - '0');
     Optional<Tolerance> tolerance =
         switch (matcher.group("tol")) {
           case "J" -> Optional.of(Tolerance.fraction(0.05));

@@ -26,7 +26,7 @@ final class VoltageCode implements MarkForm {
               + "(?<tol>[BCDFGJKMZ])?");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     Matcher matcher = CODE.matcher(text);
     boolean open = context.open() && matcher.matches() && matcher.group("tol") != null;
     if (!(open || context.may(PartClass.CAPACITOR)) || !matcher.matches()) {
@@ -44,23 +44,24 @@ final class VoltageCode implements MarkForm {
     for (Optional<Tolerance> each : tolerances(matcher.group("tol"), farads)) {
       readings.add(new ValueReading(amount, each, List.of(volts), List.of(), why));
     }
-    return Optional.of(Readings.read(readings));
+    return Optional.of(MarkingReadings.read(readings));
   }
 
   /** In volts, of a code that the pattern let through. */
   private static double volts(String code) {
     int step = STEPS[LETTERS.indexOf(code.charAt(1))];
-    return Decimal.value(step, code.charAt(0) - '0' - 2);
+    return DecimalParser.value(step, code.charAt(0) - '0' - 2);
   }
 
   /** In farads: two figures and the count of zeros, from picofarads; 8 and 9 divide. */
   static double farads(String code) {
     int point = code.indexOf('R');
     if (point >= 0) {
-      return Decimal.value(Long.parseLong(code.replace("R", "")), point - 2 - 12);
+      return DecimalParser.value(Long.parseLong(code.replace("R", "")), point - 2 - 12);
     }
     int last = code.charAt(2) - '0';
-    return Decimal.value(Long.parseLong(code.substring(0, 2)), (last >= 8 ? last - 10 : last) - 12);
+    return DecimalParser.value(
+        Long.parseLong(code.substring(0, 2)), (last >= 8 ? last - 10 : last) - 12);
   }
 
   private static List<Optional<Tolerance>> tolerances(@Nullable String letter, double farads) {

@@ -10,7 +10,7 @@ final class WorkingVolts implements MarkForm {
       Pattern.compile("(?<volts>[0-9]{1,5}) ?(?:WVDC|VDCW|DCWV|(?<plain>WV|VW))\\b");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     Matcher matcher = ABBREVIATED.matcher(text);
     if (!context.mayOrOpen(PartClass.CAPACITOR) || !matcher.find()) {
       return Optional.empty();

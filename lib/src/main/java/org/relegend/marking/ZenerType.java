@@ -55,7 +55,7 @@ final class ZenerType implements MarkForm {
       Pattern.compile("(?:ZPD|ZPY|ZPU|ZF|ZD|MTZJ?) ?(?<volts>[0-9]{1,3}(?:[V.,][0-9])?)");
 
   @Override
-  public Optional<Readings<ValueReading>> read(String text, MarkContext context) {
+  public Optional<MarkingReadings<ValueReading>> read(String text, MarkContext context) {
     if (!context.mayOrOpen(PartClass.DIODE)) {
       return Optional.empty();
     }
@@ -65,24 +65,24 @@ final class ZenerType implements MarkForm {
     }
     Matcher european = PRO_ELECTRON.matcher(text);
     if (european.matches()) {
-      return told(
+      return text(
           volts(european.group("volts")),
           letter(european.group("tol")),
           "Pro Electron type number");
     }
     Matcher other = OTHER.matcher(text);
     return other.matches()
-        ? told(volts(other.group("volts")), Optional.empty(), "maker's zener type number")
+        ? text(volts(other.group("volts")), Optional.empty(), "maker's zener type number")
         : Optional.empty();
   }
 
-  private static Optional<Readings<ValueReading>> jedec(int number, String suffix) {
+  private static Optional<MarkingReadings<ValueReading>> jedec(int number, String suffix) {
     for (Family family : FAMILIES) {
       if (family.has(number)) {
         Optional<Tolerance> tolerance = tolerance(family.first(), suffix);
         return tolerance.isEmpty()
             ? Optional.empty()
-            : told(
+            : text(
                 family.volts().get(number - family.first()), tolerance, "JEDEC zener type number");
       }
     }
@@ -113,14 +113,14 @@ final class ZenerType implements MarkForm {
     };
   }
 
-  private static Optional<Readings<ValueReading>> told(
+  private static Optional<MarkingReadings<ValueReading>> text(
       double volts, Optional<Tolerance> tolerance, String why) {
     if (volts <= 0) {
       return Optional.empty();
     }
     Amount amount = new Amount(Quantity.VOLTAGE, volts);
     return Optional.of(
-        Readings.read(
+        MarkingReadings.read(
             List.of(
                 new ValueReading(
                     amount, tolerance, List.of(), List.of(), why + " (from memory)"))));

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import org.relegend.circuit.ClassLetters;
 import org.relegend.map.Designator;
 import org.relegend.marking.ComponentValues;
-import org.relegend.marking.Readings;
+import org.relegend.marking.MarkingReadings;
 
 /** Finds designators in a page's own text, and the values written near them. */
 public final class PageNames {
@@ -69,6 +69,6 @@ public final class PageNames {
   private static boolean isValue(PageWord word) {
     return !isDesignator(word)
         && word.text().length() > 1
-        && ComponentValues.read(word.text()).outcome() == Readings.Outcome.READ;
+        && ComponentValues.read(word.text()).outcome() == MarkingReadings.Outcome.READ;
   }
 }

@@ -49,13 +49,13 @@ public final class PdfPages implements AutoCloseable {
 
   private final Path path;
   private final PDDocument document;
-  private final Renderer renderer;
+  private final PageRenderer renderer;
   private final Map<Integer, Double> resolutions = new HashMap<>();
 
   private PdfPages(Path path, PDDocument document) {
     this.path = path;
     this.document = document;
-    this.renderer = new Renderer(document);
+    this.renderer = new PageRenderer(document);
   }
 
   /**
@@ -161,7 +161,7 @@ public final class PdfPages implements AutoCloseable {
       BufferedImage fine = times == 1 ? image : strip((int) width * times, high * times);
       paint(page, fine, region.left(), region.top() + top / scale, scale * times);
       if (times > 1) {
-        Averaging.reduce(fine, times, image, top);
+        BlockMean.reduce(fine, times, image, top);
       }
     }
     return image;

@@ -98,11 +98,11 @@ public final class PhotoRows {
   }
 
   @FunctionalInterface
-  private interface Reading<T> {
+  private interface Decoder<T> {
     T with(ImageReader reader) throws IOException;
   }
 
-  private <T> T reading(Reading<T> work) throws PictureException {
+  private <T> T reading(Decoder<T> work) throws PictureException {
     try (ImageInputStream in = new FileImageInputStream(photo.path().toFile())) {
       ImageReader reader = PhotoFile.reader(photo.format());
       try {
@@ -122,7 +122,7 @@ public final class PhotoRows {
   private void decode(ImageReader reader, Sink sink) throws IOException {
     int bands = bandsOf(reader);
     if (flowsInRows(reader)) {
-      Passing raster = new Passing(reader, bands, coarsePasses(), sink);
+      OpaqueRows raster = new OpaqueRows(reader, bands, coarsePasses(), sink);
       ImageReadParam how = reader.getDefaultReadParam();
       how.setSourceSubsampling(step, step, 0, 0);
       how.setDestination(raster.image());
@@ -247,7 +247,7 @@ public final class PhotoRows {
   }
 
   /** Passes rows on as they come, without their transparency. */
-  private final class Passing extends RowRaster {
+  private final class OpaqueRows extends RowRaster {
     private final ImageReader reader;
     private final Sink sink;
     private final byte[] opaque;
@@ -256,7 +256,7 @@ public final class PhotoRows {
     private @Nullable IOException problem;
     private boolean stopped;
 
-    Passing(ImageReader reader, int bands, int coarsePasses, Sink sink) {
+    OpaqueRows(ImageReader reader, int bands, int coarsePasses, Sink sink) {
       super(reduced(photo.width(), step), reduced(photo.height(), step), bands);
       this.reader = reader;
       this.coarsePassesLeft = coarsePasses;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Clash;
 import org.relegend.map.MapTables;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -40,20 +40,20 @@ public final class ClashText {
   }
 
   /** One side's version, in one line. */
-  public static String version(BoardMap map, Clash clash, Decisions.Side side) {
-    List<String> told = new ArrayList<>();
+  public static String version(BoardMap map, Clash clash, ClashDecisions.Side side) {
+    List<String> lines = new ArrayList<>();
     for (Clash.Cell cell : clash.cells()) {
-      if (told.size() == MOST_CELLS) {
-        told.add("and " + (clash.cells().size() - MOST_CELLS) + " more");
+      if (lines.size() == MOST_CELLS) {
+        lines.add("and " + (clash.cells().size() - MOST_CELLS) + " more");
         break;
       }
       String value = value(map, cell, side.of(cell));
       boolean alone = clash.cells().size() == 1;
       String of = cell.field().isEmpty() ? name(map, cell) : cell.field();
-      told.add(alone ? value : of + " " + value);
+      lines.add(alone ? value : of + " " + value);
     }
-    String text = String.join(", ", told);
-    return Names.spelledOut(text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text);
+    String text = String.join(", ", lines);
+    return NameRules.spelledOut(text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text);
   }
 
   private static String name(BoardMap map, Clash.Cell cell) {
@@ -70,7 +70,7 @@ public final class ClashText {
         default -> TableCodec.named(cell.table()).key(cell.key()).toString();
       };
     } catch (IllegalArgumentException | java.util.NoSuchElementException unknown) {
-      return Names.printable(cell.table() + " " + cell.key());
+      return NameRules.printable(cell.table() + " " + cell.key());
     }
   }
 
@@ -97,14 +97,14 @@ public final class ClashText {
       }
       return json instanceof Json.Text text ? text.value() : version;
     } catch (IllegalArgumentException unreadable) {
-      return Names.printable(version);
+      return NameRules.printable(version);
     }
   }
 
   /** Who says so: " (seen by Kim, 2026-03-04)" for each who stands for it. */
   private static String by(String version) {
-    String said = Said.text(Said.in(Json.parse(version)));
-    return said.isEmpty() ? "" : " (" + said + ")";
+    String stated = Attribution.text(Attribution.in(Json.parse(version)));
+    return stated.isEmpty() ? "" : " (" + stated + ")";
   }
 
   /** What a clash is about, where that is one thing of the board. */

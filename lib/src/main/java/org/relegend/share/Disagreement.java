@@ -54,7 +54,7 @@ public record Disagreement(
   }
 
   /** Whether somebody who fits stands for one of the ways. */
-  public boolean fits(Trust.Filter filter) {
+  public boolean fits(TrustReport.Filter filter) {
     return positions.stream().anyMatch(position -> position.by().stream().anyMatch(filter::takes));
   }
 }

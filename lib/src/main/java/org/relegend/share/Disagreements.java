@@ -8,10 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.relegend.lineup.Carrier;
+import org.relegend.lineup.PlacementCarrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Clash;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Photo;
@@ -32,7 +32,7 @@ public final class Disagreements {
   private static final double CLICKS = 1 / 300.0;
 
   private final BoardMap map;
-  private final List<Disagreement> found = new ArrayList<>();
+  private final List<Disagreement> disagreements = new ArrayList<>();
 
   private Disagreements(BoardMap map) {
     this.map = map;
@@ -47,38 +47,43 @@ public final class Disagreements {
     all.placedElsewhere();
     all.twins();
     all.drawing();
-    return List.copyOf(all.found);
+    return List.copyOf(all.disagreements);
   }
 
   private void add(Kind kind, String about, Subject subject, List<Position> positions) {
-    found.add(new Disagreement(kind, about, Optional.of(subject), Optional.empty(), positions));
+    disagreements.add(
+        new Disagreement(kind, about, Optional.of(subject), Optional.empty(), positions));
   }
 
   private void clashes() {
     for (Clash clash : map.clashes()) {
-      found.add(
+      disagreements.add(
           new Disagreement(
               Kind.CLASH,
               ClashText.about(map, clash),
               ClashText.subject(clash),
               Optional.empty(),
-              List.of(version(clash, Decisions.Side.MINE), version(clash, Decisions.Side.THEIRS))));
+              List.of(
+                  version(clash, ClashDecisions.Side.MINE),
+                  version(clash, ClashDecisions.Side.THEIRS))));
     }
   }
 
-  private Position version(Clash clash, Decisions.Side side) {
+  private Position version(Clash clash, ClashDecisions.Side side) {
     List<org.relegend.map.Attestation> by = new ArrayList<>();
     for (Clash.Cell cell : clash.cells()) {
       String version = side.of(cell);
       if (!version.isEmpty()) {
         try {
-          Said.in(Json.parse(version)).stream().filter(s -> !by.contains(s)).forEach(by::add);
+          Attribution.in(Json.parse(version)).stream()
+              .filter(s -> !by.contains(s))
+              .forEach(by::add);
         } catch (IllegalArgumentException unreadable) {
           // the version's text is shown as it is
         }
       }
     }
-    String whose = side == Decisions.Side.MINE ? "mine: " : "theirs: ";
+    String whose = side == ClashDecisions.Side.MINE ? "mine: " : "theirs: ";
     return new Position(whose + ClashText.version(map, clash, side), by);
   }
 
@@ -119,7 +124,7 @@ public final class Disagreements {
   }
 
   private void placed(Placement one, List<Position> positions) {
-    found.add(
+    disagreements.add(
         new Disagreement(
             Kind.PLACE,
             "place of %s on %s".formatted(map.nameOf(one.subject()), one.picture()),
@@ -139,7 +144,7 @@ public final class Disagreements {
    * carries the other. Bodies are left out: tall parts lean.
    */
   private void placedElsewhere() {
-    Carrier carrier = Carrier.of(map);
+    PlacementCarrier carrier = PlacementCarrier.of(map);
     Map<Subject, List<Placement>> pads = new HashMap<>();
     for (Placement placement : map.placements()) {
       if (placement.subject() instanceof Subject.OfPin && placement.ordinal() == 1) {
@@ -155,7 +160,7 @@ public final class Disagreements {
     }
   }
 
-  private void elsewhere(Carrier carrier, Placement placement, Placement other) {
+  private void elsewhere(PlacementCarrier carrier, Placement placement, Placement other) {
     if (map.picture(placement.picture()).orElse(null) instanceof Photo
         && map.picture(other.picture()).orElse(null) instanceof Photo there) {
       carrier
@@ -201,18 +206,18 @@ public final class Disagreements {
   }
 
   private void drawing() {
-    for (Discrepancy discrepancy : map.discrepancies()) {
+    for (DrawingDiscrepancy discrepancy : map.discrepancies()) {
       String drawn =
           discrepancy.drawn().isEmpty()
               ? "nothing"
-              : discrepancy.aspect() == Discrepancy.Aspect.NET
+              : discrepancy.aspect() == DrawingDiscrepancy.Aspect.NET
                   ? node(discrepancy.drawn())
                   : discrepancy.drawn();
       add(
           Kind.DRAWING,
           "%s of %s"
               .formatted(
-                  discrepancy.aspect() == Discrepancy.Aspect.NET
+                  discrepancy.aspect() == DrawingDiscrepancy.Aspect.NET
                       ? "node"
                       : discrepancy.aspect().word(),
                   map.nameOf(discrepancy.subject())),
@@ -231,7 +236,7 @@ public final class Disagreements {
     }
   }
 
-  private String built(Discrepancy discrepancy) {
+  private String built(DrawingDiscrepancy discrepancy) {
     if (discrepancy.subject() instanceof Subject.OfPin of) {
       return map.nets().stream()
           .filter(net -> net.has(of.pin()))
@@ -243,7 +248,9 @@ public final class Disagreements {
         ? map.part(of.part())
             .map(
                 part ->
-                    discrepancy.aspect() == Discrepancy.Aspect.VALUE ? part.value() : part.kind())
+                    discrepancy.aspect() == DrawingDiscrepancy.Aspect.VALUE
+                        ? part.value()
+                        : part.kind())
             .filter(text -> !text.isEmpty())
             .orElse("not known yet")
         : "not known yet";

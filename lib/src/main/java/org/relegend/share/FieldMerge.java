@@ -12,7 +12,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTable;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.store.Json;
 
 /**
@@ -25,10 +25,10 @@ final class FieldMerge {
   private static final Json NOTHING = Json.array(List.of());
 
   /** One field that both sides changed, each in its way; null where a side doesn't have it. */
-  record Differing(String field, @Nullable Json mine, @Nullable Json theirs) {}
+  record Conflict(String field, @Nullable Json mine, @Nullable Json theirs) {}
 
   /** The entry that goes on, and what is undecided in it: what belongs together in one list. */
-  record Outcome(Json.Obj entry, List<List<Differing>> differing) {}
+  record Outcome(Json.Obj entry, List<List<Conflict>> differing) {}
 
   private final boolean asks;
   private final Set<String> claim;
@@ -37,7 +37,7 @@ final class FieldMerge {
   private final Map<String, Json> mine;
   private final Map<String, Json> theirs;
   private final Map<String, Json> result;
-  private final List<List<Differing>> differing = new ArrayList<>();
+  private final List<List<Conflict>> differing = new ArrayList<>();
 
   private FieldMerge(
       MapTable<?, ?> table, boolean asks, Json.Obj base, Json.Obj mine, Json.Obj theirs) {
@@ -97,10 +97,10 @@ final class FieldMerge {
     } else if (!asks && same(mine, base, fields)) {
       fields.forEach(field -> put(field, theirs.get(field)));
     } else if (asks || !same(theirs, base, fields)) {
-      List<Differing> statement = new ArrayList<>();
+      List<Conflict> statement = new ArrayList<>();
       for (String field : fields) {
         if (!same(mine, theirs, Set.of(field))) {
-          statement.add(new Differing(field, mine.get(field), theirs.get(field)));
+          statement.add(new Conflict(field, mine.get(field), theirs.get(field)));
         }
       }
       differing.add(statement);
@@ -135,14 +135,14 @@ final class FieldMerge {
     }
     if (name.equals(ISSUE) && m != null && t != null) {
       differing.add(
-          List.of(new Differing(name, m, t))); // two revisions: what is true of one may not be
+          List.of(new Conflict(name, m, t))); // two revisions: what is true of one may not be
     } else if (equal(m, b)) {
       put(name, t);
     } else if (!equal(t, b)) {
       String apart = lists.get(name);
       List<Json> list = apart == null ? null : list(apart, entries(b), entries(m), entries(t));
       if (list == null) {
-        differing.add(List.of(new Differing(name, m, t)));
+        differing.add(List.of(new Conflict(name, m, t)));
       } else {
         put(name, list.isEmpty() ? null : Json.array(list));
       }
@@ -195,7 +195,7 @@ final class FieldMerge {
     } else if (left.equals(first)) {
       first = right;
     }
-    TreeSet<Json> more = new TreeSet<>(Comparator.comparing(Json::compact, Names.NATURAL));
+    TreeSet<Json> more = new TreeSet<>(Comparator.comparing(Json::compact, NameRules.NATURAL));
     more.addAll(left);
     more.addAll(right);
     first.forEach(more::remove);
@@ -212,18 +212,19 @@ final class FieldMerge {
     if (mine.equals(base)) {
       return theirs;
     }
-    Map<Json, Integer> said = new HashMap<>();
-    mine.forEach(one -> said.merge(one, 1, Integer::sum));
-    theirs.forEach(one -> said.merge(one, 1, Integer::sum));
+    Map<Json, Integer> stated = new HashMap<>();
+    mine.forEach(one -> stated.merge(one, 1, Integer::sum));
+    theirs.forEach(one -> stated.merge(one, 1, Integer::sum));
     List<Json> union = new ArrayList<>();
-    said.forEach(
+    stated.forEach(
         (one, times) -> {
           if (times > 1 || !base.contains(one)) {
             union.add(one);
           }
         });
     if (union.isEmpty()) {
-      union.addAll(said.keySet()); // each took back what the other kept: somebody must stand for it
+      union.addAll(
+          stated.keySet()); // each took back what the other kept: somebody must stand for it
     }
     union.sort(BY_TIME);
     return union;

@@ -1,7 +1,7 @@
 package org.relegend.share;
 
 import org.jspecify.annotations.Nullable;
-import org.relegend.hazard.Outline;
+import org.relegend.hazard.ZoneOutline;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 
@@ -22,6 +22,6 @@ final class LostZones {
         && now instanceof HazardZone is
         && (was.kind() != is.kind()
             || !was.picture().equals(is.picture())
-            || !Outline.covers(is.outline(), was.outline()));
+            || !ZoneOutline.covers(is.outline(), was.outline()));
   }
 }

@@ -26,7 +26,7 @@ public final class MapCopy {
    */
   public static List<Picture> write(BoardMap map, Path target, List<MapFolder> from)
       throws StoreException {
-    try (Staging staging = Staging.of(target)) {
+    try (StagedFolder staging = StagedFolder.of(target)) {
       List<Picture> missing = new ArrayList<>();
       for (Picture picture : map.pictures()) {
         Path place = staging.folder().resolve(picture.file());

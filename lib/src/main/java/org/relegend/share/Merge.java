@@ -30,20 +30,20 @@ import org.relegend.store.TableCodec;
 public final class Merge {
   static final String INFO = "info";
 
-  private final Versions versions;
-  private final Contest contest;
+  private final MapVersions versions;
+  private final RemovalConflict contest;
   private final NetMerge.Result nets;
   private final boolean withBase;
-  private final List<Clash> found = new ArrayList<>();
-  private final Bundles bundles = new Bundles();
+  private final List<Clash> clashes = new ArrayList<>();
+  private final JointClashes bundles = new JointClashes();
 
-  private Merge(Versions given, boolean withBase) {
+  private Merge(MapVersions given, boolean withBase) {
     this.withBase = withBase;
-    Versions unified = PictureMatch.unified(given);
-    contest = Contest.of(unified);
+    MapVersions unified = PictureMatch.unified(given);
+    contest = RemovalConflict.of(unified);
     nets = NetMerge.of(unified, contest.pins(), contest.nets());
     versions =
-        new Versions(
+        new MapVersions(
             PictureMatch.renamed(nets.nets().base(), nets.base()),
             PictureMatch.renamed(nets.nets().mine(), nets.mine()),
             PictureMatch.renamed(nets.nets().theirs(), nets.theirs()));
@@ -55,23 +55,23 @@ public final class Merge {
    * @param base the map that both began with
    * @throws IllegalArgumentException where the three are not versions of one map
    */
-  public static Merged of(BoardMap base, BoardMap mine, BoardMap theirs) {
+  public static MergeResult of(BoardMap base, BoardMap mine, BoardMap theirs) {
     return ofSized(PageSizes.asIn(mine, base), mine, PageSizes.asIn(mine, theirs));
   }
 
-  private static Merged ofSized(BoardMap base, BoardMap mine, BoardMap theirs) {
+  private static MergeResult ofSized(BoardMap base, BoardMap mine, BoardMap theirs) {
     if (!base.id().equals(mine.id()) || !base.id().equals(theirs.id())) {
       throw new IllegalArgumentException(
           "these are not versions of one map: their ids are %s, %s and %s"
               .formatted(base.id(), mine.id(), theirs.id()));
     }
     if (mine.equals(theirs) || theirs.equals(base) && !mustAsk(base, mine)) {
-      return new Merged(mine, List.of());
+      return new MergeResult(mine, List.of());
     }
     if (mine.equals(base) && !mustAsk(base, theirs)) {
-      return new Merged(theirs, List.of());
+      return new MergeResult(theirs, List.of());
     }
-    return new Merge(new Versions(base, mine, theirs), true).merged();
+    return new Merge(new MapVersions(base, mine, theirs), true).merged();
   }
 
   /**
@@ -92,16 +92,16 @@ public final class Merge {
    * Merges two maps of one thing that have no common beginning, or none that is known. Nothing
    * counts as removed then. The result has the id of mine.
    */
-  public static Merged of(BoardMap mine, BoardMap theirs) {
+  public static MergeResult of(BoardMap mine, BoardMap theirs) {
     BoardMap sized = PageSizes.asIn(mine, theirs);
     if (mine.equals(sized)) {
-      return new Merged(mine, List.of());
+      return new MergeResult(mine, List.of());
     }
     BoardMap nothing = BoardMap.empty(mine.id(), mine.info());
-    return new Merge(new Versions(nothing, mine, sized), false).merged();
+    return new Merge(new MapVersions(nothing, mine, sized), false).merged();
   }
 
-  private Merged merged() {
+  private MergeResult merged() {
     BoardMap result = BoardMap.empty(versions.mine().id(), info());
     for (TableCodec<?, ?> codec : TableCodec.all()) {
       if (!codec.name().equals(MapTables.CLASHES.word())) {
@@ -114,7 +114,7 @@ public final class Merge {
     result = withMembers(withAbsorbed(result));
     addPinClashes();
     for (List<Clash.Cell> cells : bundles.all()) {
-      found.add(clash(cells));
+      clashes.add(clash(cells));
     }
     return withClashes(result);
   }
@@ -131,15 +131,15 @@ public final class Merge {
     return TableCodec.info(outcome.entry());
   }
 
-  private void differ(String table, String key, List<List<FieldMerge.Differing>> differing) {
-    for (List<FieldMerge.Differing> fields : differing) {
+  private void differ(String table, String key, List<List<FieldMerge.Conflict>> differing) {
+    for (List<FieldMerge.Conflict> fields : differing) {
       List<Clash.Cell> cells = new ArrayList<>();
-      for (FieldMerge.Differing field : fields) {
+      for (FieldMerge.Conflict field : fields) {
         cells.add(
             new Clash.Cell(
                 table, key, field.field(), compact(field.mine()), compact(field.theirs())));
       }
-      found.add(clash(cells));
+      clashes.add(clash(cells));
     }
   }
 
@@ -150,11 +150,13 @@ public final class Merge {
   /** All three tables in step, as they are in one order: no key is looked up. */
   private <K extends Comparable<? super K>, V extends Keyed<K>> BoardMap merged(
       TableCodec<K, V> codec, BoardMap result) {
-    Steps<K, V> base = new Steps<>(codec.table().of(versions.base()));
-    Steps<K, V> mine = new Steps<>(codec.table().of(versions.mine()));
-    Steps<K, V> theirs = new Steps<>(codec.table().of(versions.theirs()));
+    TableCursor<K, V> base = new TableCursor<>(codec.table().of(versions.base()));
+    TableCursor<K, V> mine = new TableCursor<>(codec.table().of(versions.mine()));
+    TableCursor<K, V> theirs = new TableCursor<>(codec.table().of(versions.theirs()));
     List<V> kept = new ArrayList<>(codec.table().of(versions.mine()).size());
-    for (K key = Steps.first(mine, theirs); key != null; key = Steps.first(mine, theirs)) {
+    for (K key = TableCursor.first(mine, theirs);
+        key != null;
+        key = TableCursor.first(mine, theirs)) {
       V goesOn = merged(codec, key, base.upTo(key), mine.upTo(key), theirs.upTo(key));
       if (goesOn != null) {
         kept.add(goesOn);
@@ -286,8 +288,9 @@ public final class Merge {
         continue;
       }
       if (absorbed.field().equals("potential") && net.potential().equals(Potential.UNKNOWN)) {
-        Net told = TableCodec.of(MapTables.NETS).entry(now.put(absorbed.field(), absorbed.value()));
-        result = result.with(MapTables.NETS, result.nets().with(told));
+        Net outcome =
+            TableCodec.of(MapTables.NETS).entry(now.put(absorbed.field(), absorbed.value()));
+        result = result.with(MapTables.NETS, result.nets().with(outcome));
         continue;
       }
       Clash.Cell cell =
@@ -297,7 +300,7 @@ public final class Merge {
               absorbed.field(),
               compact(there),
               absorbed.value().compact());
-      found.add(clash(List.of(absorbed.theirs() ? cell : cell.swapped())));
+      clashes.add(clash(List.of(absorbed.theirs() ? cell : cell.swapped())));
     }
     return result;
   }
@@ -312,7 +315,7 @@ public final class Merge {
   }
 
   private void addPinClashes() {
-    nets.clashes().forEach(cells -> found.add(clash(cells)));
+    nets.clashes().forEach(cells -> clashes.add(clash(cells)));
     nets.fixed()
         .forEach(
             (pin, cell) ->
@@ -345,7 +348,7 @@ public final class Merge {
   }
 
   /** Clashes that either side brought along, and those found now. */
-  private Merged withClashes(BoardMap map) {
+  private MergeResult withClashes(BoardMap map) {
     Table<Clash.Key, Clash> base = versions.base().clashes();
     Table<Clash.Key, Clash> mine = versions.mine().clashes();
     Table<Clash.Key, Clash> theirs = versions.theirs().clashes();
@@ -366,7 +369,7 @@ public final class Merge {
         more.add(clash);
       }
     }
-    more.addAll(found);
+    more.addAll(clashes);
     List<Clash> numbered = new ArrayList<>();
     for (Clash clash : more) {
       int ordinal = 1;
@@ -375,11 +378,11 @@ public final class Merge {
       }
       Clash fitting = new Clash(clash.about(), ordinal, clash.cells());
       all.put(fitting.key(), fitting);
-      if (found.contains(clash)) {
+      if (clashes.contains(clash)) {
         numbered.add(fitting);
       }
     }
     BoardMap result = map.with(MapTables.CLASHES, Table.of(all.values()));
-    return new Merged(result, numbered);
+    return new MergeResult(result, numbered);
   }
 }

@@ -21,7 +21,7 @@ import org.relegend.map.PinRef;
  * anchor among its pins, which says what the net's name and potential belong to.
  */
 final class NetGroups {
-  /** A net as such: its index in each version, or {@link NetSide#NONE}. */
+  /** A net as such: its index in each version, or {@link VersionNets#NONE}. */
   record Anchor(int b, int m, int t) {}
 
   /** Pins that are to be joined, and the nets that they make. */
@@ -46,9 +46,9 @@ final class NetGroups {
 
     /** Whether the merged map has it: as the side that changed it says. */
     boolean present() {
-      boolean mine = m != NetSide.NONE;
-      boolean theirs = t != NetSide.NONE;
-      return mine == theirs || mine == (b != NetSide.NONE) ? theirs : mine;
+      boolean mine = m != VersionNets.NONE;
+      boolean theirs = t != VersionNets.NONE;
+      return mine == theirs || mine == (b != VersionNets.NONE) ? theirs : mine;
     }
   }
 
@@ -64,9 +64,9 @@ final class NetGroups {
     }
   }
 
-  private final NetSide b;
-  private final NetSide m;
-  private final NetSide t;
+  private final VersionNets b;
+  private final VersionNets m;
+  private final VersionNets t;
   private final Map<Where, Atom> atoms = new LinkedHashMap<>();
   private final Set<PinRef> detached = new TreeSet<>();
   private final List<Anchor> gone = new ArrayList<>();
@@ -77,7 +77,12 @@ final class NetGroups {
   private final int[] parent;
 
   NetGroups(
-      NetSide b, NetSide m, NetSide t, Set<PinRef> pins, Set<PinRef> heldPins, Set<NetId> held) {
+      VersionNets b,
+      VersionNets m,
+      VersionNets t,
+      Set<PinRef> pins,
+      Set<PinRef> heldPins,
+      Set<NetId> held) {
     this.held = heldPins;
     this.b = b;
     this.m = m;
@@ -111,19 +116,19 @@ final class NetGroups {
     }
     for (int i = 0; i < m.nets().size(); i++) {
       NetId id = m.net(i).id();
-      if (b.index(id) == NetSide.NONE) {
+      if (b.index(id) == VersionNets.NONE) {
         int other = t.index(id);
-        boolean one = other != NetSide.NONE && isOneNet(m.net(i), t.net(other));
-        anchors.add(new Anchor(NetSide.NONE, i, one ? other : NetSide.NONE));
-        if (!one && other != NetSide.NONE) {
-          anchors.add(new Anchor(NetSide.NONE, NetSide.NONE, other));
+        boolean one = other != VersionNets.NONE && isOneNet(m.net(i), t.net(other));
+        anchors.add(new Anchor(VersionNets.NONE, i, one ? other : VersionNets.NONE));
+        if (!one && other != VersionNets.NONE) {
+          anchors.add(new Anchor(VersionNets.NONE, VersionNets.NONE, other));
         }
       }
     }
     for (int i = 0; i < t.nets().size(); i++) {
       NetId id = t.net(i).id();
-      if (b.index(id) == NetSide.NONE && m.index(id) == NetSide.NONE) {
-        anchors.add(new Anchor(NetSide.NONE, NetSide.NONE, i));
+      if (b.index(id) == VersionNets.NONE && m.index(id) == VersionNets.NONE) {
+        anchors.add(new Anchor(VersionNets.NONE, VersionNets.NONE, i));
       }
     }
     return anchors;
@@ -140,7 +145,7 @@ final class NetGroups {
     for (int side = 0; side < 3; side++) {
       Map<Integer, List<Atom>> byNet = new HashMap<>();
       for (Atom atom : atoms.values()) {
-        if (atom.where.present() && atom.where.on(side) != NetSide.NONE) {
+        if (atom.where.present() && atom.where.on(side) != VersionNets.NONE) {
           byNet.computeIfAbsent(atom.where.on(side), n -> new ArrayList<>()).add(atom);
         }
       }
@@ -172,51 +177,51 @@ final class NetGroups {
   }
 
   private static Pair merged(Where a, Where b) {
-    Pair base = said(a.b(), b.b());
-    Pair mine = said(a.m(), b.m());
-    Pair theirs = said(a.t(), b.t());
+    Pair base = pair(a.b(), b.b());
+    Pair mine = pair(a.m(), b.m());
+    Pair theirs = pair(a.t(), b.t());
     if (mine == theirs || theirs == base) {
       return mine;
     }
     return mine == base ? theirs : Pair.DISPUTED;
   }
 
-  private static Pair said(int a, int b) {
-    if (a == NetSide.NONE || b == NetSide.NONE) {
+  private static Pair pair(int a, int b) {
+    if (a == VersionNets.NONE || b == VersionNets.NONE) {
       return Pair.UNSAID;
     }
     return a == b ? Pair.JOINED : Pair.APART;
   }
 
   /** Whether this side took a pin off the net it was on, which it still has. */
-  static boolean moved(NetSide base, NetSide side, PinRef pin) {
+  static boolean moved(VersionNets base, VersionNets side, PinRef pin) {
     int before = base.netOf(pin);
     int now = side.netOf(pin);
-    if (before == NetSide.NONE || now == NetSide.NONE) {
+    if (before == VersionNets.NONE || now == VersionNets.NONE) {
       return before != now;
     }
     int same = side.index(base.net(before).id());
-    return same != NetSide.NONE && same != now;
+    return same != VersionNets.NONE && same != now;
   }
 
   /** One moved a pin that the other just stood for where it was. */
   private void disputeWhatWasSaidAnew() {
     for (Atom atom : atoms.values()) {
       Where w = atom.where;
-      if (w.b() == NetSide.NONE || w.m() == NetSide.NONE || w.t() == NetSide.NONE) {
+      if (w.b() == VersionNets.NONE || w.m() == VersionNets.NONE || w.t() == VersionNets.NONE) {
         continue;
       }
       for (PinRef pin : atom.pins) {
         boolean mineMoved = moved(b, m, pin);
         boolean theirsMoved = moved(b, t, pin);
-        if (mineMoved != theirsMoved && !said(b, pin).equals(said(mineMoved ? t : m, pin))) {
+        if (mineMoved != theirsMoved && !member(b, pin).equals(member(mineMoved ? t : m, pin))) {
           disputed.add(atom.number);
         }
       }
     }
   }
 
-  private static Net.Member said(NetSide side, PinRef pin) {
+  private static Net.Member member(VersionNets side, PinRef pin) {
     return side.on(pin).get(0).member();
   }
 
@@ -251,8 +256,8 @@ final class NetGroups {
     List<Anchor> revived = new ArrayList<>();
     for (Anchor anchor : gone) {
       for (Atom atom : list) {
-        boolean mine = anchor.m() != NetSide.NONE && anchor.m() == atom.where.m();
-        boolean theirs = anchor.t() != NetSide.NONE && anchor.t() == atom.where.t();
+        boolean mine = anchor.m() != VersionNets.NONE && anchor.m() == atom.where.m();
+        boolean theirs = anchor.t() != VersionNets.NONE && anchor.t() == atom.where.t();
         if ((mine || theirs) && !revived.contains(anchor)) {
           revived.add(anchor);
         }
@@ -264,14 +269,14 @@ final class NetGroups {
 
   /** Whether a pin that one side took off its net was moved by the other, or just stood for. */
   boolean saidAnew(PinRef pin) {
-    if (m.netOf(pin) == NetSide.NONE && t.netOf(pin) == NetSide.NONE) {
+    if (m.netOf(pin) == VersionNets.NONE && t.netOf(pin) == VersionNets.NONE) {
       return false;
     }
-    NetSide kept = m.netOf(pin) == NetSide.NONE ? t : m;
+    VersionNets kept = m.netOf(pin) == VersionNets.NONE ? t : m;
     int before = b.netOf(pin);
-    return before == NetSide.NONE
+    return before == VersionNets.NONE
         || !kept.net(kept.netOf(pin)).id().equals(b.net(before).id())
-        || !said(b, pin).equals(said(kept, pin));
+        || !member(b, pin).equals(member(kept, pin));
   }
 
   private boolean contradictory(List<Atom> list) {
@@ -305,9 +310,10 @@ final class NetGroups {
 
   /** Whether the versions contradict each other on pins of a net that one of them doesn't have. */
   boolean disputed(Anchor gone) {
-    for (NetSide side : List.of(b, m, t)) {
+    for (VersionNets side : List.of(b, m, t)) {
       int index = side == b ? gone.b() : side == m ? gone.m() : gone.t();
-      if (index != NetSide.NONE && (gone.m() != NetSide.NONE || gone.t() != NetSide.NONE)) {
+      if (index != VersionNets.NONE
+          && (gone.m() != VersionNets.NONE || gone.t() != VersionNets.NONE)) {
         for (PinRef pin : side.net(index).pins()) {
           Group group = byPin.get(pin);
           if (held.contains(pin)
@@ -324,9 +330,9 @@ final class NetGroups {
   /** The net that has most of the pins of one that is gone; null where it has none left. */
   @Nullable Anchor heir(Anchor gone) {
     Map<Anchor, Integer> pins = new HashMap<>();
-    for (NetSide side : List.of(b, m, t)) {
+    for (VersionNets side : List.of(b, m, t)) {
       int index = side == b ? gone.b() : side == m ? gone.m() : gone.t();
-      if (index == NetSide.NONE) {
+      if (index == VersionNets.NONE) {
         continue;
       }
       for (PinRef pin : side.net(index).pins()) {
@@ -370,13 +376,13 @@ final class NetGroups {
     Set<NetId> theirs = new TreeSet<>();
     StringBuilder tie = new StringBuilder();
     for (Anchor anchor : anchors) {
-      if (anchor.m() != NetSide.NONE) {
+      if (anchor.m() != VersionNets.NONE) {
         mine.add(m.net(anchor.m()).id());
       }
-      if (anchor.t() != NetSide.NONE) {
+      if (anchor.t() != VersionNets.NONE) {
         theirs.add(t.net(anchor.t()).id());
       }
-      Net net = anchor.m() != NetSide.NONE ? m.net(anchor.m()) : net(anchor);
+      Net net = anchor.m() != VersionNets.NONE ? m.net(anchor.m()) : net(anchor);
       tie.append(net.name()).append(net.pins());
     }
     Set<NetId> both = new TreeSet<>(mine);
@@ -388,9 +394,9 @@ final class NetGroups {
   }
 
   private Net net(Anchor anchor) {
-    return anchor.t() != NetSide.NONE
+    return anchor.t() != VersionNets.NONE
         ? t.net(anchor.t())
-        : anchor.m() != NetSide.NONE ? m.net(anchor.m()) : b.net(anchor.b());
+        : anchor.m() != VersionNets.NONE ? m.net(anchor.m()) : b.net(anchor.b());
   }
 
   private NetId id(Anchor anchor) {

@@ -13,11 +13,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.Clash;
+import org.relegend.map.IdRenames;
 import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
-import org.relegend.map.Renames;
 import org.relegend.map.Table;
 import org.relegend.store.Json;
 import org.relegend.store.TableCodec;
@@ -42,11 +42,11 @@ final class NetMerge {
    * @param fixed clashes of the pins that were not to be merged, by pin
    */
   record Result(
-      Versions nets,
+      MapVersions nets,
       Map<NetId, List<Net.Member>> members,
-      Renames base,
-      Renames mine,
-      Renames theirs,
+      IdRenames base,
+      IdRenames mine,
+      IdRenames theirs,
       List<List<Clash.Cell>> clashes,
       List<Absorbed> absorbed,
       Set<NetId> stays,
@@ -55,18 +55,18 @@ final class NetMerge {
   /** A field that one side changed of a net that the other joined to another. */
   record Absorbed(NetId into, String field, Json value, boolean theirs) {}
 
-  private final Versions versions;
-  private final NetSide b;
-  private final NetSide m;
-  private final NetSide t;
+  private final MapVersions versions;
+  private final VersionNets b;
+  private final VersionNets m;
+  private final VersionNets t;
   private final Set<NetId> heldNets;
   private final Set<PinRef> held = new TreeSet<>();
-  private final Settled settled;
+  private final UnchangedNets unchanged;
   private final Set<PinRef> free = new LinkedHashSet<>();
   private final NetGroups groups;
-  private final Renames renamesB = new Renames();
-  private final Renames renamesM = new Renames();
-  private final Renames renamesT = new Renames();
+  private final IdRenames renamesB = new IdRenames();
+  private final IdRenames renamesM = new IdRenames();
+  private final IdRenames renamesT = new IdRenames();
   private final Map<NetId, TreeMap<PinRef, Net.Member>> members = new HashMap<>();
   private final Map<NetGroups.Anchor, NetId> ids = new LinkedHashMap<>();
   private final List<List<Clash.Cell>> clashes = new ArrayList<>();
@@ -74,15 +74,15 @@ final class NetMerge {
   private final List<Absorbed> absorbed = new ArrayList<>();
   private final Map<PinRef, Clash.Cell> fixed = new TreeMap<>();
 
-  private NetMerge(Versions versions, Set<PinRef> heldPins, Set<NetId> heldNets) {
+  private NetMerge(MapVersions versions, Set<PinRef> heldPins, Set<NetId> heldNets) {
     this.versions = versions;
     this.heldNets = heldNets;
-    settled = Settled.of(versions, heldPins);
-    b = new NetSide(settled.rest().base());
-    m = new NetSide(settled.rest().mine());
-    t = new NetSide(settled.rest().theirs());
+    unchanged = UnchangedNets.of(versions, heldPins);
+    b = new VersionNets(unchanged.rest().base());
+    m = new VersionNets(unchanged.rest().mine());
+    t = new VersionNets(unchanged.rest().theirs());
     held.addAll(heldPins);
-    for (NetSide side : List.of(b, m, t)) {
+    for (VersionNets side : List.of(b, m, t)) {
       held.addAll(side.twice());
       free.addAll(side.pins());
     }
@@ -96,7 +96,7 @@ final class NetMerge {
    * @param heldPins pins that stay as mine has them, with theirs kept beside
    * @param heldNets nets that one side removed and the other changed
    */
-  static Result of(Versions versions, Set<PinRef> heldPins, Set<NetId> heldNets) {
+  static Result of(MapVersions versions, Set<PinRef> heldPins, Set<NetId> heldNets) {
     NetMerge merge = new NetMerge(versions, heldPins, heldNets);
     return merge.result(heldPins);
   }
@@ -114,12 +114,12 @@ final class NetMerge {
     held.forEach(pin -> hold(pin, heldPins.contains(pin)));
     Map<NetId, List<Net.Member>> lists = new HashMap<>();
     members.forEach((net, byPin) -> lists.put(net, List.copyOf(byPin.values())));
-    settled.nets().forEach(net -> lists.put(net.id(), net.members()));
+    unchanged.nets().forEach(net -> lists.put(net.id(), net.members()));
     return new Result(
-        new Versions(
-            versions.base().with(MapTables.NETS, bare(b, renamesB, settled.inBase())),
-            versions.mine().with(MapTables.NETS, bare(m, renamesM, known(settled.nets()))),
-            versions.theirs().with(MapTables.NETS, bare(t, renamesT, known(settled.nets())))),
+        new MapVersions(
+            versions.base().with(MapTables.NETS, bare(b, renamesB, unchanged.inBase())),
+            versions.mine().with(MapTables.NETS, bare(m, renamesM, known(unchanged.nets()))),
+            versions.theirs().with(MapTables.NETS, bare(t, renamesT, known(unchanged.nets())))),
         lists,
         renamesB,
         renamesM,
@@ -131,9 +131,9 @@ final class NetMerge {
   }
 
   /** The nets of one version under their new ids. Of those that became one the first stands. */
-  private Table<NetId, Net> bare(NetSide side, Renames renames, Set<NetId> alike) {
+  private Table<NetId, Net> bare(VersionNets side, IdRenames renames, Set<NetId> alike) {
     List<Net> all = new ArrayList<>(); // in order but for the few others at the end
-    for (Net net : settled.nets()) {
+    for (Net net : unchanged.nets()) {
       if (alike.contains(net.id())) {
         all.add(net.withMembers(List.of()));
       }
@@ -161,10 +161,10 @@ final class NetMerge {
   private void nameNets() {
     Set<NetId> taken = new TreeSet<>(heldNets);
     Set<NetId> known = new TreeSet<>();
-    for (NetSide side : List.of(b, m, t)) {
+    for (VersionNets side : List.of(b, m, t)) {
       side.nets().forEach(net -> known.add(net.id()));
     }
-    known.addAll(known(settled.nets()));
+    known.addAll(known(unchanged.nets()));
     for (NetGroups.Line line : groups.lines()) {
       NetId id = line.id();
       for (int number = 2; taken.contains(id) || number > 2 && known.contains(id); number++) {
@@ -174,8 +174,8 @@ final class NetMerge {
       for (NetGroups.Anchor anchor : line.anchors()) {
         ids.put(anchor, id);
         rename(anchor, id);
-        boolean removedByOne = (anchor.m() == NetSide.NONE) != (anchor.t() == NetSide.NONE);
-        if (anchor.b() != NetSide.NONE && removedByOne) {
+        boolean removedByOne = (anchor.m() == VersionNets.NONE) != (anchor.t() == VersionNets.NONE);
+        if (anchor.b() != VersionNets.NONE && removedByOne) {
           stays.add(id);
         }
       }
@@ -194,9 +194,9 @@ final class NetMerge {
   }
 
   private void absorb(NetGroups.Anchor gone, NetId into) {
-    boolean theirs = gone.m() == NetSide.NONE;
+    boolean theirs = gone.m() == VersionNets.NONE;
     int index = theirs ? gone.t() : gone.m();
-    if (gone.b() == NetSide.NONE || index == NetSide.NONE) {
+    if (gone.b() == VersionNets.NONE || index == VersionNets.NONE) {
       return;
     }
     Map<String, Json> before =
@@ -215,15 +215,15 @@ final class NetMerge {
 
   /** A net of the base is renamed everywhere: also a side without it may still speak of it. */
   private void rename(NetGroups.Anchor anchor, NetId to) {
-    if (anchor.b() != NetSide.NONE) {
+    if (anchor.b() != VersionNets.NONE) {
       NetId known = b.net(anchor.b()).id();
       List.of(renamesB, renamesM, renamesT).forEach(renames -> renames.put(known, to));
       return;
     }
-    if (anchor.m() != NetSide.NONE) {
+    if (anchor.m() != VersionNets.NONE) {
       renamesM.put(m.net(anchor.m()).id(), to);
     }
-    if (anchor.t() != NetSide.NONE) {
+    if (anchor.t() != VersionNets.NONE) {
       renamesT.put(t.net(anchor.t()).id(), to);
     }
   }
@@ -269,7 +269,7 @@ final class NetMerge {
     members.computeIfAbsent(net, id -> new TreeMap<>()).put(member.pin(), member);
   }
 
-  private static List<PinCells.On> on(NetSide side, PinRef pin, Renames renames) {
+  private static List<PinCells.On> on(VersionNets side, PinRef pin, IdRenames renames) {
     List<PinCells.On> found = new ArrayList<>();
     for (PinCells.On on : side.on(pin)) {
       found.add(new PinCells.On(renames.of(on.net()), on.member()));
@@ -341,12 +341,15 @@ final class NetMerge {
         return theirs;
       }
       List<Json> union =
-          FieldMerge.union(base == null ? List.of() : said(base), said(mine), said(theirs));
+          FieldMerge.union(
+              base == null ? List.of() : attestations(base),
+              attestations(mine),
+              attestations(theirs));
       Json member = Json.object().put("net", "n").put("evidence", union);
       return PinCells.parse(mine.pin(), Json.array(List.of(member)).compact()).get(0).member();
     }
 
-    private static List<Json> said(Net.Member member) {
+    private static List<Json> attestations(Net.Member member) {
       Json cell = Json.parse(PinCells.text(List.of(new PinCells.On(new NetId("n"), member))));
       return FieldMerge.entries(
           ((Json.Obj) FieldMerge.entries(cell).get(0)).fields().get("evidence"));

@@ -23,14 +23,14 @@ import org.relegend.map.Page;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.map.PicturePairs.Spot;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.scan.GreyPage;
-import org.relegend.scan.Intake;
 import org.relegend.scan.PictureException;
+import org.relegend.scan.PictureIntake;
 import org.relegend.scan.Progress;
 import org.relegend.store.Digests;
 import org.relegend.store.StoreException;
@@ -51,7 +51,7 @@ public final class OwnScans {
    * @param own the page that it became in the map; none where it became the other one's file
    * @param why it isn't lined up; empty where it is
    */
-  public record Told(
+  public record ScanOutcome(
       Path scan, int number, Optional<Picture> shown, Optional<PictureId> own, String why) {
     /** For people: what became of it, and what is left to do. */
     public String line() {
@@ -76,7 +76,7 @@ public final class OwnScans {
   private final Path folder;
   private final Attestation says;
   private final boolean anyScan;
-  private final List<Told> told = new ArrayList<>();
+  private final List<ScanOutcome> results = new ArrayList<>();
   private final List<Edit> edits = new ArrayList<>();
   private BoardMap map;
 
@@ -115,8 +115,8 @@ public final class OwnScans {
     return new EditGroup(title, edits);
   }
 
-  public List<Told> told() {
-    return List.copyOf(told);
+  public List<ScanOutcome> results() {
+    return List.copyOf(results);
   }
 
   /** Pictures of the map that have no file. */
@@ -137,16 +137,16 @@ public final class OwnScans {
     if (isTheFile(scan)) {
       return;
     }
-    int pages = Intake.pagesIn(scan);
+    int pages = PictureIntake.pagesIn(scan);
     for (int number = 1; number <= pages; number++) {
       if (!progress.at((number - 1.0) / pages)) {
         throw new CancellationException("lining up " + scan);
       }
       take(scan, number, pages == 1 && anyScan);
     }
-    if (told.stream().noneMatch(one -> one.scan().equals(scan))) {
-      told.add(
-          new Told(
+    if (results.stream().noneMatch(one -> one.scan().equals(scan))) {
+      results.add(
+          new ScanOutcome(
               scan,
               1,
               Optional.empty(),
@@ -168,7 +168,7 @@ public final class OwnScans {
         Files.createDirectories(place.getParent() == null ? folder : place.getParent());
         Files.copy(scan, place);
       }
-      told.add(new Told(scan, 1, Optional.of(picture), Optional.empty(), ""));
+      results.add(new ScanOutcome(scan, 1, Optional.of(picture), Optional.empty(), ""));
     }
     return !same.isEmpty();
   }
@@ -198,8 +198,8 @@ public final class OwnScans {
     }
     Page own = added(scan, number);
     best.ifPresent(match -> lineUp(own, match, grey));
-    told.add(
-        new Told(
+    results.add(
+        new ScanOutcome(
             scan,
             number,
             best.map(Match::shown).map(page -> page),
@@ -215,7 +215,8 @@ public final class OwnScans {
   }
 
   private Page added(Path scan, int number) throws PictureException, StoreException {
-    EditGroup adding = new Intake(folder, map).pages(scan, "", List.of(number), Progress.UNWATCHED);
+    EditGroup adding =
+        new PictureIntake(folder, map).pages(scan, "", List.of(number), Progress.UNWATCHED);
     apply(adding.steps());
     return (Page) MapTables.PICTURES.putBy(adding.steps()).get(0);
   }
@@ -232,7 +233,7 @@ public final class OwnScans {
         List.of(
             MapTables.LINE_UPS.put(
                 new PicturePairs(
-                    match.shown().id(), own.id(), Found.AUTOMATIC, spots, List.of(says)))));
+                    match.shown().id(), own.id(), Origin.AUTOMATIC, spots, List.of(says)))));
   }
 
   private void apply(List<Edit> steps) {

@@ -20,7 +20,7 @@ import java.util.Set;
 import java.util.zip.CRC32;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 
 /**
  * A ZIP archive (PKWARE APPNOTE 6.3) read without trust: the directory at its end and the headers
@@ -215,11 +215,11 @@ final class PackArchive implements AutoCloseable {
               .onMalformedInput(CodingErrorAction.REPORT)
               .decode(ByteBuffer.wrap(raw))
               .toString();
-      Names.checked("file name", name);
+      NameRules.checked("file name", name);
     } catch (CharacterCodingException | IllegalArgumentException e) {
       throw refused(
           "a file in it has a name that can't be: "
-              + Names.printable(new String(raw, StandardCharsets.UTF_8)));
+              + NameRules.printable(new String(raw, StandardCharsets.UTF_8)));
     }
     boolean climbs = name.startsWith("/") || name.contains("\\") || name.contains(":");
     for (String step : name.split("/", -1)) {
@@ -233,7 +233,8 @@ final class PackArchive implements AutoCloseable {
               || DEVICES.contains(stem);
     }
     if (climbs) {
-      throw refused("%s is no name for a file inside a folder".formatted(Names.printable(name)));
+      throw refused(
+          "%s is no name for a file inside a folder".formatted(NameRules.printable(name)));
     }
     return name;
   }
@@ -275,8 +276,8 @@ final class PackArchive implements AutoCloseable {
     }
   }
 
-  private static boolean same(int local, long told, boolean later) {
-    return later && local == 0 || (local & 0xFFFFFFFFL) == told;
+  private static boolean same(int local, long result, boolean later) {
+    return later && local == 0 || (local & 0xFFFFFFFFL) == result;
   }
 
   /**

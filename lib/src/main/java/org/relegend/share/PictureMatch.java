@@ -6,12 +6,12 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import org.relegend.map.BoardMap;
+import org.relegend.map.IdRenames;
 import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
-import org.relegend.map.Renames;
 import org.relegend.map.Table;
 
 /**
@@ -20,8 +20,8 @@ import org.relegend.map.Table;
  */
 final class PictureMatch {
   private final BoardMap base;
-  private final Renames mine = new Renames();
-  private final Renames theirs = new Renames();
+  private final IdRenames mine = new IdRenames();
+  private final IdRenames theirs = new IdRenames();
   private final Set<PictureId> taken = new HashSet<>();
 
   private PictureMatch(BoardMap base) {
@@ -29,16 +29,16 @@ final class PictureMatch {
   }
 
   /** The three versions with one id for each picture, and one file name for each file. */
-  static Versions unified(Versions v) {
+  static MapVersions unified(MapVersions v) {
     PictureMatch match = new PictureMatch(v.base());
     match.find(v.mine().pictures(), v.theirs().pictures());
     BoardMap m = renamed(v.mine(), match.mine);
     BoardMap t = renamed(v.theirs(), match.theirs);
-    return apartByFile(new Versions(v.base(), m, t));
+    return apartByFile(new MapVersions(v.base(), m, t));
   }
 
-  static BoardMap renamed(BoardMap map, Renames renames) {
-    return renames.none() ? map : NetNames.renamed(map, renames);
+  static BoardMap renamed(BoardMap map, IdRenames renames) {
+    return renames.none() ? map : MergedIds.renamed(map, renames);
   }
 
   private void find(Table<PictureId, Picture> m, Table<PictureId, Picture> t) {
@@ -93,7 +93,7 @@ final class PictureMatch {
   }
 
   /** Gives files of one name and different content different names. */
-  private static Versions apartByFile(Versions v) {
+  private static MapVersions apartByFile(MapVersions v) {
     Map<String, Set<String>> contents = new HashMap<>();
     for (BoardMap map : java.util.List.of(v.mine(), v.theirs())) {
       for (Picture picture : map.pictures()) {
@@ -116,7 +116,7 @@ final class PictureMatch {
         });
     return names.isEmpty()
         ? v
-        : new Versions(v.base(), filed(v.mine(), names), filed(v.theirs(), names));
+        : new MapVersions(v.base(), filed(v.mine(), names), filed(v.theirs(), names));
   }
 
   private static String keeper(String file, Set<String> digests, BoardMap base) {

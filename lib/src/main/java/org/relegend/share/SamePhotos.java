@@ -28,7 +28,7 @@ public final class SamePhotos {
    *
    * @throws StoreException where a photo of mine can't be read
    */
-  public static BoardMap told(MapFolder mine, BoardMap theirs) throws StoreException {
+  public static BoardMap matched(MapFolder mine, BoardMap theirs) throws StoreException {
     Table<org.relegend.map.PictureId, Picture> pictures = theirs.pictures();
     for (Picture own : mine.map().pictures()) {
       Picture other = pictures.find(own.id()).orElse(own);
@@ -60,7 +60,7 @@ public final class SamePhotos {
 
   private static void deleteQuietly(Path folder) {
     try {
-      Staging.delete(folder);
+      StagedFolder.delete(folder);
     } catch (IOException left) {
       folder.toFile().deleteOnExit();
     }

@@ -3,7 +3,7 @@ package org.relegend.share;
 import java.io.Serial;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 
 /**
  * A pack that can't be made or isn't taken. The message is one line for the user: which file, what
@@ -24,6 +24,6 @@ public final class ShareException extends Exception {
   }
 
   private static String oneLine(Path file) {
-    return Names.spelledOut(file.toString());
+    return NameRules.spelledOut(file.toString());
   }
 }

@@ -59,7 +59,7 @@ public record Statement(
   }
 
   /** Whether somebody stands for it who fits. */
-  public boolean fits(Trust.Filter filter) {
+  public boolean fits(TrustReport.Filter filter) {
     return by.stream().anyMatch(filter::takes);
   }
 }

@@ -11,7 +11,7 @@ import org.relegend.map.Picture;
 /** Close-ups of this very unit, each with the names of the parts it shows. */
 record CloseUps(JobFacts facts, CutOuts cutOuts) {
   /** Those that show any of the parts, under a heading; nothing where there are none. */
-  void draw(Flow flow, String heading, Collection<PartId> parts) {
+  void draw(PageFlow flow, String heading, Collection<PartId> parts) {
     List<Picture> pictures =
         facts.job().photos().stream()
             .filter(own -> own.shows().stream().anyMatch(parts::contains))

@@ -5,9 +5,9 @@ import java.util.Optional;
 import org.relegend.bench.CheckMark;
 import org.relegend.bench.CheckStep;
 import org.relegend.bench.Condition;
-import org.relegend.bench.Intake;
+import org.relegend.bench.IntakeRecord;
 import org.relegend.bench.LogEntry;
-import org.relegend.bench.rule.Verdict;
+import org.relegend.bench.rule.NodeVerdict;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
 import org.relegend.map.MapInfo;
@@ -16,26 +16,26 @@ import org.relegend.map.PartId;
 
 /** What the owner gets: what was done, measured and adjusted, and what to watch. */
 final class CustomerRecord {
-  private final Flow flow;
+  private final PageFlow flow;
   private final JobFacts facts;
 
-  CustomerRecord(Flow flow, JobFacts facts) {
+  CustomerRecord(PageFlow flow, JobFacts facts) {
     this.flow = flow;
     this.facts = facts;
   }
 
   void draw(CloseUps closeUps) {
     MapInfo info = facts.map().info();
-    Intake intake = facts.job().intake();
+    IntakeRecord intake = facts.job().intake();
     flow.heading("Repair record", 20);
-    told("Instrument", (info.maker() + " " + info.model()).strip());
-    told("Serial number", intake.serial());
-    told("For", intake.customer());
-    if (!intake.equals(Intake.EMPTY)) {
-      told("Taken in", facts.day(intake.at()));
+    fact("Instrument", (info.maker() + " " + info.model()).strip());
+    fact("Serial number", intake.serial());
+    fact("For", intake.customer());
+    if (!intake.equals(IntakeRecord.EMPTY)) {
+      fact("Taken in", facts.day(intake.at()));
     }
-    told("Days and times", facts.clock());
-    told("With it came", intake.accessories());
+    fact("Days and times", facts.clock());
+    fact("With it came", intake.accessories());
     flow.down(4);
     section("What you told us", intake.complaint());
     done();
@@ -49,9 +49,9 @@ final class CustomerRecord {
     caution();
   }
 
-  private void told(String what, String text) {
+  private void fact(String what, String text) {
     if (!text.isEmpty()) {
-      flow.indented(what + ": " + text, 0, Flow.BODY + 1, false);
+      flow.indented(what + ": " + text, 0, PageFlow.BODY + 1, false);
     }
   }
 
@@ -85,13 +85,13 @@ final class CustomerRecord {
       return;
     }
     flow.heading("Parts worked on", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Part", 40),
-                new Ruled.Column("What", 25),
-                new Ruled.Column("Fitted now", 25)));
+                new RuledTable.Column("Part", 40),
+                new RuledTable.Column("What", 25),
+                new RuledTable.Column("Fitted now", 25)));
     for (PartId part : facts.repaired()) {
       Optional<Condition> condition = facts.job().condition(part);
       table.row(
@@ -124,15 +124,15 @@ final class CustomerRecord {
       return;
     }
     flow.heading("Measured before and after", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Point", 22),
-                new Ruled.Column("As it came", 18),
-                new Ruled.Column("After the repair", 18),
-                new Ruled.Column("Same point, other channel", 22),
-                new Ruled.Column("", 26)));
+                new RuledTable.Column("Point", 22),
+                new RuledTable.Column("As it came", 18),
+                new RuledTable.Column("After the repair", 18),
+                new RuledTable.Column("Same point, other channel", 22),
+                new RuledTable.Column("", 26)));
     for (JobFacts.Compared node : nodes) {
       table.row(
           facts.unit().name(node.net()),
@@ -145,7 +145,7 @@ final class CustomerRecord {
   }
 
   private String found(NetId net) {
-    if (facts.unit().verdict(net) != Verdict.GOOD) {
+    if (facts.unit().verdict(net) != NodeVerdict.GOOD) {
       return facts.verdict(net);
     }
     boolean byTwin = facts.unit().healthy(net).equals(facts.unit().twin(net));
@@ -162,10 +162,10 @@ final class CustomerRecord {
   }
 
   private void caution() {
-    List<Caution> told = List.of(Cautions.of("who"), Cautions.of("unplug"));
+    List<Caution> lines = List.of(Cautions.of("who"), Cautions.of("unplug"));
     flow.framed(
-        told.stream().map(Caution::title).toList(),
-        told.stream().map(Caution::text).toList(),
+        lines.stream().map(Caution::title).toList(),
+        lines.stream().map(Caution::text).toList(),
         8,
         1.5,
         0);

@@ -52,7 +52,7 @@ final class CutOuts {
 
   private final BoardMap map;
   private final Function<Picture, Path> files;
-  private final Pixels pixels = new Pixels();
+  private final PrintPixels pixels = new PrintPixels();
   private final Set<String> troubles = new LinkedHashSet<>();
 
   CutOuts(BoardMap map, Function<Picture, Path> files) {
@@ -71,7 +71,7 @@ final class CutOuts {
    *
    * @param below height of what follows, in points
    */
-  void draw(Flow flow, List<View> views, double below) {
+  void draw(PageFlow flow, List<View> views, double below) {
     List<View> pages = views.stream().filter(view -> view.picture() instanceof Page).toList();
     List<View> photos = views.stream().filter(view -> view.picture() instanceof Photo).toList();
     int rows = pages.size() + (photos.size() + 1) / 2;
@@ -87,7 +87,7 @@ final class CutOuts {
   }
 
   /** Whole pictures with their zones, two and two. */
-  void whole(Flow flow, List<Picture> pictures) {
+  void whole(PageFlow flow, List<Picture> pictures) {
     for (int i = 0; i < pictures.size(); i += 2) {
       row(
           flow,
@@ -99,18 +99,18 @@ final class CutOuts {
   }
 
   /** One whole picture over the width of the paper, with its marks. */
-  void large(Flow flow, View view) {
+  void large(PageFlow flow, View view) {
     double height = Math.min(360, flow.press().width() * 0.75);
     flow.need(height + CAPTION_ROOM);
     Rectangle2D room =
         new Rectangle2D.Double(
             flow.press().left(), flow.y() + CAPTION_ROOM, flow.press().width(), height);
-    Window window = Window.whole(view.picture(), room);
+    PrintWindow window = PrintWindow.whole(view.picture(), room);
     draw(flow, view, window);
     flow.down(window.frame().getHeight() + CAPTION_ROOM + GAP);
   }
 
-  private void row(Flow flow, List<View> views, double height) {
+  private void row(PageFlow flow, List<View> views, double height) {
     flow.need(height + CAPTION_ROOM);
     int columns = views.size();
     double width = (flow.press().width() - GAP * (columns - 1)) / columns;
@@ -120,18 +120,18 @@ final class CutOuts {
       Rectangle2D room =
           new Rectangle2D.Double(
               flow.press().left() + i * (width + GAP), flow.y() + CAPTION_ROOM, width, height);
-      Window window =
+      PrintWindow window =
           view.marks().isEmpty()
-              ? Window.whole(view.picture(), room)
-              : Window.around(view.points(), view.picture(), room);
+              ? PrintWindow.whole(view.picture(), room)
+              : PrintWindow.around(view.points(), view.picture(), room);
       draw(flow, view, window);
       most = Math.max(most, window.frame().getHeight());
     }
     flow.down(most + CAPTION_ROOM + GAP);
   }
 
-  private void draw(Flow flow, View view, Window window) {
-    Leaf leaf = flow.leaf();
+  private void draw(PageFlow flow, View view, PrintWindow window) {
+    SheetPage leaf = flow.leaf();
     Rectangle2D frame = window.frame();
     List<String> caption = caption(leaf.face(), view.picture(), frame.getWidth());
     for (int i = 0; i < caption.size(); i++) {
@@ -154,12 +154,12 @@ final class CutOuts {
       }
     }
     leaf.stroke(frame, 0.6, Color.BLACK);
-    Warnings warnings = new Warnings(leaf, window, zonesOn(view.picture().id()));
-    new Marks(leaf, window, warnings.covered()).draw(view.marks());
+    PrintedZones warnings = new PrintedZones(leaf, window, zonesOn(view.picture().id()));
+    new MarkPainter(leaf, window, warnings.covered()).draw(view.marks());
     warnings.draw(); // last, over everything
   }
 
-  private Optional<PDImageXObject> image(Flow flow, Picture picture, Window window) {
+  private Optional<PDImageXObject> image(PageFlow flow, Picture picture, PrintWindow window) {
     try {
       return Optional.of(
           pixels.cut(
@@ -186,17 +186,17 @@ final class CutOuts {
    * and not what is told of it.
    */
   private List<String> caption(Typeface face, Picture picture, double width) {
-    String told = told(picture);
-    if (face.width(picture.caption() + told, CAPTION) <= width) {
-      return List.of(face.printable(picture.caption() + told));
+    String text = captionText(picture);
+    if (face.width(picture.caption() + text, CAPTION) <= width) {
+      return List.of(face.printable(picture.caption() + text));
     }
-    double room = Math.max(width / 4, 2 * width - 1.25 * face.width(told, CAPTION));
+    double room = Math.max(width / 4, 2 * width - 1.25 * face.width(text, CAPTION));
     String name = face.shortened(picture.caption(), CAPTION, Math.min(room, width));
-    List<String> lines = face.wrapped(name + told, CAPTION, width);
+    List<String> lines = face.wrapped(name + text, CAPTION, width);
     return lines.subList(0, Math.min(CAPTION_LINES, lines.size()));
   }
 
-  private String told(Picture picture) {
+  private String captionText(Picture picture) {
     String side = "";
     if (picture instanceof Photo photo) {
       side =

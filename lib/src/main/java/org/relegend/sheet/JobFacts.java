@@ -16,11 +16,11 @@ import java.util.stream.Collectors;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Job;
 import org.relegend.bench.LogEntry;
+import org.relegend.bench.MeasurementSetup;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
-import org.relegend.bench.rule.Unit;
-import org.relegend.bench.rule.Volts;
+import org.relegend.bench.rule.NetVoltage;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Kind;
 import org.relegend.map.BoardMap;
@@ -32,7 +32,7 @@ import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
 /** What the records say of one job, in words. */
-record JobFacts(Job job, Circuit circuit, Unit unit, ZoneId zone) {
+record JobFacts(Job job, Circuit circuit, UnitReadings unit, ZoneId zone) {
   private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
   private static final int FIGURES = 4;
 
@@ -49,11 +49,11 @@ record JobFacts(Job job, Circuit circuit, Unit unit, ZoneId zone) {
       NetId net,
       Optional<Reading> before,
       Optional<Reading> after,
-      Optional<Volts> twin,
+      Optional<NetVoltage> twin,
       OptionalDouble difference) {}
 
   static JobFacts of(Job job, Circuit circuit, ZoneId zone) {
-    return new JobFacts(job, circuit, Unit.of(job, circuit), zone);
+    return new JobFacts(job, circuit, UnitReadings.of(job, circuit), zone);
   }
 
   BoardMap map() {
@@ -111,7 +111,7 @@ record JobFacts(Job job, Circuit circuit, Unit unit, ZoneId zone) {
   }
 
   private static boolean isHurt(Condition condition) {
-    return condition.is(State.DAMAGED) || condition.is(State.MISSING);
+    return condition.is(PartState.DAMAGED) || condition.is(PartState.MISSING);
   }
 
   /** "C102 (capacitor, 10u 25V)". */
@@ -175,10 +175,10 @@ record JobFacts(Job job, Circuit circuit, Unit unit, ZoneId zone) {
     if (unit.difference(net).isEmpty()) {
       return "";
     }
-    Optional<Volts> should = unit.healthy(net);
+    Optional<NetVoltage> should = unit.healthy(net);
     return should.equals(unit.twin(net))
         ? "the twin"
-        : "the map: " + should.map(Volts::text).orElse("");
+        : "the map: " + should.map(NetVoltage::text).orElse("");
   }
 
   static String value(Optional<Reading> reading) {
@@ -189,12 +189,12 @@ record JobFacts(Job job, Circuit circuit, Unit unit, ZoneId zone) {
     return amount.text(FIGURES);
   }
 
-  static String volts(Optional<Volts> volts) {
-    return volts.map(Volts::text).orElse("not read");
+  static String volts(Optional<NetVoltage> volts) {
+    return volts.map(NetVoltage::text).orElse("not read");
   }
 
   static String volts(OptionalDouble volts) {
-    return volts.isPresent() ? Volts.text(volts.getAsDouble()) : "";
+    return volts.isPresent() ? NetVoltage.text(volts.getAsDouble()) : "";
   }
 
   /** What the reading was taken with and how, in one line. */
@@ -209,7 +209,7 @@ record JobFacts(Job job, Circuit circuit, Unit unit, ZoneId zone) {
           "meter "
               + new Amount(Quantity.RESISTANCE, reading.setting().with().ohms()).text(FIGURES));
     }
-    if (reading.setting().power() != Setting.Power.UNSTATED) {
+    if (reading.setting().power() != MeasurementSetup.Power.UNSTATED) {
       words.add("power " + reading.setting().power().word());
     }
     if (reading.setting().lifted()) {

@@ -73,11 +73,11 @@ public final class JobSheets {
    *
    * @param printed the date that is printed, so that the same call gives the same bytes
    */
-  public Printed print(Copy copy, Paper paper, Instant printed) {
+  public FinishedSheets print(Copy copy, PaperSize paper, Instant printed) {
     JobFacts facts = JobFacts.of(job, circuit, zone);
     String digest = MapFormat.digest(circuit.map());
-    try (Press press = new Press(paper)) {
-      Flow flow = new Flow(press);
+    try (SheetDocument press = new SheetDocument(paper)) {
+      PageFlow flow = new PageFlow(press);
       BoardMap shown = OwnPhotos.printed(circuit.map(), job.photos());
       CutOuts cutOuts = new CutOuts(shown, files);
       CloseUps closeUps = new CloseUps(facts, cutOuts);
@@ -96,7 +96,7 @@ public final class JobSheets {
                   : "job %s · %s"
                       .formatted(job.id(), Provenance.line(circuit.map(), digest, printed)),
               printed);
-      return new Printed(pdf, press.pages(), cutOuts.troubles());
+      return new FinishedSheets(pdf, press.pages(), cutOuts.troubles());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

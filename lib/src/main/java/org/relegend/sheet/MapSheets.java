@@ -11,16 +11,16 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.relegend.bench.Job;
 import org.relegend.bench.OwnPhotos;
-import org.relegend.bench.rule.Twins;
-import org.relegend.bench.rule.Volts;
+import org.relegend.bench.rule.NetVoltage;
+import org.relegend.bench.rule.TwinIndex;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.JoinedPin;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
 import org.relegend.hazard.StoredCharge;
-import org.relegend.lineup.Carrier;
+import org.relegend.hazard.VoltageLimits;
+import org.relegend.lineup.PlacementCarrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
@@ -46,10 +46,10 @@ public final class MapSheets {
   private static final int NAMED = 3;
 
   private final Circuit circuit;
-  private final BoardMap told;
+  private final BoardMap source;
   private final Function<Picture, Path> files;
   private final Hazards hazards;
-  private final Twins twins;
+  private final TwinIndex twins;
 
   /**
    * Sheets of one map.
@@ -62,16 +62,16 @@ public final class MapSheets {
 
   /** A zone drawn on one photo is printed on every photo that is lined up with it. */
   private static Circuit zoned(Circuit circuit) {
-    BoardMap zoned = Carrier.of(circuit.map()).zoned();
+    BoardMap zoned = PlacementCarrier.of(circuit.map()).zoned();
     return zoned.equals(circuit.map()) ? circuit : Circuit.of(zoned);
   }
 
-  private MapSheets(Circuit circuit, Function<Picture, Path> files, BoardMap told) {
+  private MapSheets(Circuit circuit, Function<Picture, Path> files, BoardMap result) {
     this.circuit = circuit;
-    this.told = told;
+    this.source = result;
     this.files = files;
-    this.hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
-    this.twins = Twins.of(circuit);
+    this.hazards = Hazards.of(circuit, VoltageLimits.INSTRUMENTS);
+    this.twins = TwinIndex.of(circuit);
   }
 
   /**
@@ -99,15 +99,16 @@ public final class MapSheets {
    * @throws IllegalArgumentException where the map hasn't got a node
    * @throws CancellationException where the progress says so
    */
-  public Printed print(Paper paper, List<NetId> nodes, Instant printed, Progress progress) {
+  public FinishedSheets print(
+      PaperSize paper, List<NetId> nodes, Instant printed, Progress progress) {
     for (NetId node : nodes) {
       if (map().net(node).isEmpty()) {
         throw new IllegalArgumentException("the map has no node " + node);
       }
     }
-    String digest = MapFormat.digest(told);
-    try (Press press = new Press(paper)) {
-      Flow flow = new Flow(press);
+    String digest = MapFormat.digest(source);
+    try (SheetDocument press = new SheetDocument(paper)) {
+      PageFlow flow = new PageFlow(press);
       CutOuts cutOuts = new CutOuts(map(), files);
       front(flow, digest, printed);
       dangers(flow, cutOuts);
@@ -127,24 +128,25 @@ public final class MapSheets {
               List.of(map().info().title(), REMINDER),
               Provenance.line(map(), digest, printed),
               printed);
-      return new Printed(pdf, press.pages(), cutOuts.troubles());
+      return new FinishedSheets(pdf, press.pages(), cutOuts.troubles());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private void front(Flow flow, String digest, Instant printed) {
+  private void front(PageFlow flow, String digest, Instant printed) {
     MapInfo info = map().info();
     flow.heading(info.title(), 20);
     flow.paragraph("Bench sheets of a board map", 12, false);
     cautions(flow, hazards.knowsMains());
     flow.down(4);
-    Provenance.of(map(), digest, printed).forEach(line -> flow.indented(line, 0, Flow.BODY, false));
+    Provenance.of(map(), digest, printed)
+        .forEach(line -> flow.indented(line, 0, PageFlow.BODY, false));
     flow.down(6);
   }
 
   /** All of the usual cautions, also where the map names no mains: nobody may have said so yet. */
-  static void cautions(Flow flow, boolean mains) {
+  static void cautions(PageFlow flow, boolean mains) {
     List<String> titles = new ArrayList<>();
     List<String> texts = new ArrayList<>();
     for (Caution caution : Cautions.all()) {
@@ -152,7 +154,7 @@ public final class MapSheets {
       texts.add(caution.text());
     }
     flow.framed(titles, texts, 8, 2.5, 1.5 * SIGN);
-    Warnings.triangle(
+    PrintedZones.triangle(
         flow.leaf(),
         HazardZone.Kind.MAINS,
         flow.press().right() - SIGN * 0.85,
@@ -165,7 +167,7 @@ public final class MapSheets {
     }
   }
 
-  private void dangers(Flow flow, CutOuts cutOuts) {
+  private void dangers(PageFlow flow, CutOuts cutOuts) {
     flow.newPage();
     flow.heading("Where it can hurt", 14);
     List<Picture> photos =
@@ -178,20 +180,20 @@ public final class MapSheets {
     charges(flow);
   }
 
-  private void reached(Flow flow) {
+  private void reached(PageFlow flow) {
     if (hazards.reached().isEmpty()) {
       flow.paragraph(
           "No node is known to carry mains or high voltage. Nobody may have said so yet.");
       return;
     }
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Node", 18),
-                new Ruled.Column("Kind", 14),
-                new Ruled.Column("Volts", 9),
-                new Ruled.Column("Pins", 50)));
+                new RuledTable.Column("Node", 18),
+                new RuledTable.Column("Kind", 14),
+                new RuledTable.Column("Volts", 9),
+                new RuledTable.Column("Pins", 50)));
     hazards
         .reached()
         .forEach(
@@ -199,7 +201,7 @@ public final class MapSheets {
                 table.row(
                     map().nameOf(reached.node().subject()),
                     reached.kind().word().replace('-', ' '),
-                    reached.volts() == 0 ? "not told" : Volts.text(reached.volts()),
+                    reached.volts() == 0 ? "not told" : NetVoltage.text(reached.volts()),
                     String.join(
                         ", ",
                         reached.pins().stream()
@@ -208,21 +210,21 @@ public final class MapSheets {
     flow.down(8);
   }
 
-  private void charges(Flow flow) {
+  private void charges(PageFlow flow) {
     List<StoredCharge> charges =
         hazards.charges().stream().filter(charge -> charge.isNoteworthy(hazards.limits())).toList();
     if (charges.isEmpty()) {
       return;
     }
     flow.heading("Stored charge: measure before touching", 11);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Capacitors", 25),
-                new Ruled.Column("Up to", 12),
-                new Ruled.Column("From", 20),
-                new Ruled.Column("Bleeder", 30)));
+                new RuledTable.Column("Capacitors", 25),
+                new RuledTable.Column("Up to", 12),
+                new RuledTable.Column("From", 20),
+                new RuledTable.Column("Bleeder", 30)));
     for (StoredCharge charge : charges) {
       charge
           .volts()
@@ -230,7 +232,7 @@ public final class MapSheets {
               volts ->
                   table.row(
                       capacitors(charge),
-                      Volts.text(volts),
+                      NetVoltage.text(volts),
                       charge.basis().words(),
                       bleeder(charge)));
     }
@@ -261,23 +263,26 @@ public final class MapSheets {
     return first + (more == 0 ? "" : " and %d more".formatted(more)) + " - may have failed";
   }
 
-  private void nodeList(Flow flow, List<NetId> nodes) {
+  private void nodeList(PageFlow flow, List<NetId> nodes) {
     flow.newPage();
     flow.heading("Nodes and what is joined there, as built", 14);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Node / pin", 22),
-                new Ruled.Column("Channel / role", 18),
-                new Ruled.Column("Value", 26),
-                new Ruled.Column("Evidence", 13),
-                new Ruled.Column("Twin", 21)));
+                new RuledTable.Column("Node / pin", 22),
+                new RuledTable.Column("Channel / role", 18),
+                new RuledTable.Column("Value", 26),
+                new RuledTable.Column("Evidence", 13),
+                new RuledTable.Column("Twin", 21)));
     for (NetId node : nodes) {
       NodeFacts facts = NodeFacts.of(circuit, hazards, twins, node);
       Net net = facts.net();
       String danger =
-          facts.dangers().stream().map(Warnings::words).reduce((a, b) -> a + ", " + b).orElse("");
+          facts.dangers().stream()
+              .map(PrintedZones::words)
+              .reduce((a, b) -> a + ", " + b)
+              .orElse("");
       table.group(net.name(), net.channel(), danger, "", facts.twins());
       for (JoinedPin pin : facts.joined().pins()) {
         table.row(

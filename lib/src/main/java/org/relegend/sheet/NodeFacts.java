@@ -9,14 +9,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.relegend.bench.rule.Twins;
-import org.relegend.bench.rule.Volts;
+import org.relegend.bench.rule.NetVoltage;
+import org.relegend.bench.rule.TwinIndex;
 import org.relegend.circuit.Circuit;
-import org.relegend.circuit.Joined;
+import org.relegend.circuit.JoinedList;
 import org.relegend.circuit.JoinedPin;
 import org.relegend.circuit.Node;
+import org.relegend.hazard.HazardZones;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.Zones;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
@@ -30,8 +30,8 @@ import org.relegend.map.Potential;
 import org.relegend.map.Subject;
 
 /** What the sheets say of one node, in words. */
-record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined joined) {
-  static NodeFacts of(Circuit circuit, Hazards hazards, Twins known, NetId id) {
+record NodeFacts(Circuit circuit, Hazards hazards, TwinIndex known, Net net, JoinedList joined) {
+  static NodeFacts of(Circuit circuit, Hazards hazards, TwinIndex known, NetId id) {
     Net net = circuit.map().net(id).orElseThrow();
     return new NodeFacts(circuit, hazards, known, net, circuit.joined(id));
   }
@@ -77,25 +77,25 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
 
   /** Channel, voltage and note in one line; empty where nothing is known. */
   String summary() {
-    List<String> told = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
     if (!net.channel().isEmpty()) {
-      told.add("channel " + net.channel());
+      lines.add("channel " + net.channel());
     }
     if (!twins().isEmpty()) {
-      told.add("twin " + twins());
+      lines.add("twin " + twins());
     }
     if (net.potential().nature() != Potential.Nature.UNKNOWN) {
-      told.add(potential());
+      lines.add(potential());
     }
     if (!net.note().isEmpty()) {
-      told.add(net.note());
+      lines.add(net.note());
     }
-    return String.join(" · ", told);
+    return String.join(" · ", lines);
   }
 
   private String potential() {
     Potential potential = net.potential();
-    String volts = potential.volts() == 0 ? "" : Volts.text(potential.volts());
+    String volts = potential.volts() == 0 ? "" : NetVoltage.text(potential.volts());
     return switch (potential.nature()) {
       case MAINS -> ("mains " + volts).strip();
       case EARTH -> "protective earth";
@@ -108,12 +108,12 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
 
   /** Where the drawing differs at this node, one sentence each. */
   List<String> differences() {
-    List<String> told = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
     for (JoinedPin pin : joined.pins()) {
       pin.drawn()
           .ifPresent(
               drawn ->
-                  told.add(
+                  lines.add(
                       "%s is here on the board; the drawing has it on %s."
                           .formatted(
                               name(pin),
@@ -122,7 +122,7 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
                                   : map().nameOf(Subject.of(new NetId(drawn.drawn()))))));
     }
     for (JoinedPin pin : joined.alsoDrawnHere()) {
-      told.add(
+      lines.add(
           "The drawing has %s here; on the board it is on %s."
               .formatted(
                   name(pin),
@@ -130,7 +130,7 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
                       ? "no net"
                       : names(pin.nets().stream().map(Subject::of).toList())));
     }
-    return told;
+    return lines;
   }
 
   /** The pictures that show the node, each with the pins' numbers at their places. */
@@ -197,6 +197,6 @@ record NodeFacts(Circuit circuit, Hazards hazards, Twins known, Net net, Joined 
   }
 
   private void zonesOver(Placement place, Set<HazardZone.Kind> kinds) {
-    Zones.over(map(), place).forEach(zone -> kinds.add(zone.kind()));
+    HazardZones.over(map(), place).forEach(zone -> kinds.add(zone.kind()));
   }
 }

@@ -18,10 +18,10 @@ final class NodeSheet {
 
   private static final double SIGN = 24;
 
-  private final Flow flow;
+  private final PageFlow flow;
   private final NodeFacts facts;
 
-  NodeSheet(Flow flow, NodeFacts facts) {
+  NodeSheet(PageFlow flow, NodeFacts facts) {
     this.flow = flow;
     this.facts = facts;
   }
@@ -37,7 +37,7 @@ final class NodeSheet {
     if (views.isEmpty()) {
       flow.paragraph("No pin of this node is placed on a picture yet.");
     }
-    cutOuts.draw(flow, views, Ruled.heightToFill(facts.joined().pins().size()));
+    cutOuts.draw(flow, views, RuledTable.heightToFill(facts.joined().pins().size()));
     table();
     facts.differences().forEach(flow::paragraph);
     facts
@@ -61,11 +61,11 @@ final class NodeSheet {
     flow.framed(
         cautions.stream().map(Caution::title).toList(),
         cautions.stream().map(Caution::text).toList(),
-        Flow.BODY,
+        PageFlow.BODY,
         2,
         SIGN * 1.5);
     // the frame was kept on one page, so its foot tells where it is
-    Warnings.triangle(
+    PrintedZones.triangle(
         flow.leaf(),
         kinds.iterator().next(),
         flow.press().right() - SIGN * 0.85,
@@ -76,7 +76,7 @@ final class NodeSheet {
 
   private void tick(String text) {
     flow.leaf().box(flow.press().left(), flow.y() + 0.5, 9, 9, 0.8);
-    flow.indented(text, 14, Flow.BODY, true);
+    flow.indented(text, 14, PageFlow.BODY, true);
     flow.down(4);
   }
 
@@ -95,19 +95,19 @@ final class NodeSheet {
   }
 
   private void table() {
-    List<Ruled.Column> columns = new ArrayList<>();
-    columns.add(new Ruled.Column("No.", 5));
-    columns.add(new Ruled.Column("Pin", 12));
-    columns.add(new Ruled.Column("Role", 13));
-    columns.add(new Ruled.Column("Value", 19));
-    columns.add(new Ruled.Column("Evidence", 11));
-    columns.add(new Ruled.Column("Twin", 12));
+    List<RuledTable.Column> columns = new ArrayList<>();
+    columns.add(new RuledTable.Column("No.", 5));
+    columns.add(new RuledTable.Column("Pin", 12));
+    columns.add(new RuledTable.Column("Role", 13));
+    columns.add(new RuledTable.Column("Value", 19));
+    columns.add(new RuledTable.Column("Evidence", 11));
+    columns.add(new RuledTable.Column("Twin", 12));
     boolean twin = facts.twin().isPresent();
-    columns.add(new Ruled.Column(volts(facts.net()), 14, true));
+    columns.add(new RuledTable.Column(volts(facts.net()), 14, true));
     if (twin) {
-      columns.add(new Ruled.Column(volts(facts.twin().orElseThrow()), 14, true));
+      columns.add(new RuledTable.Column(volts(facts.twin().orElseThrow()), 14, true));
     }
-    Ruled table = new Ruled(flow, columns);
+    RuledTable table = new RuledTable(flow, columns);
     int number = 1;
     for (JoinedPin pin : facts.joined().pins()) {
       List<String> cells =

@@ -9,15 +9,15 @@ import java.util.Map;
 import org.relegend.bench.CheckStep;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Hypothesis;
-import org.relegend.bench.Intake;
+import org.relegend.bench.IntakeRecord;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.Reading;
-import org.relegend.bench.rule.Finding;
-import org.relegend.bench.rule.Volts;
+import org.relegend.bench.rule.NetVoltage;
+import org.relegend.bench.rule.RuleFinding;
 import org.relegend.bench.suspect.Suspect;
 import org.relegend.bench.suspect.Suspects;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.VoltageLimits;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Photo;
@@ -30,11 +30,11 @@ final class ShopRecord {
   /** How many suspects are printed. */
   private static final int SUSPECTS = 6;
 
-  private final Flow flow;
+  private final PageFlow flow;
   private final JobFacts facts;
   private final String digest;
 
-  ShopRecord(Flow flow, JobFacts facts, String digest) {
+  ShopRecord(PageFlow flow, JobFacts facts, String digest) {
     this.flow = flow;
     this.facts = facts;
     this.digest = digest;
@@ -42,9 +42,9 @@ final class ShopRecord {
 
   void draw(BoardMap shown, CutOuts cutOuts, CloseUps closeUps, Instant printed) {
     flow.heading("Job " + facts.job().id(), 20);
-    Hazards hazards = Hazards.of(facts.circuit(), LimitSet.INSTRUMENTS);
+    Hazards hazards = Hazards.of(facts.circuit(), VoltageLimits.INSTRUMENTS);
     MapSheets.cautions(flow, hazards.knowsMains());
-    told("Days and times", facts.clock());
+    fact("Days and times", facts.clock());
     intake();
     origin(printed);
     checklist();
@@ -62,33 +62,33 @@ final class ShopRecord {
   }
 
   private void intake() {
-    Intake intake = facts.job().intake();
-    if (intake.equals(Intake.EMPTY)) {
+    IntakeRecord intake = facts.job().intake();
+    if (intake.equals(IntakeRecord.EMPTY)) {
       return;
     }
     flow.heading("Intake", 12);
-    told("Customer", intake.customer());
-    told("Serial number", intake.serial());
-    told("Complaint, in the owner's words", intake.complaint());
-    told("Accessories", intake.accessories());
-    told("History", intake.history());
-    told(
+    fact("Customer", intake.customer());
+    fact("Serial number", intake.serial());
+    fact("Complaint, in the owner's words", intake.complaint());
+    fact("Accessories", intake.accessories());
+    fact("History", intake.history());
+    fact(
         "Taken in",
         facts.day(intake.at())
             + (intake.receivedBy().isEmpty() ? "" : " by " + intake.receivedBy()));
     flow.down(6);
   }
 
-  private void told(String what, String text) {
+  private void fact(String what, String text) {
     if (!text.isEmpty()) {
-      flow.indented(what + ": " + text, 0, Flow.BODY, false);
+      flow.indented(what + ": " + text, 0, PageFlow.BODY, false);
     }
   }
 
   private void origin(Instant printed) {
     flow.heading("Map", 12);
     Provenance.of(facts.map(), digest, printed)
-        .forEach(line -> flow.indented(line, 0, Flow.BODY, false));
+        .forEach(line -> flow.indented(line, 0, PageFlow.BODY, false));
     if (!facts.job().map().digest().equals(digest)) {
       flow.paragraph(
           "The map was changed since the job was tied to it (digest then: "
@@ -100,13 +100,13 @@ final class ShopRecord {
 
   private void checklist() {
     flow.heading("Checklist", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Step", 50),
-                new Ruled.Column("Done", 18),
-                new Ruled.Column("Note", 32)));
+                new RuledTable.Column("Step", 50),
+                new RuledTable.Column("Done", 18),
+                new RuledTable.Column("Note", 32)));
     for (CheckStep step : CheckStep.values()) {
       table.row(
           step.text(),
@@ -125,15 +125,15 @@ final class ShopRecord {
       return;
     }
     flow.heading("Conditions", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Part", 34),
-                new Ruled.Column("Condition", 22),
-                new Ruled.Column("Fitted", 14),
-                new Ruled.Column("Date code", 10),
-                new Ruled.Column("Note", 30)));
+                new RuledTable.Column("Part", 34),
+                new RuledTable.Column("Condition", 22),
+                new RuledTable.Column("Fitted", 14),
+                new RuledTable.Column("Date code", 10),
+                new RuledTable.Column("Note", 30)));
     for (Condition condition : facts.job().conditions()) {
       table.row(
           facts.described(condition.part()),
@@ -178,18 +178,18 @@ final class ShopRecord {
       return;
     }
     flow.heading("Nodes against twin or map, largest difference first", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Node", 18),
-                new Ruled.Column("As it came", 14),
-                new Ruled.Column("After repair", 14),
-                new Ruled.Column("Twin now", 13),
-                new Ruled.Column("Difference", 13),
-                new Ruled.Column("from", 19),
-                new Ruled.Column("Limit", 11),
-                new Ruled.Column("", 18)));
+                new RuledTable.Column("Node", 18),
+                new RuledTable.Column("As it came", 14),
+                new RuledTable.Column("After repair", 14),
+                new RuledTable.Column("Twin now", 13),
+                new RuledTable.Column("Difference", 13),
+                new RuledTable.Column("from", 19),
+                new RuledTable.Column("Limit", 11),
+                new RuledTable.Column("", 18)));
     for (JobFacts.Compared node : nodes) {
       table.row(
           facts.unit().name(node.net()),
@@ -198,7 +198,7 @@ final class ShopRecord {
           JobFacts.volts(node.twin()),
           JobFacts.volts(node.difference()),
           facts.comparedWith(node.net()),
-          Volts.text(facts.unit().limit(node.net())),
+          NetVoltage.text(facts.unit().limit(node.net())),
           facts.verdict(node.net()));
     }
     table.remark(
@@ -212,16 +212,16 @@ final class ShopRecord {
       return;
     }
     flow.heading("All readings", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("No.", 6),
-                new Ruled.Column("When", 20),
-                new Ruled.Column("At", 16),
-                new Ruled.Column("Value", 14),
-                new Ruled.Column("How", 34),
-                new Ruled.Column("By", 10)));
+                new RuledTable.Column("No.", 6),
+                new RuledTable.Column("When", 20),
+                new RuledTable.Column("At", 16),
+                new RuledTable.Column("Value", 14),
+                new RuledTable.Column("How", 34),
+                new RuledTable.Column("By", 10)));
     for (Reading reading : facts.job().readings()) {
       table.row(
           reading.id().toString(),
@@ -244,7 +244,7 @@ final class ShopRecord {
     }
     Suspects found = Suspects.of(facts.unit());
     flow.heading("What the readings say now, by rules that can be wrong", 12);
-    for (Finding finding : found.findings()) {
+    for (RuleFinding finding : found.findings()) {
       flow.paragraph("%s: %s".formatted(finding.severity().word(), finding.message()));
     }
     if (found.findings().isEmpty()) {
@@ -255,13 +255,13 @@ final class ShopRecord {
       return;
     }
     flow.heading("Suspects, by a simple model", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("Part", 12),
-                new Ruled.Column("Share", 8),
-                new Ruled.Column("Reasons", 80)));
+                new RuledTable.Column("Part", 12),
+                new RuledTable.Column("Share", 8),
+                new RuledTable.Column("Reasons", 80)));
     for (Suspect suspect : found.suspects().stream().limit(SUSPECTS).toList()) {
       table.row(
           facts.map().nameOf(suspect.part()),
@@ -278,16 +278,16 @@ final class ShopRecord {
       return;
     }
     flow.heading("Hypotheses, the disproved ones too", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("No.", 6),
-                new Ruled.Column("Parts", 14),
-                new Ruled.Column("What and why", 34),
-                new Ruled.Column("Test", 22),
-                new Ruled.Column("Result", 12),
-                new Ruled.Column("Outcome", 24)));
+                new RuledTable.Column("No.", 6),
+                new RuledTable.Column("Parts", 14),
+                new RuledTable.Column("What and why", 34),
+                new RuledTable.Column("Test", 22),
+                new RuledTable.Column("Result", 12),
+                new RuledTable.Column("Outcome", 24)));
     for (Hypothesis hypothesis : facts.job().hypotheses()) {
       table.row(
           hypothesis.id().toString(),
@@ -309,15 +309,15 @@ final class ShopRecord {
       return;
     }
     flow.heading("Log", 12);
-    Ruled table =
-        new Ruled(
+    RuledTable table =
+        new RuledTable(
             flow,
             List.of(
-                new Ruled.Column("When", 20),
-                new Ruled.Column("Kind", 13),
-                new Ruled.Column("About", 20),
-                new Ruled.Column("What", 40),
-                new Ruled.Column("By", 10)));
+                new RuledTable.Column("When", 20),
+                new RuledTable.Column("Kind", 13),
+                new RuledTable.Column("About", 20),
+                new RuledTable.Column("What", 40),
+                new RuledTable.Column("By", 10)));
     for (LogEntry entry : facts.job().log()) {
       table.row(
           facts.minute(entry.at()),

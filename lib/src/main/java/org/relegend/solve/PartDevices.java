@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.relegend.circuit.Conduction;
 import org.relegend.circuit.Kind;
+import org.relegend.circuit.PassageOptions;
 import org.relegend.circuit.PinPath;
-import org.relegend.circuit.Through;
 import org.relegend.map.Part;
 import org.relegend.map.PinRef;
 import org.relegend.marking.Quantity;
@@ -305,7 +305,7 @@ final class PartDevices {
       gap = "nobody said how it stands";
       return;
     }
-    if (!section.equals(terminals.elements().get(0)) || position.equals(Through.OPEN)) {
+    if (!section.equals(terminals.elements().get(0)) || position.equals(PassageOptions.OPEN)) {
       return; // all contacts of a part move together
     }
     for (PinPath path : kind.pathsOf(part)) {

@@ -2,8 +2,8 @@ package org.relegend.solve;
 
 import java.util.OptionalDouble;
 import org.relegend.marking.ComponentValues;
+import org.relegend.marking.MarkingReadings;
 import org.relegend.marking.Quantity;
-import org.relegend.marking.Readings;
 import org.relegend.marking.Tolerance;
 import org.relegend.marking.ValueReading;
 
@@ -15,8 +15,8 @@ final class PartValue {
   private PartValue() {}
 
   static OptionalDouble of(String text, Quantity quantity) {
-    Readings<ValueReading> readings = ComponentValues.read(text, quantity);
-    return readings.outcome() == Readings.Outcome.READ
+    MarkingReadings<ValueReading> readings = ComponentValues.read(text, quantity);
+    return readings.outcome() == MarkingReadings.Outcome.READ
         ? OptionalDouble.of(readings.readings().get(0).amount().value())
         : OptionalDouble.empty();
   }

@@ -10,10 +10,10 @@ import org.jspecify.annotations.Nullable;
  * old content or the new one. The one before is kept beside it as {@code .bak}.
  */
 final class AtomicFile {
-  private final Disk disk;
+  private final DiskOperations disk;
   private final Path file;
 
-  AtomicFile(Disk disk, Path file) {
+  AtomicFile(DiskOperations disk, Path file) {
     this.disk = disk;
     this.file = file;
   }
@@ -47,14 +47,14 @@ final class AtomicFile {
       }
       disk.move(temporary(file), file);
     } catch (IOException | UnsupportedOperationException e) {
-      StoreException told = DiskTroubles.writing(e, file);
-      cleanUp(told, temporary(file), temporary(backup));
-      throw told;
+      StoreException failure = DiskErrors.writing(e, file);
+      cleanUp(failure, temporary(file), temporary(backup));
+      throw failure;
     }
     try {
       disk.forceFolder(folder());
     } catch (IOException e) {
-      throw DiskTroubles.unconfirmed(e, file);
+      throw DiskErrors.unconfirmed(e, file);
     }
   }
 
@@ -63,12 +63,12 @@ final class AtomicFile {
     return folder == null ? file.toAbsolutePath() : folder;
   }
 
-  private static void cleanUp(StoreException told, Path... left) {
+  private static void cleanUp(StoreException failure, Path... left) {
     for (Path path : left) {
       try {
         Files.deleteIfExists(path);
       } catch (IOException e) {
-        told.addSuppressed(e);
+        failure.addSuppressed(e);
       }
     }
   }
@@ -78,7 +78,7 @@ final class AtomicFile {
    *
    * @param ending of the new name, before a number
    */
-  static void setAside(Disk disk, Path file, String ending) throws StoreException {
+  static void setAside(DiskOperations disk, Path file, String ending) throws StoreException {
     int number = 1;
     while (Files.exists(beside(file, ending + number))) {
       number++;
@@ -86,7 +86,7 @@ final class AtomicFile {
     try {
       disk.move(file, beside(file, ending + number));
     } catch (IOException e) {
-      throw DiskTroubles.writing(e, file);
+      throw DiskErrors.writing(e, file);
     }
   }
 }

@@ -14,7 +14,7 @@ final class ClashShapes {
   static final Codec<Clash.Key> KEY = key();
 
   private static Codec<Clash.Cell> cell() {
-    Shape<Clash.Cell> s = new Shape<>();
+    JsonShape<Clash.Cell> s = new JsonShape<>();
     var table = s.required("table", TEXT, Clash.Cell::table);
     var key = s.optional("key", TEXT, "", Clash.Cell::key);
     var field = s.optional("field", TEXT, "", Clash.Cell::field);
@@ -25,7 +25,7 @@ final class ClashShapes {
   }
 
   private static Codec<Clash> clash() {
-    Shape<Clash> s = new Shape<>();
+    JsonShape<Clash> s = new JsonShape<>();
     var about = s.required("about", TEXT, Clash::about);
     var ordinal = s.optional("ordinal", WHOLE_NUMBER, 1, Clash::ordinal);
     var cells = s.required("cells", list(cell()), Clash::cells);
@@ -33,7 +33,7 @@ final class ClashShapes {
   }
 
   private static Codec<Clash.Key> key() {
-    Shape<Clash.Key> s = new Shape<>();
+    JsonShape<Clash.Key> s = new JsonShape<>();
     var about = s.required("about", TEXT, Clash.Key::about);
     var ordinal = s.optional("ordinal", WHOLE_NUMBER, 1, Clash.Key::ordinal);
     return s.madeBy(v -> new Clash.Key(v.get(about), v.get(ordinal)));

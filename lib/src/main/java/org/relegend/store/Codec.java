@@ -9,7 +9,7 @@ interface Codec<T> {
   /**
    * Reads the value whose first token the parser is at, and leaves the parser at its last one.
    *
-   * @throws UnfitException where the JSON is well formed but no such value
+   * @throws UnfitJsonException where the JSON is well formed but no such value
    */
   T read(JsonParser in) throws IOException;
 

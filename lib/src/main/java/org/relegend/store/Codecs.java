@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.relegend.map.Keyed;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Table;
 
 /** The codecs of plain values and of lists. */
@@ -31,7 +31,7 @@ final class Codecs {
         @Override
         public Double read(JsonParser in) throws IOException {
           if (!in.currentToken().isNumeric()) {
-            throw UnfitException.here(in, "a number must stand here" + instead(in));
+            throw UnfitJsonException.here(in, "a number must stand here" + instead(in));
           }
           return in.getDoubleValue() + 0.0; // no negative zero
         }
@@ -52,7 +52,7 @@ final class Codecs {
         public Integer read(JsonParser in) throws IOException {
           if (in.currentToken() != JsonToken.VALUE_NUMBER_INT
               || in.getNumberType() != JsonParser.NumberType.INT) {
-            throw UnfitException.here(in, "a whole number must stand here" + instead(in));
+            throw UnfitJsonException.here(in, "a whole number must stand here" + instead(in));
           }
           return in.getIntValue();
         }
@@ -68,7 +68,7 @@ final class Codecs {
         @Override
         public Boolean read(JsonParser in) throws IOException {
           if (!in.currentToken().isBoolean()) {
-            throw UnfitException.here(in, "true or false must stand here" + instead(in));
+            throw UnfitJsonException.here(in, "true or false must stand here" + instead(in));
           }
           return in.getBooleanValue();
         }
@@ -85,12 +85,13 @@ final class Codecs {
       @Override
       public T read(JsonParser in) throws IOException {
         if (in.currentToken() != JsonToken.VALUE_STRING) {
-          throw UnfitException.here(in, "a text in quotation marks must stand here" + instead(in));
+          throw UnfitJsonException.here(
+              in, "a text in quotation marks must stand here" + instead(in));
         }
         try {
           return parse.apply(in.getText());
         } catch (IllegalArgumentException e) {
-          throw UnfitException.here(in, String.valueOf(e.getMessage()));
+          throw UnfitJsonException.here(in, String.valueOf(e.getMessage()));
         }
       }
 
@@ -147,7 +148,7 @@ final class Codecs {
       @Override
       public C read(JsonParser in) throws IOException {
         if (in.currentToken() != JsonToken.START_ARRAY) {
-          throw UnfitException.here(in, "a list in brackets [ ] must stand here" + instead(in));
+          throw UnfitJsonException.here(in, "a list in brackets [ ] must stand here" + instead(in));
         }
         JsonLocation start = in.currentTokenLocation();
         List<T> values = new ArrayList<>();
@@ -157,7 +158,7 @@ final class Codecs {
         try {
           return collect.apply(values);
         } catch (IllegalArgumentException e) {
-          throw UnfitException.from(in, start, String.valueOf(e.getMessage()));
+          throw UnfitJsonException.from(in, start, String.valueOf(e.getMessage()));
         }
       }
 
@@ -178,13 +179,14 @@ final class Codecs {
         @Override
         public Map<String, String> read(JsonParser in) throws IOException {
           if (in.currentToken() != JsonToken.START_OBJECT) {
-            throw UnfitException.here(in, "an object in braces { } must stand here" + instead(in));
+            throw UnfitJsonException.here(
+                in, "an object in braces { } must stand here" + instead(in));
           }
           Map<String, String> values = new LinkedHashMap<>();
           for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
             if (values.containsKey(name)) {
-              throw UnfitException.here(
-                  in, "the field \"" + Names.printable(name) + "\" stands twice");
+              throw UnfitJsonException.here(
+                  in, "the field \"" + NameRules.printable(name) + "\" stands twice");
             }
             in.nextToken();
             values.put(name, TEXT.read(in));

@@ -29,7 +29,7 @@ public final class Digests {
         digest.update(piece, 0, n);
       }
     } catch (IOException e) {
-      throw DiskTroubles.reading(e, file);
+      throw DiskErrors.reading(e, file);
     }
     return HexFormat.of().formatHex(digest.digest());
   }

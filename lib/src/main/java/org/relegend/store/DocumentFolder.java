@@ -23,7 +23,7 @@ public abstract class DocumentFolder<D> implements AutoCloseable {
   }
 
   private final Path folder;
-  private final Disk disk;
+  private final DiskOperations disk;
   private final DocumentFormat<D> format;
   private final List<String> notices;
 
@@ -53,9 +53,9 @@ public abstract class DocumentFolder<D> implements AutoCloseable {
    */
   DocumentFolder(
       Path folder,
-      Disk disk,
+      DiskOperations disk,
       DocumentFormat<D> format,
-      Loaded<D> loaded,
+      LoadedDocument<D> loaded,
       D now,
       @Nullable FolderLock lock,
       List<String> notices) {
@@ -77,7 +77,7 @@ public abstract class DocumentFolder<D> implements AutoCloseable {
       Opening<F, FolderLock> editing,
       Opening<F, String> reading)
       throws StoreException {
-    Loaded.requireFolder(folder, word);
+    LoadedDocument.requireFolder(folder, word);
     Optional<FolderLock> lock;
     try {
       lock = FolderLock.take(folder, lockFile);
@@ -107,7 +107,7 @@ public abstract class DocumentFolder<D> implements AutoCloseable {
   }
 
   /** What there is to tell of a reading, the reason for not editing first. */
-  static List<String> notices(Loaded<?> loaded, String reason) {
+  static List<String> notices(LoadedDocument<?> loaded, String reason) {
     List<String> notices = new ArrayList<>(loaded.notices());
     if (!reason.isEmpty()) {
       notices.add(0, reason);
@@ -126,7 +126,7 @@ public abstract class DocumentFolder<D> implements AutoCloseable {
       Path folder,
       DocumentFormat<D> format,
       D document,
-      Disk disk,
+      DiskOperations disk,
       String lockFile,
       Opening<F, Path> opening)
       throws StoreException {
@@ -233,7 +233,7 @@ public abstract class DocumentFolder<D> implements AutoCloseable {
 
   /** The content of the file, which must be the one that was last read or written. */
   private Optional<byte[]> unchanged(Path target) throws StoreException {
-    Optional<byte[]> old = Loaded.bytes(target);
+    Optional<byte[]> old = LoadedDocument.bytes(target);
     String found = old.map(Digests::sha256).orElse(onDisk);
     if (!isOurs(found)) {
       throw new StoreException(
@@ -253,7 +253,7 @@ public abstract class DocumentFolder<D> implements AutoCloseable {
   public final boolean changedOnDisk() throws StoreException {
     Path target = folder.resolve(format.file());
     synchronized (saving) {
-      Optional<String> found = Loaded.bytes(target).map(Digests::sha256);
+      Optional<String> found = LoadedDocument.bytes(target).map(Digests::sha256);
       return found.filter(digest -> !isOurs(digest)).isPresent();
     }
   }

@@ -81,12 +81,12 @@ record DocumentFormat<T>(String title, String word, String file, int current, Co
         in.nextToken();
         T document = codec.read(in);
         if (in.nextToken() != null) {
-          throw UnfitException.here(in, "nothing more may follow after the " + word);
+          throw UnfitJsonException.here(in, "nothing more may follow after the " + word);
         }
         return document;
       }
     } catch (IOException e) {
-      throw JsonTroubles.told(e, path, "Restore the file from a copy, or mend it there");
+      throw JsonErrors.exception(e, path, "Restore the file from a copy, or mend it there");
     }
   }
 
@@ -128,7 +128,7 @@ record DocumentFormat<T>(String title, String word, String file, int current, Co
         }
         in.skipChildren();
       }
-      throw UnfitException.here(
+      throw UnfitJsonException.here(
           in, "the field \"format\" is missing, so this is no %s of this program".formatted(title));
     }
   }
@@ -144,7 +144,7 @@ record DocumentFormat<T>(String title, String word, String file, int current, Co
               .formatted(in.getText(), current));
     }
     if (!whole || in.getDoubleValue() < 1) {
-      throw UnfitException.here(
+      throw UnfitJsonException.here(
           in, "there is no such format; this version knows those up to " + current);
     }
   }

@@ -19,11 +19,11 @@ import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Keyed;
 import org.relegend.map.MapTable;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.NetEdits;
 import org.relegend.map.PutEntry;
 import org.relegend.map.RemoveEntry;
-import org.relegend.store.Shape.ObjectCodec;
+import org.relegend.store.JsonShape.ObjectCodec;
 
 /**
  * Edits as JSON: the word for what is done stands first, as {@code {"edit": "put-part", "part":
@@ -53,18 +53,18 @@ final class EditShapes {
         @Override
         public Edit read(JsonParser in) throws IOException {
           if (in.currentToken() != JsonToken.START_OBJECT) {
-            throw UnfitException.here(in, "an edit in braces { } must stand here");
+            throw UnfitJsonException.here(in, "an edit in braces { } must stand here");
           }
           JsonLocation start = in.currentTokenLocation();
           if (!WORD.equals(in.nextFieldName())) {
-            throw UnfitException.here(in, "an edit begins with the field \"edit\"");
+            throw UnfitJsonException.here(in, "an edit begins with the field \"edit\"");
           }
           in.nextToken();
           String word = TEXT.read(in);
           Kind<?> kind = BY_WORD.get(word);
           if (kind == null) {
-            throw UnfitException.here(
-                in, "\"" + Names.printable(word) + "\" is no edit that this version knows");
+            throw UnfitJsonException.here(
+                in, "\"" + NameRules.printable(word) + "\" is no edit that this version knows");
           }
           return kind.fields().readFields(in, start);
         }
@@ -93,7 +93,7 @@ final class EditShapes {
         "change-info",
         ChangeInfo.class,
         one("info", MapShapes.INFO, ChangeInfo::info, ChangeInfo::new));
-    Shape<EditGroup> s = new Shape<>();
+    JsonShape<EditGroup> s = new JsonShape<>();
     var title = s.optional("title", TEXT, "", EditGroup::title);
     var steps = s.required("steps", list(EDIT), EditGroup::steps);
     add("group", EditGroup.class, s.madeBy(v -> new EditGroup(v.get(title), v.get(steps))));
@@ -136,20 +136,20 @@ final class EditShapes {
 
   private static <E, V> ObjectCodec<E> one(
       String name, Codec<V> codec, Function<E, V> part, Function<V, E> made) {
-    Shape<E> s = new Shape<>();
+    JsonShape<E> s = new JsonShape<>();
     var field = s.required(name, codec, part);
     return s.madeBy(v -> made.apply(v.get(field)));
   }
 
   private static ObjectCodec<NetEdits.JoinPins> joinPins() {
-    Shape<NetEdits.JoinPins> s = new Shape<>();
+    JsonShape<NetEdits.JoinPins> s = new JsonShape<>();
     var net = s.required("net", MapShapes.NET_ID, NetEdits.JoinPins::net);
     var members = s.required("members", list(MapShapes.MEMBER), NetEdits.JoinPins::members);
     return s.madeBy(v -> new NetEdits.JoinPins(v.get(net), v.get(members)));
   }
 
   private static ObjectCodec<NetEdits.MovePin> movePin() {
-    Shape<NetEdits.MovePin> s = new Shape<>();
+    JsonShape<NetEdits.MovePin> s = new JsonShape<>();
     var pin = s.required("pin", MapShapes.PIN_REF, NetEdits.MovePin::pin);
     var to = s.required("to", MapShapes.NET_ID, NetEdits.MovePin::to);
     var evidence = s.required("evidence", MapShapes.ATTESTATION, NetEdits.MovePin::evidence);
@@ -157,21 +157,21 @@ final class EditShapes {
   }
 
   private static ObjectCodec<NetEdits.DetachPin> detachPin() {
-    Shape<NetEdits.DetachPin> s = new Shape<>();
+    JsonShape<NetEdits.DetachPin> s = new JsonShape<>();
     var net = s.required("net", MapShapes.NET_ID, NetEdits.DetachPin::net);
     var pin = s.required("pin", MapShapes.PIN_REF, NetEdits.DetachPin::pin);
     return s.madeBy(v -> new NetEdits.DetachPin(v.get(net), v.get(pin)));
   }
 
   private static ObjectCodec<NetEdits.MergeNets> mergeNets() {
-    Shape<NetEdits.MergeNets> s = new Shape<>();
+    JsonShape<NetEdits.MergeNets> s = new JsonShape<>();
     var kept = s.required("kept", MapShapes.NET_ID, NetEdits.MergeNets::kept);
     var gone = s.required("gone", MapShapes.NET_ID, NetEdits.MergeNets::gone);
     return s.madeBy(v -> new NetEdits.MergeNets(v.get(kept), v.get(gone)));
   }
 
   private static ObjectCodec<ConfirmPlacement> confirm() {
-    Shape<ConfirmPlacement> s = new Shape<>();
+    JsonShape<ConfirmPlacement> s = new JsonShape<>();
     var placement = s.required("placement", KeyShapes.PLACEMENT, ConfirmPlacement::placement);
     var evidence = s.required("evidence", MapShapes.ATTESTATION, ConfirmPlacement::evidence);
     return s.madeBy(v -> new ConfirmPlacement(v.get(placement), v.get(evidence)));

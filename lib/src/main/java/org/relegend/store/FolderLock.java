@@ -62,7 +62,7 @@ final class FolderLock implements AutoCloseable {
     try {
       channel.close();
     } catch (IOException e) {
-      throw DiskTroubles.writing(e, folder);
+      throw DiskErrors.writing(e, folder);
     } finally {
       HELD.remove(folder);
     }

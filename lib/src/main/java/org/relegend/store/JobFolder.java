@@ -18,7 +18,11 @@ public final class JobFolder extends DocumentFolder<Job> {
   public static final String PHOTOS = "photos";
 
   private JobFolder(
-      Path folder, Disk disk, Loaded<Job> loaded, @Nullable FolderLock lock, String reason) {
+      Path folder,
+      DiskOperations disk,
+      LoadedDocument<Job> loaded,
+      @Nullable FolderLock lock,
+      String reason) {
     super(folder, disk, JobFormat.FORMAT, loaded, loaded.document(), lock, notices(loaded, reason));
   }
 
@@ -34,15 +38,16 @@ public final class JobFolder extends DocumentFolder<Job> {
    * @throws StoreException where there is no job that can be read
    */
   public static JobFolder open(Path folder) throws StoreException {
-    return open(folder, Disk.REAL);
+    return open(folder, DiskOperations.REAL);
   }
 
-  static JobFolder open(Path folder, Disk disk) throws StoreException {
+  static JobFolder open(Path folder, DiskOperations disk) throws StoreException {
     return open(
         folder,
         "job",
         LOCK_FILE,
-        lock -> new JobFolder(folder, disk, Loaded.from(folder, JobFormat.FORMAT), lock, ""),
+        lock ->
+            new JobFolder(folder, disk, LoadedDocument.from(folder, JobFormat.FORMAT), lock, ""),
         reason -> reading(folder, reason));
   }
 
@@ -52,13 +57,13 @@ public final class JobFolder extends DocumentFolder<Job> {
    * @throws StoreException where there is no job that can be read
    */
   public static JobFolder openReadOnly(Path folder) throws StoreException {
-    Loaded.requireFolder(folder, "job");
+    LoadedDocument.requireFolder(folder, "job");
     return reading(folder, "");
   }
 
   private static JobFolder reading(Path folder, String reason) throws StoreException {
-    Loaded<Job> loaded = Loaded.from(folder, JobFormat.FORMAT);
-    return new JobFolder(folder, Disk.REAL, loaded, null, reason);
+    LoadedDocument<Job> loaded = LoadedDocument.from(folder, JobFormat.FORMAT);
+    return new JobFolder(folder, DiskOperations.REAL, loaded, null, reason);
   }
 
   /**
@@ -68,10 +73,10 @@ public final class JobFolder extends DocumentFolder<Job> {
    * @throws StoreException where it can't be; what was made of it is taken away again
    */
   public static JobFolder create(Path folder, Job job) throws StoreException {
-    return create(folder, job, Disk.REAL);
+    return create(folder, job, DiskOperations.REAL);
   }
 
-  static JobFolder create(Path folder, Job job, Disk disk) throws StoreException {
+  static JobFolder create(Path folder, Job job, DiskOperations disk) throws StoreException {
     if (!isJob(folder)) {
       requireNoMap(folder);
     }

@@ -24,21 +24,21 @@ import org.relegend.bench.Condition;
 import org.relegend.bench.EntryId;
 import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Instrument;
-import org.relegend.bench.Intake;
+import org.relegend.bench.IntakeRecord;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobPhoto;
 import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.MapLink;
+import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.NodeLimit;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
 import org.relegend.lineup.PointPair;
+import org.relegend.map.FixedWords;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
-import org.relegend.map.PicturePairs.Found;
-import org.relegend.map.Words;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.Waveform;
@@ -76,15 +76,15 @@ final class JobShapes {
         }
       };
 
-  private static final Codec<Set<State>> STATES =
-      new Wrapped<>(list(word(State.values(), State::word, State::of))) {
+  private static final Codec<Set<PartState>> STATES =
+      new Wrapped<>(list(word(PartState.values(), PartState::word, PartState::of))) {
         @Override
-        Set<State> wrap(List<State> states) {
+        Set<PartState> wrap(List<PartState> states) {
           return new TreeSet<>(states);
         }
 
         @Override
-        List<State> unwrap(Set<State> states) {
+        List<PartState> unwrap(Set<PartState> states) {
           return List.copyOf(states);
         }
       };
@@ -93,14 +93,17 @@ final class JobShapes {
       word(
           Quantity.values(),
           Quantity::label,
-          text -> Words.find(Quantity.values(), Quantity::label, "quantity", text));
+          text -> FixedWords.find(Quantity.values(), Quantity::label, "quantity", text));
   private static final Codec<Waveform> WAVEFORM =
       word(
           Waveform.values(),
           JobShapes::lower,
-          text -> Words.find(Waveform.values(), JobShapes::lower, "waveform", text));
-  private static final Codec<Setting.Power> POWER =
-      word(Setting.Power.values(), Setting.Power::word, Setting.Power::of);
+          text -> FixedWords.find(Waveform.values(), JobShapes::lower, "waveform", text));
+  private static final Codec<MeasurementSetup.Power> POWER =
+      word(
+          MeasurementSetup.Power.values(),
+          MeasurementSetup.Power::word,
+          MeasurementSetup.Power::of);
   private static final Codec<Hypothesis.Result> RESULT =
       word(Hypothesis.Result.values(), Hypothesis.Result::word, Hypothesis.Result::of);
   private static final Codec<CheckStep> STEP =
@@ -133,7 +136,7 @@ final class JobShapes {
       try {
         return wrap(value);
       } catch (IllegalArgumentException e) {
-        throw UnfitException.here(in, String.valueOf(e.getMessage()));
+        throw UnfitJsonException.here(in, String.valueOf(e.getMessage()));
       }
     }
 
@@ -144,11 +147,11 @@ final class JobShapes {
   }
 
   private static Codec<Job> job() {
-    Shape<Job> s = new Shape<>();
+    JsonShape<Job> s = new JsonShape<>();
     s.required("format", WHOLE_NUMBER, job -> JobFormat.CURRENT);
     var id = s.required("id", TEXT, Job::id);
     var map = s.required("map", mapLink(), Job::map);
-    var intake = s.optional("intake", intake(), Intake.EMPTY, Job::intake);
+    var intake = s.optional("intake", intake(), IntakeRecord.EMPTY, Job::intake);
     var instrument = s.optional("instrument", INSTRUMENT, Instrument.UNKNOWN, Job::instrument);
     TableFields<Job> tables =
         new TableFields<>(s)
@@ -164,7 +167,7 @@ final class JobShapes {
   }
 
   private static Codec<MapLink> mapLink() {
-    Shape<MapLink> s = new Shape<>();
+    JsonShape<MapLink> s = new JsonShape<>();
     var id = s.required("id", TEXT, MapLink::id);
     var digest = s.required("digest", TEXT, MapLink::digest);
     var title = s.optional("title", TEXT, "", MapLink::title);
@@ -172,18 +175,18 @@ final class JobShapes {
     return s.madeBy(v -> new MapLink(v.get(id), v.get(digest), v.get(title), v.get(place)));
   }
 
-  private static Codec<Intake> intake() {
-    Shape<Intake> s = new Shape<>();
-    var complaint = s.optional("complaint", TEXT, "", Intake::complaint);
-    var customer = s.optional("customer", TEXT, "", Intake::customer);
-    var serial = s.optional("serial", TEXT, "", Intake::serial);
-    var accessories = s.optional("accessories", TEXT, "", Intake::accessories);
-    var history = s.optional("history", TEXT, "", Intake::history);
-    var by = s.optional("received_by", TEXT, "", Intake::receivedBy);
-    var at = s.optional("at", INSTANT, Instant.EPOCH, Intake::at);
+  private static Codec<IntakeRecord> intake() {
+    JsonShape<IntakeRecord> s = new JsonShape<>();
+    var complaint = s.optional("complaint", TEXT, "", IntakeRecord::complaint);
+    var customer = s.optional("customer", TEXT, "", IntakeRecord::customer);
+    var serial = s.optional("serial", TEXT, "", IntakeRecord::serial);
+    var accessories = s.optional("accessories", TEXT, "", IntakeRecord::accessories);
+    var history = s.optional("history", TEXT, "", IntakeRecord::history);
+    var by = s.optional("received_by", TEXT, "", IntakeRecord::receivedBy);
+    var at = s.optional("at", INSTANT, Instant.EPOCH, IntakeRecord::at);
     return s.madeBy(
         v ->
-            new Intake(
+            new IntakeRecord(
                 v.get(complaint),
                 v.get(customer),
                 v.get(serial),
@@ -194,7 +197,7 @@ final class JobShapes {
   }
 
   private static Codec<Instrument> instrument() {
-    Shape<Instrument> s = new Shape<>();
+    JsonShape<Instrument> s = new JsonShape<>();
     var name = s.optional("name", TEXT, "", Instrument::name);
     var ohms = s.optional("ohms", NUMBER, 0.0, Instrument::ohms);
     var farads = s.optional("farads", NUMBER, 0.0, Instrument::farads);
@@ -202,17 +205,17 @@ final class JobShapes {
   }
 
   private static Codec<PointPair> pair() {
-    Shape<PointPair> s = new Shape<>();
+    JsonShape<PointPair> s = new JsonShape<>();
     var from = s.required("from", PointCodec.POINT, PointPair::from);
     var to = s.required("to", PointCodec.POINT, PointPair::to);
     return s.madeBy(v -> new PointPair(v.get(from), v.get(to)));
   }
 
   private static Codec<JobPhoto> photo() {
-    Shape<JobPhoto> s = new Shape<>();
+    JsonShape<JobPhoto> s = new JsonShape<>();
     var photo = s.required("photo", PHOTO, JobPhoto::photo);
     var onto = s.optional("onto", TEXT, "", JobPhoto::onto);
-    var found = s.optional("found", PairShapes.FOUND, Found.CLICKED, JobPhoto::found);
+    var found = s.optional("found", PairShapes.FOUND, Origin.CLICKED, JobPhoto::origin);
     var pairs = s.optional("pairs", list(pair()), List.of(), JobPhoto::pairs);
     var shows = s.optional("shows", list(PART_ID), List.of(), JobPhoto::shows);
     return s.madeBy(
@@ -220,7 +223,7 @@ final class JobShapes {
   }
 
   private static Codec<Condition> condition() {
-    Shape<Condition> s = new Shape<>();
+    JsonShape<Condition> s = new JsonShape<>();
     var part = s.required("part", PART_ID, Condition::part);
     var states = s.required("states", STATES, Condition::states);
     var fitted = s.optional("fitted", TEXT, "", Condition::fitted);
@@ -242,19 +245,22 @@ final class JobShapes {
                 v.get(at)));
   }
 
-  private static Codec<Setting> setting() {
-    Shape<Setting> s = new Shape<>();
-    var against = s.optional("against", TEXT, "", Setting::against);
-    var with = s.optional("with", INSTRUMENT, Instrument.UNKNOWN, Setting::with);
-    var power = s.optional("power", POWER, Setting.Power.UNSTATED, Setting::power);
-    var lifted = s.optional("lifted", Codecs.TRUTH, false, Setting::lifted);
-    var words = s.optional("words", TEXT, "", Setting::words);
+  private static Codec<MeasurementSetup> setting() {
+    JsonShape<MeasurementSetup> s = new JsonShape<>();
+    var against = s.optional("against", TEXT, "", MeasurementSetup::against);
+    var with = s.optional("with", INSTRUMENT, Instrument.UNKNOWN, MeasurementSetup::with);
+    var power =
+        s.optional("power", POWER, MeasurementSetup.Power.UNSTATED, MeasurementSetup::power);
+    var lifted = s.optional("lifted", Codecs.TRUTH, false, MeasurementSetup::lifted);
+    var words = s.optional("words", TEXT, "", MeasurementSetup::words);
     return s.madeBy(
-        v -> new Setting(v.get(against), v.get(with), v.get(power), v.get(lifted), v.get(words)));
+        v ->
+            new MeasurementSetup(
+                v.get(against), v.get(with), v.get(power), v.get(lifted), v.get(words)));
   }
 
   private static Codec<Reading> reading() {
-    Shape<Reading> s = new Shape<>();
+    JsonShape<Reading> s = new JsonShape<>();
     var id = s.required("id", ENTRY, Reading::id);
     var at = s.required("at", SUBJECT, Reading::at);
     var quantity = s.required("quantity", QUANTITY, Reading::quantity);
@@ -262,7 +268,8 @@ final class JobShapes {
     var waveform =
         s.optional("waveform", WAVEFORM, Waveform.UNSTATED, reading -> reading.amount().waveform());
     var setting =
-        s.optional("setting", setting(), Setting.with(Instrument.UNKNOWN), Reading::setting);
+        s.optional(
+            "setting", setting(), MeasurementSetup.with(Instrument.UNKNOWN), Reading::setting);
     var author = s.optional("author", TEXT, "", Reading::author);
     var taken = s.required("taken", INSTANT, Reading::taken);
     return s.madeBy(
@@ -277,7 +284,7 @@ final class JobShapes {
   }
 
   private static Codec<NodeLimit> limit() {
-    Shape<NodeLimit> s = new Shape<>();
+    JsonShape<NodeLimit> s = new JsonShape<>();
     var at = s.required("at", SUBJECT, NodeLimit::at);
     var fraction = s.required("fraction", NUMBER, NodeLimit::fraction);
     var volts = s.required("volts", NUMBER, NodeLimit::volts);
@@ -285,7 +292,7 @@ final class JobShapes {
   }
 
   private static Codec<Hypothesis> hypothesis() {
-    Shape<Hypothesis> s = new Shape<>();
+    JsonShape<Hypothesis> s = new JsonShape<>();
     var id = s.required("id", ENTRY, Hypothesis::id);
     var parts = s.optional("parts", list(PART_ID), List.of(), Hypothesis::parts);
     var what = s.required("what", TEXT, Hypothesis::what);
@@ -310,7 +317,7 @@ final class JobShapes {
   }
 
   private static Codec<CheckMark> mark() {
-    Shape<CheckMark> s = new Shape<>();
+    JsonShape<CheckMark> s = new JsonShape<>();
     var step = s.required("step", STEP, CheckMark::step);
     var note = s.optional("note", TEXT, "", CheckMark::note);
     var author = s.optional("author", TEXT, "", CheckMark::author);
@@ -319,7 +326,7 @@ final class JobShapes {
   }
 
   private static Codec<LogEntry> logEntry() {
-    Shape<LogEntry> s = new Shape<>();
+    JsonShape<LogEntry> s = new JsonShape<>();
     var id = s.required("id", ENTRY, LogEntry::id);
     var kind = s.required("kind", LOG_KIND, LogEntry::kind);
     var about = s.optional("about", list(SUBJECT), List.of(), LogEntry::about);

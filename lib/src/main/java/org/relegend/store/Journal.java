@@ -36,7 +36,7 @@ final class Journal implements AutoCloseable {
   /** Length of the file up to the end of its last whole line. */
   private long length;
 
-  Journal(Path file, Clock clock, String follows, Replay replay) {
+  Journal(Path file, Clock clock, String follows, JournalReplay replay) {
     this.file = file;
     this.clock = clock;
     this.follows = follows;
@@ -51,18 +51,18 @@ final class Journal implements AutoCloseable {
    */
   synchronized void note(Step step, BoardMap after) throws StoreException {
     BoardMap before = replayed.current();
-    Step told = step;
+    Step result = step;
     try {
       replayed = step.takenOn(replayed);
     } catch (EditRefusedException e) {
       replayed = new EditHistory(before); // then the difference is told, below
     }
     if (!replayed.current().equals(after)) {
-      told = JournalLine.Changed.between(before, after);
+      result = JournalLine.Changed.between(before, after);
       replayed = new EditHistory(after);
     }
     try {
-      append(List.of(told));
+      append(List.of(result));
     } catch (StoreException e) {
       replayed = new EditHistory(before);
       throw e;
@@ -75,7 +75,7 @@ final class Journal implements AutoCloseable {
       return;
     }
     List<Step> steps = new ArrayList<>();
-    steps.add(new JournalLine.Saving(digest));
+    steps.add(new JournalLine.SaveBegun(digest));
     BoardMap now = replayed.current();
     if (!now.equals(saved)) {
       steps.add(JournalLine.Changed.between(saved, now)); // edits went on while the map was written
@@ -103,11 +103,11 @@ final class Journal implements AutoCloseable {
     byte[] bytes = bytes(List.of(only), true);
     Path fresh = file.resolveSibling(file.getFileName() + ".tmp");
     try {
-      Disk.REAL.write(fresh, bytes);
-      Disk.REAL.move(fresh, file);
+      DiskOperations.REAL.write(fresh, bytes);
+      DiskOperations.REAL.move(fresh, file);
       length = bytes.length;
     } catch (IOException e) {
-      throw DiskTroubles.writing(e, file);
+      throw DiskErrors.writing(e, file);
     }
   }
 
@@ -118,7 +118,7 @@ final class Journal implements AutoCloseable {
       Files.deleteIfExists(file);
       length = 0;
     } catch (IOException e) {
-      throw DiskTroubles.writing(e, file);
+      throw DiskErrors.writing(e, file);
     }
   }
 
@@ -135,7 +135,7 @@ final class Journal implements AutoCloseable {
       channel.force(false);
       length += bytes.length;
     } catch (IOException e) {
-      throw DiskTroubles.writing(e, file);
+      throw DiskErrors.writing(e, file);
     }
   }
 
@@ -167,7 +167,7 @@ final class Journal implements AutoCloseable {
       try {
         channel.close();
       } catch (IOException e) {
-        throw DiskTroubles.writing(e, file);
+        throw DiskErrors.writing(e, file);
       }
     }
   }

@@ -55,7 +55,7 @@ record JournalLine(Instant at, Step step) {
   }
 
   /** The map file is about to be written anew and will have this digest. */
-  record Saving(String digest) implements Step {
+  record SaveBegun(String digest) implements Step {
     @Override
     public EditHistory takenOn(EditHistory history) {
       return history;
@@ -69,7 +69,7 @@ record JournalLine(Instant at, Step step) {
   }
 
   private static Codec<JournalLine> codec() {
-    Shape<JournalLine> s = new Shape<>();
+    JsonShape<JournalLine> s = new JsonShape<>();
     var at = s.required("at", MapShapes.INSTANT, JournalLine::at);
     var edit =
         s.optional("edit", maybe(EditShapes.EDIT), Optional.empty(), part(Made.class, Made::edit));
@@ -87,7 +87,10 @@ record JournalLine(Instant at, Step step) {
             part(Changed.class, Changed::change));
     var saving =
         s.optional(
-            "saving", maybe(Codecs.TEXT), Optional.empty(), part(Saving.class, Saving::digest));
+            "saving",
+            maybe(Codecs.TEXT),
+            Optional.empty(),
+            part(SaveBegun.class, SaveBegun::digest));
     return s.madeBy(
         v -> {
           List<Step> steps =
@@ -95,7 +98,7 @@ record JournalLine(Instant at, Step step) {
                       v.get(edit).<Step>map(Made::new),
                       v.get(turn).<Step>map(Function.identity()),
                       v.get(change).<Step>map(Changed::new),
-                      v.get(saving).<Step>map(Saving::new))
+                      v.get(saving).<Step>map(SaveBegun::new))
                   .flatMap(Optional::stream)
                   .toList();
           if (steps.size() != 1) {

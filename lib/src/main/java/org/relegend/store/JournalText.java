@@ -44,7 +44,7 @@ final class JournalText {
   private JournalText() {}
 
   private static Codec<Head> head() {
-    Shape<Head> s = new Shape<>();
+    JsonShape<Head> s = new JsonShape<>();
     var format = s.required("journal", Codecs.WHOLE_NUMBER, Head::format);
     var follows = s.required("follows", Codecs.TEXT, Head::follows);
     return s.madeBy(v -> new Head(v.get(format), v.get(follows)));
@@ -82,7 +82,7 @@ final class JournalText {
       in.nextToken();
       T value = codec.read(in);
       if (in.nextToken() != null) {
-        throw UnfitException.here(in, "nothing more may follow in a line");
+        throw UnfitJsonException.here(in, "nothing more may follow in a line");
       }
       return value;
     }

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 
 /** Writes JSON values as text. */
 final class JsonText {
@@ -52,11 +52,11 @@ final class JsonText {
       in.nextToken();
       Json value = read(in);
       if (in.nextToken() != null) {
-        throw new IllegalArgumentException("more than one value: " + Names.printable(text));
+        throw new IllegalArgumentException("more than one value: " + NameRules.printable(text));
       }
       return value;
     } catch (IOException e) {
-      throw new IllegalArgumentException("no JSON value: " + Names.printable(text), e);
+      throw new IllegalArgumentException("no JSON value: " + NameRules.printable(text), e);
     }
   }
 
@@ -83,7 +83,7 @@ final class JsonText {
       in.nextToken();
       if (fields.put(name, read(in)) != null) {
         throw new IllegalArgumentException(
-            "the field \"" + Names.printable(name) + "\" stands twice");
+            "the field \"" + NameRules.printable(name) + "\" stands twice");
       }
     }
     return new Json.Obj(fields);

@@ -2,7 +2,7 @@ package org.relegend.store;
 
 import static org.relegend.store.Codecs.WHOLE_NUMBER;
 
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Placement;
 import org.relegend.map.TwinPair;
 
@@ -12,10 +12,10 @@ final class KeyShapes {
 
   static final Codec<Placement.Key> PLACEMENT = placement();
   static final Codec<TwinPair.Key> TWIN = twin();
-  static final Codec<Discrepancy.Key> DISCREPANCY = discrepancy();
+  static final Codec<DrawingDiscrepancy.Key> DISCREPANCY = discrepancy();
 
   private static Codec<Placement.Key> placement() {
-    Shape<Placement.Key> s = new Shape<>();
+    JsonShape<Placement.Key> s = new JsonShape<>();
     var picture = s.required("picture", MapShapes.PICTURE_ID, Placement.Key::picture);
     var subject = s.required("subject", MapShapes.SUBJECT, Placement.Key::subject);
     var ordinal = s.optional("ordinal", WHOLE_NUMBER, 1, Placement.Key::ordinal);
@@ -23,16 +23,16 @@ final class KeyShapes {
   }
 
   private static Codec<TwinPair.Key> twin() {
-    Shape<TwinPair.Key> s = new Shape<>();
+    JsonShape<TwinPair.Key> s = new JsonShape<>();
     var a = s.required("a", MapShapes.SUBJECT, TwinPair.Key::a);
     var b = s.required("b", MapShapes.SUBJECT, TwinPair.Key::b);
     return s.madeBy(v -> new TwinPair.Key(v.get(a), v.get(b)));
   }
 
-  private static Codec<Discrepancy.Key> discrepancy() {
-    Shape<Discrepancy.Key> s = new Shape<>();
-    var subject = s.required("subject", MapShapes.SUBJECT, Discrepancy.Key::subject);
-    var aspect = s.required("aspect", MapShapes.ASPECT, Discrepancy.Key::aspect);
-    return s.madeBy(v -> new Discrepancy.Key(v.get(subject), v.get(aspect)));
+  private static Codec<DrawingDiscrepancy.Key> discrepancy() {
+    JsonShape<DrawingDiscrepancy.Key> s = new JsonShape<>();
+    var subject = s.required("subject", MapShapes.SUBJECT, DrawingDiscrepancy.Key::subject);
+    var aspect = s.required("aspect", MapShapes.ASPECT, DrawingDiscrepancy.Key::aspect);
+    return s.madeBy(v -> new DrawingDiscrepancy.Key(v.get(subject), v.get(aspect)));
   }
 }

@@ -11,7 +11,7 @@ import java.util.function.UnaryOperator;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Keyed;
 import org.relegend.map.MapInfo;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 
 /**
  * What differs between two versions of one map, entity by entity: for the journal, where a step
@@ -25,7 +25,7 @@ final class MapChange {
         @Override
         public MapChange read(JsonParser in) throws IOException {
           if (in.currentToken() != JsonToken.START_OBJECT) {
-            throw UnfitException.here(in, "a change in braces { } must stand here");
+            throw UnfitJsonException.here(in, "a change in braces { } must stand here");
           }
           List<Piece> pieces = new ArrayList<>();
           for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
@@ -105,7 +105,8 @@ final class MapChange {
         return read(table, in);
       }
     }
-    throw UnfitException.here(in, "the field \"" + Names.printable(name) + "\" is not known");
+    throw UnfitJsonException.here(
+        in, "the field \"" + NameRules.printable(name) + "\" is not known");
   }
 
   private static <K extends Comparable<? super K>, V extends Keyed<K>> Piece read(

@@ -30,9 +30,9 @@ public final class MapFolder extends DocumentFolder<BoardMap> {
 
   private MapFolder(
       Path folder,
-      Disk disk,
-      Loaded<BoardMap> loaded,
-      Replay replay,
+      DiskOperations disk,
+      LoadedDocument<BoardMap> loaded,
+      JournalReplay replay,
       @Nullable FolderLock lock,
       @Nullable Journal journal,
       List<String> notices) {
@@ -49,10 +49,10 @@ public final class MapFolder extends DocumentFolder<BoardMap> {
    * @throws StoreException where there is no map that can be read
    */
   public static MapFolder open(Path folder) throws StoreException {
-    return open(folder, Disk.REAL, Clock.systemUTC());
+    return open(folder, DiskOperations.REAL, Clock.systemUTC());
   }
 
-  static MapFolder open(Path folder, Disk disk, Clock clock) throws StoreException {
+  static MapFolder open(Path folder, DiskOperations disk, Clock clock) throws StoreException {
     return open(
         folder,
         "map",
@@ -67,7 +67,7 @@ public final class MapFolder extends DocumentFolder<BoardMap> {
    * @throws StoreException where there is no map that can be read
    */
   public static MapFolder openReadOnly(Path folder) throws StoreException {
-    Loaded.requireFolder(folder, "map");
+    LoadedDocument.requireFolder(folder, "map");
     return reading(
         folder,
         Files.exists(folder.resolve(JOURNAL_FILE))
@@ -77,16 +77,17 @@ public final class MapFolder extends DocumentFolder<BoardMap> {
   }
 
   private static MapFolder reading(Path folder, String reason) throws StoreException {
-    Loaded<BoardMap> loaded = Loaded.from(folder, MapFormat.FORMAT);
-    Replay none = Replay.none(loaded.document());
-    return new MapFolder(folder, Disk.REAL, loaded, none, null, null, notices(loaded, reason));
+    LoadedDocument<BoardMap> loaded = LoadedDocument.from(folder, MapFormat.FORMAT);
+    JournalReplay none = JournalReplay.none(loaded.document());
+    return new MapFolder(
+        folder, DiskOperations.REAL, loaded, none, null, null, notices(loaded, reason));
   }
 
-  private static MapFolder editing(Path folder, Disk disk, Clock clock, FolderLock lock)
+  private static MapFolder editing(Path folder, DiskOperations disk, Clock clock, FolderLock lock)
       throws StoreException {
-    Loaded<BoardMap> loaded = Loaded.from(folder, MapFormat.FORMAT);
+    LoadedDocument<BoardMap> loaded = LoadedDocument.from(folder, MapFormat.FORMAT);
     Path file = folder.resolve(JOURNAL_FILE);
-    Replay replay = Replay.of(file, loaded.document(), loaded.source());
+    JournalReplay replay = JournalReplay.of(file, loaded.document(), loaded.source());
     BoardMap now = replay.history().current();
     Journal journal = new Journal(file, clock, loaded.source(), replay);
     if (!replay.usable()) {
@@ -107,10 +108,10 @@ public final class MapFolder extends DocumentFolder<BoardMap> {
    * @throws StoreException where it can't be; what was made of it is taken away again
    */
   public static MapFolder create(Path folder, BoardMap map) throws StoreException {
-    return create(folder, map, Disk.REAL);
+    return create(folder, map, DiskOperations.REAL);
   }
 
-  static MapFolder create(Path folder, BoardMap map, Disk disk) throws StoreException {
+  static MapFolder create(Path folder, BoardMap map, DiskOperations disk) throws StoreException {
     return create(
         folder,
         MapFormat.FORMAT,

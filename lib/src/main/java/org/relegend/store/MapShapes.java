@@ -16,9 +16,10 @@ import org.relegend.map.Attestation;
 import org.relegend.map.Board;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Channel;
 import org.relegend.map.Designator;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Keyed;
@@ -40,7 +41,6 @@ import org.relegend.map.Potential;
 import org.relegend.map.Section;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
-import org.relegend.map.Turn;
 import org.relegend.map.TwinPair;
 import org.relegend.map.ZoneId;
 
@@ -55,14 +55,18 @@ final class MapShapes {
   static final Codec<ZoneId> ZONE_ID = parsed(ZoneId::new, ZoneId::text);
   static final Codec<PinRef> PIN_REF = parsed(PinRef::parse, PinRef::toString);
   static final Codec<Subject> SUBJECT = parsed(Subject::parse, Subject::toString);
-  static final Codec<Discrepancy.Aspect> ASPECT =
-      word(Discrepancy.Aspect.values(), Discrepancy.Aspect::word, Discrepancy.Aspect::of);
+  static final Codec<DrawingDiscrepancy.Aspect> ASPECT =
+      word(
+          DrawingDiscrepancy.Aspect.values(),
+          DrawingDiscrepancy.Aspect::word,
+          DrawingDiscrepancy.Aspect::of);
   private static final Codec<Designator> DESIGNATOR = parsed(Designator::new, Designator::text);
-  static final Codec<Instant> INSTANT = parsed(Instants::parse, Instant::toString);
+  static final Codec<Instant> INSTANT = parsed(InstantCodec::parse, Instant::toString);
   private static final Codec<Evidence> BASIS =
       word(Evidence.values(), Evidence::word, Evidence::of);
   private static final Codec<Side> SIDE = word(Side.values(), Side::word, Side::of);
-  private static final Codec<Turn> TURN = word(Turn.values(), Turn::word, Turn::of);
+  private static final Codec<BoardTurn> TURN =
+      word(BoardTurn.values(), BoardTurn::word, BoardTurn::of);
   private static final Codec<HazardZone.Kind> HAZARD =
       word(HazardZone.Kind.values(), HazardZone.Kind::word, HazardZone.Kind::of);
   private static final Codec<Potential.Nature> NATURE =
@@ -80,13 +84,13 @@ final class MapShapes {
   static final Codec<Net> NET = net();
   static final Codec<Placement> PLACEMENT = placement();
   static final Codec<TwinPair> TWIN = twin();
-  static final Codec<Discrepancy> DISCREPANCY = DeviationShapes.discrepancy();
+  static final Codec<DrawingDiscrepancy> DISCREPANCY = DeviationShapes.discrepancy();
   static final Codec<HazardZone> ZONE = zone();
   static final Codec<Mating> MATING = mating();
 
   /** The map as a whole. */
   static Codec<BoardMap> map() {
-    Shape<BoardMap> s = new Shape<>();
+    JsonShape<BoardMap> s = new JsonShape<>();
     s.required("format", WHOLE_NUMBER, MapFormat::of);
     var id = s.required("id", TEXT, BoardMap::id);
     var info = s.required("info", INFO, BoardMap::info);
@@ -101,7 +105,7 @@ final class MapShapes {
   }
 
   private static Codec<MapInfo> info() {
-    Shape<MapInfo> s = new Shape<>();
+    JsonShape<MapInfo> s = new JsonShape<>();
     var title = s.required("title", TEXT, MapInfo::title);
     var maker = s.optional("maker", TEXT, "", MapInfo::maker);
     var model = s.optional("model", TEXT, "", MapInfo::model);
@@ -112,7 +116,7 @@ final class MapShapes {
   }
 
   private static Codec<Attestation> attestation() {
-    Shape<Attestation> s = new Shape<>();
+    JsonShape<Attestation> s = new JsonShape<>();
     var evidence = s.required("evidence", BASIS, Attestation::evidence);
     var author = s.optional("author", TEXT, "", Attestation::author);
     var at = s.required("at", INSTANT, Attestation::at);
@@ -121,7 +125,7 @@ final class MapShapes {
   }
 
   private static Codec<Board> board() {
-    Shape<Board> s = new Shape<>();
+    JsonShape<Board> s = new JsonShape<>();
     var id = s.required("id", BOARD_ID, Board::id);
     var title = s.optional("title", TEXT, "", Board::title);
     var issue = s.optional("issue", TEXT, "", Board::issue);
@@ -136,7 +140,7 @@ final class MapShapes {
 
   /** Pages and photos in one list; {@code kind} tells which fields of the two there are. */
   private static Codec<Picture> picture() {
-    Shape<Picture> s = new Shape<>();
+    JsonShape<Picture> s = new JsonShape<>();
     var id = s.required("id", PICTURE_ID, Picture::id);
     var kind = s.required("kind", TEXT, picture -> picture instanceof Page ? "page" : "photo");
     var title = s.optional("title", TEXT, "", Picture::title);
@@ -170,7 +174,7 @@ final class MapShapes {
                     v.get(file),
                     v.need(board),
                     v.need(side),
-                    v.get(turn).orElse(Turn.UNKNOWN),
+                    v.get(turn).orElse(BoardTurn.UNKNOWN),
                     v.get(sha256),
                     v.get(width),
                     v.get(height));
@@ -190,12 +194,12 @@ final class MapShapes {
         picture instanceof Photo photo ? Optional.of(part.apply(photo)) : Optional.empty();
   }
 
-  private static Optional<Turn> turned(Picture picture) {
-    return onPhoto(Photo::turn).apply(picture).filter(turn -> turn != Turn.UNKNOWN);
+  private static Optional<BoardTurn> turned(Picture picture) {
+    return onPhoto(Photo::turn).apply(picture).filter(turn -> turn != BoardTurn.UNKNOWN);
   }
 
   private static Codec<Channel> channel() {
-    Shape<Channel> s = new Shape<>();
+    JsonShape<Channel> s = new JsonShape<>();
     var name = s.required("name", TEXT, Channel::name);
     var panel = s.optional("panel", TEXT, "", Channel::panel);
     var note = s.optional("note", TEXT, "", Channel::note);
@@ -203,21 +207,21 @@ final class MapShapes {
   }
 
   private static Codec<Pin> pin() {
-    Shape<Pin> s = new Shape<>();
+    JsonShape<Pin> s = new JsonShape<>();
     var number = s.required("number", TEXT, Pin::number);
     var role = s.optional("role", TEXT, "", Pin::role);
     return s.madeBy(v -> new Pin(v.get(number), v.get(role)));
   }
 
   private static Codec<Section> section() {
-    Shape<Section> s = new Shape<>();
+    JsonShape<Section> s = new JsonShape<>();
     var name = s.required("name", TEXT, Section::name);
     var roles = s.required("roles", Codecs.TEXT_BY_NAME, Section::roles);
     return s.madeBy(v -> new Section(v.get(name), v.get(roles)));
   }
 
   private static Codec<Part> part() {
-    Shape<Part> s = new Shape<>();
+    JsonShape<Part> s = new JsonShape<>();
     var id = s.required("id", PART_ID, Part::id);
     var designator = s.required("designator", DESIGNATOR, Part::designator);
     var kind = s.optional("kind", TEXT, "", Part::kind);
@@ -244,21 +248,21 @@ final class MapShapes {
   }
 
   private static Codec<Potential> potential() {
-    Shape<Potential> s = new Shape<>();
+    JsonShape<Potential> s = new JsonShape<>();
     var nature = s.required("nature", NATURE, Potential::nature);
     var volts = s.optional("volts", NUMBER, 0.0, Potential::volts);
     return s.madeBy(v -> new Potential(v.get(nature), v.get(volts)));
   }
 
   private static Codec<Net.Member> member() {
-    Shape<Net.Member> s = new Shape<>();
+    JsonShape<Net.Member> s = new JsonShape<>();
     var pin = s.required("pin", PIN_REF, Net.Member::pin);
     var evidence = s.optional("evidence", EVIDENCE, List.of(), Net.Member::evidence);
     return s.madeBy(v -> new Net.Member(v.get(pin), v.get(evidence)));
   }
 
   private static Codec<Net> net() {
-    Shape<Net> s = new Shape<>();
+    JsonShape<Net> s = new JsonShape<>();
     var id = s.required("id", NET_ID, Net::id);
     var name = s.required("name", TEXT, Net::name);
     var channel = s.optional("channel", TEXT, "", Net::channel);
@@ -277,7 +281,7 @@ final class MapShapes {
   }
 
   private static Codec<Placement> placement() {
-    Shape<Placement> s = new Shape<>();
+    JsonShape<Placement> s = new JsonShape<>();
     var picture = s.required("picture", PICTURE_ID, Placement::picture);
     var subject = s.required("subject", SUBJECT, Placement::subject);
     var ordinal = s.optional("ordinal", WHOLE_NUMBER, 1, Placement::ordinal);
@@ -297,7 +301,7 @@ final class MapShapes {
   }
 
   private static Codec<TwinPair> twin() {
-    Shape<TwinPair> s = new Shape<>();
+    JsonShape<TwinPair> s = new JsonShape<>();
     var a = s.required("a", SUBJECT, TwinPair::a);
     var b = s.required("b", SUBJECT, TwinPair::b);
     var evidence = s.required("evidence", EVIDENCE, TwinPair::evidence);
@@ -305,7 +309,7 @@ final class MapShapes {
   }
 
   private static Codec<HazardZone> zone() {
-    Shape<HazardZone> s = new Shape<>();
+    JsonShape<HazardZone> s = new JsonShape<>();
     var id = s.required("id", ZONE_ID, HazardZone::id);
     var picture = s.required("picture", PICTURE_ID, HazardZone::picture);
     var kind = s.required("kind", HAZARD, HazardZone::kind);
@@ -324,7 +328,7 @@ final class MapShapes {
   }
 
   private static Codec<Mating> mating() {
-    Shape<Mating> s = new Shape<>();
+    JsonShape<Mating> s = new JsonShape<>();
     var a = s.required("a", PART_ID, Mating::a);
     var b = s.required("b", PART_ID, Mating::b);
     return s.madeBy(v -> new Mating(v.get(a), v.get(b)));

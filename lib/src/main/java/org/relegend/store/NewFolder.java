@@ -33,7 +33,7 @@ final class NewFolder {
             new StoreException(
                 Kind.EXISTS, step, "this is a file, not a folder. Choose another place.", e));
       } catch (IOException e) {
-        throw result.failed(DiskTroubles.writing(e, step));
+        throw result.failed(DiskErrors.writing(e, step));
       }
     }
     return result;

@@ -9,16 +9,16 @@ import org.relegend.map.PicturePairs;
 final class PairShapes {
   private PairShapes() {}
 
-  static final Codec<PicturePairs.Found> FOUND =
-      word(PicturePairs.Found.values(), PicturePairs.Found::word, PicturePairs.Found::of);
+  static final Codec<PicturePairs.Origin> FOUND =
+      word(PicturePairs.Origin.values(), PicturePairs.Origin::word, PicturePairs.Origin::of);
   static final Codec<PicturePairs> PAIRS = pairs();
   static final Codec<PicturePairs.Key> KEY = key();
 
   private static Codec<PicturePairs> pairs() {
-    Shape<PicturePairs> s = new Shape<>();
+    JsonShape<PicturePairs> s = new JsonShape<>();
     var a = s.required("a", MapShapes.PICTURE_ID, PicturePairs::a);
     var b = s.required("b", MapShapes.PICTURE_ID, PicturePairs::b);
-    var found = s.required("found", FOUND, PicturePairs::found);
+    var found = s.required("found", FOUND, PicturePairs::origin);
     var spots = s.required("pairs", list(PointCodec.SPOT), PicturePairs::spots);
     var evidence = s.required("evidence", MapShapes.EVIDENCE, PicturePairs::evidence);
     return s.madeBy(
@@ -26,7 +26,7 @@ final class PairShapes {
   }
 
   private static Codec<PicturePairs.Key> key() {
-    Shape<PicturePairs.Key> s = new Shape<>();
+    JsonShape<PicturePairs.Key> s = new JsonShape<>();
     var a = s.required("a", MapShapes.PICTURE_ID, PicturePairs.Key::a);
     var b = s.required("b", MapShapes.PICTURE_ID, PicturePairs.Key::b);
     return s.madeBy(v -> PicturePairs.Key.of(v.get(a), v.get(b)));

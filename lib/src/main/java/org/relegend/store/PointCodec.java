@@ -55,7 +55,7 @@ final class PointCodec<V> implements Codec<V> {
   @Override
   public V read(JsonParser in) throws IOException {
     if (in.currentToken() != JsonToken.START_ARRAY) {
-      throw UnfitException.here(in, what + " " + form + " must stand here");
+      throw UnfitJsonException.here(in, what + " " + form + " must stand here");
     }
     double[] read = new double[count];
     for (int i = 0; i < count; i++) {
@@ -64,12 +64,12 @@ final class PointCodec<V> implements Codec<V> {
     }
     if (in.nextToken() != JsonToken.END_ARRAY) {
       String numeral = count == 2 ? "two" : "four";
-      throw UnfitException.here(in, "%s has %s numbers, %s".formatted(what, numeral, form));
+      throw UnfitJsonException.here(in, "%s has %s numbers, %s".formatted(what, numeral, form));
     }
     try {
       return made.apply(read);
     } catch (IllegalArgumentException e) {
-      throw UnfitException.here(in, String.valueOf(e.getMessage()));
+      throw UnfitJsonException.here(in, String.valueOf(e.getMessage()));
     }
   }
 

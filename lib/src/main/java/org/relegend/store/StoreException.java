@@ -2,7 +2,7 @@ package org.relegend.store;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 
 /**
  * A file that can't be read or written. The message is one line for the user: which file, where in
@@ -53,8 +53,10 @@ public final class StoreException extends Exception {
   static String printable(Path path) {
     StringBuilder out = new StringBuilder();
     String text = path.toString();
-    for (int i = 0; i < text.length(); i += Names.MAX_LENGTH) {
-      out.append(Names.printable(text.substring(i, Math.min(text.length(), i + Names.MAX_LENGTH))));
+    for (int i = 0; i < text.length(); i += NameRules.MAX_LENGTH) {
+      out.append(
+          NameRules.printable(
+              text.substring(i, Math.min(text.length(), i + NameRules.MAX_LENGTH))));
     }
     return out.toString();
   }

@@ -52,7 +52,7 @@ public final class TableCodec<K extends Comparable<? super K>, V extends Keyed<K
     this.words = words;
     this.value = value;
     this.key = key;
-    Shape<Change<K, V>> s = new Shape<>();
+    JsonShape<Change<K, V>> s = new JsonShape<>();
     var put = s.optional("put", list(value), List.of(), Change::put);
     var removed = s.optional("remove", list(key), List.of(), Change::removed);
     this.codec = s.madeBy(v -> new Change<>(v.get(put), v.get(removed)));

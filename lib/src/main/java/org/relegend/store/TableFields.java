@@ -7,8 +7,8 @@ import org.relegend.map.Keyed;
 import org.relegend.map.Table;
 import org.relegend.map.TabledDocument;
 import org.relegend.map.Tables;
-import org.relegend.store.Shape.Field;
-import org.relegend.store.Shape.Values;
+import org.relegend.store.JsonShape.Field;
+import org.relegend.store.JsonShape.Values;
 
 /** The tables of a document as fields of its object: one list each, left out while empty. */
 final class TableFields<D extends TabledDocument<D>> {
@@ -21,10 +21,10 @@ final class TableFields<D extends TabledDocument<D>> {
     }
   }
 
-  private final Shape<D> shape;
+  private final JsonShape<D> shape;
   private final List<Entry<D, ?, ?>> entries = new ArrayList<>();
 
-  TableFields(Shape<D> shape) {
+  TableFields(JsonShape<D> shape) {
     this.shape = shape;
   }
 

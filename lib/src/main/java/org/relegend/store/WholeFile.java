@@ -12,6 +12,6 @@ public final class WholeFile {
    * @throws StoreException where it can't be written; what was there is as before
    */
   public static void write(Path file, byte[] content) throws StoreException {
-    new AtomicFile(Disk.REAL, file).replace(content, null);
+    new AtomicFile(DiskOperations.REAL, file).replace(content, null);
   }
 }

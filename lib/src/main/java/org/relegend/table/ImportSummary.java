@@ -21,20 +21,21 @@ public record ImportSummary(
   /** For people: "102 parts added, 67 nets added, 259 pins joined", or "nothing new". */
   @Override
   public String toString() {
-    List<String> told = new ArrayList<>();
-    tell(told, partsAdded, "part", "added");
-    tell(told, partsChanged, "part", "changed");
-    tell(told, netsAdded, "net", "added");
-    tell(told, netsChanged, "net", "changed");
-    tell(told, pinsJoined, "pin", "joined");
-    tell(told, placementsAdded, "placement", "added");
-    tell(told, placementsChanged, "placement", "changed");
-    return told.isEmpty() ? "nothing new" : String.join(", ", told);
+    List<String> lines = new ArrayList<>();
+    tell(lines, partsAdded, "part", "added");
+    tell(lines, partsChanged, "part", "changed");
+    tell(lines, netsAdded, "net", "added");
+    tell(lines, netsChanged, "net", "changed");
+    tell(lines, pinsJoined, "pin", "joined");
+    tell(lines, placementsAdded, "placement", "added");
+    tell(lines, placementsChanged, "placement", "changed");
+    return lines.isEmpty() ? "nothing new" : String.join(", ", lines);
   }
 
-  private static void tell(List<String> told, int count, String what, String done) {
+  private static void tell(List<String> lines, int count, String what, String done) {
     if (count > 0) {
-      told.add(String.format(Locale.ROOT, "%,d %s%s %s", count, what, count == 1 ? "" : "s", done));
+      lines.add(
+          String.format(Locale.ROOT, "%,d %s%s %s", count, what, count == 1 ? "" : "s", done));
     }
   }
 }

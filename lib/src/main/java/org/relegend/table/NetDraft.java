@@ -56,7 +56,7 @@ final class NetDraft {
     if (known == null) {
       members.put(pin, new Net.Member(pin, List.of(attestation)));
       changed = true;
-    } else if (!Attested.by(attestation, known.evidence())) {
+    } else if (!ImportAttestations.by(attestation, known.evidence())) {
       members.put(pin, known.confirmedBy(attestation));
       changed = true;
     }

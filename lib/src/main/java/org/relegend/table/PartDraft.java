@@ -20,7 +20,7 @@ final class PartDraft {
   private Part part;
   private final Map<String, Pin> pins = new LinkedHashMap<>();
   private final Map<String, Map<String, String>> sections = new LinkedHashMap<>();
-  private boolean told;
+  private boolean stated;
 
   private PartDraft(@Nullable Part before, Part part) {
     this.before = before;
@@ -85,11 +85,11 @@ final class PartDraft {
 
   /** Whether a table speaks of it. */
   boolean isTold() {
-    return told;
+    return stated;
   }
 
   void tell() {
-    told = true;
+    stated = true;
   }
 
   /** Whether the finished part is another than the map had. */

@@ -16,18 +16,18 @@ import org.relegend.map.PartId;
 
 /** Reads rows of parts into a draft. */
 final class PartRows {
-  private final Draft draft;
+  private final MapDraft draft;
   private final ImportOptions options;
-  private final Problems problems;
+  private final TableProblems problems;
   private final Map<PartId, Integer> lines = new HashMap<>();
 
-  PartRows(Draft draft, ImportOptions options, Problems problems) {
+  PartRows(MapDraft draft, ImportOptions options, TableProblems problems) {
     this.draft = draft;
     this.options = options;
     this.problems = problems;
   }
 
-  void read(Row row) {
+  void read(TableRow row) {
     Optional<Designator> designator = row.read("designator", Designator::new, problems);
     Optional<Optional<BoardId>> board =
         row.read(
@@ -41,7 +41,7 @@ final class PartRows {
     row.read("board", text -> draft.findOrMake(name), problems).ifPresent(part -> fill(part, row));
   }
 
-  private void fill(PartDraft part, Row row) {
+  private void fill(PartDraft part, TableRow row) {
     Integer earlier = lines.putIfAbsent(part.id(), row.line());
     if (earlier != null) {
       problems.add(
@@ -65,7 +65,7 @@ final class PartRows {
 
   private void set(
       PartDraft part,
-      Row row,
+      TableRow row,
       String column,
       Function<Part, String> field,
       BiFunction<Part, String, Part> with) {
@@ -77,29 +77,29 @@ final class PartRows {
       return;
     }
     String known = field.apply(part.fields());
-    String told = field.apply(read.get());
-    if (known.isEmpty() || known.equals(told) || options.replace()) {
+    String line = field.apply(read.get());
+    if (known.isEmpty() || known.equals(line) || options.replace()) {
       part.setFields(read.get());
-    } else if (!column.equals("kind") || !isOneKind(known, told)) {
+    } else if (!column.equals("kind") || !isOneKind(known, line)) {
       problems.add(
           row.problem(
               column,
               "%s is \"%s\" in the map and \"%s\" here: correct one, or let the table replace it"
-                  .formatted(part.designator(), known, told)));
+                  .formatted(part.designator(), known, line)));
     }
   }
 
   /** Whether two words mean one kind, as "elco" and "cap-pol" do, or a type and its kind. */
-  private boolean isOneKind(String known, String told) {
+  private boolean isOneKind(String known, String text) {
     Optional<Kind> kind = options.kinds().find(known);
     Optional<Kind> other =
         options
             .kinds()
-            .find(told)
+            .find(text)
             .or(
                 () ->
                     PartTypes.standard()
-                        .find(told)
+                        .find(text)
                         .flatMap(type -> options.kinds().find(type.kind())));
     return kind.isPresent() && kind.equals(other);
   }

@@ -11,13 +11,13 @@ import org.relegend.map.Section;
 
 /** Reads rows of joined pins into a draft. */
 final class PinRows {
-  private record Told(int line, String net) {}
+  private record StatedNet(int line, String net) {}
 
-  private final Draft draft;
+  private final MapDraft draft;
   private final ImportOptions options;
-  private final Problems problems;
+  private final TableProblems problems;
   private final boolean makesParts;
-  private final Map<PinRef, Told> told = new HashMap<>();
+  private final Map<PinRef, StatedNet> statedNets = new HashMap<>();
   private int joined;
 
   /**
@@ -25,7 +25,7 @@ final class PinRows {
    *
    * @param makesParts whether a part that isn't known is made; else that is a problem
    */
-  PinRows(Draft draft, ImportOptions options, Problems problems, boolean makesParts) {
+  PinRows(MapDraft draft, ImportOptions options, TableProblems problems, boolean makesParts) {
     this.draft = draft;
     this.options = options;
     this.problems = problems;
@@ -37,7 +37,7 @@ final class PinRows {
     return joined;
   }
 
-  void read(Row row) {
+  void read(TableRow row) {
     Optional<PartDraft> part = row.read("part", this::part, problems);
     Optional<Pin> pin = row.read("pin", number -> new Pin(number, ""), problems);
     Optional<Pin> role = row.read("role", text -> new Pin("1", text), problems);
@@ -68,7 +68,7 @@ final class PinRows {
                     "part %s is neither in the map nor in the table of parts".formatted(name)));
   }
 
-  private PinRef fill(PartDraft part, Pin pin, Row row) {
+  private PinRef fill(PartDraft part, Pin pin, TableRow row) {
     part.tell();
     Pin known = part.pin(pin.number()).orElse(pin);
     String role = row.text("role");
@@ -80,31 +80,31 @@ final class PinRows {
     return part.put(new Pin(pin.number(), agreed(known.role(), role, part, pin, row)));
   }
 
-  private void fillSection(PartDraft part, String section, String pin, Row row) {
+  private void fillSection(PartDraft part, String section, String pin, TableRow row) {
     String known = part.roleIn(section, pin);
     Pin number = new Pin(pin, "");
     part.putRole(section, pin, agreed(known, row.text("role"), part, number, row));
   }
 
   /** The role that is known and the one that is told made one; a problem where they differ. */
-  private String agreed(String known, String told, PartDraft part, Pin pin, Row row) {
-    if (told.isEmpty() || told.equals(known)) {
+  private String agreed(String known, String text, PartDraft part, Pin pin, TableRow row) {
+    if (text.isEmpty() || text.equals(known)) {
       return known;
     }
     if (known.isEmpty() || options.replace()) {
-      return told;
+      return text;
     }
     problems.add(
         row.problem(
             "role",
             ("pin %s.%s is \"%s\" in the map or further up and \"%s\" here: correct one, or let the"
                     + " table replace it")
-                .formatted(part.designator(), pin.number(), known, told)));
+                .formatted(part.designator(), pin.number(), known, text)));
     return known;
   }
 
-  private void join(NetDraft net, PinRef pin, Attestation attestation, Row row) {
-    Told earlier = told.putIfAbsent(pin, new Told(row.line(), net.name()));
+  private void join(NetDraft net, PinRef pin, Attestation attestation, TableRow row) {
+    StatedNet earlier = statedNets.putIfAbsent(pin, new StatedNet(row.line(), net.name()));
     if (earlier != null && !earlier.net().equals(net.name())) {
       problems.add(
           row.problem(

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.relegend.map.Attestation;
 import org.relegend.map.Evidence;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -20,19 +20,20 @@ import org.relegend.map.Subject;
 final class PlacementRows {
   private record Spot(PictureId picture, Subject subject) {}
 
-  private final Draft draft;
+  private final MapDraft draft;
   private final ImportOptions options;
-  private final Problems problems;
-  private final Targets targets;
+  private final TableProblems problems;
+  private final PlacementTargets targets;
   private final Map<Spot, List<Placement>> known = new HashMap<>();
   private final Map<Spot, Integer> lines = new HashMap<>();
   private final Map<Placement.Key, Placement> changed = new TreeMap<>();
 
-  PlacementRows(Draft draft, ImportOptions options, Completion completion, Problems problems) {
+  PlacementRows(
+      MapDraft draft, ImportOptions options, PartCompletion completion, TableProblems problems) {
     this.draft = draft;
     this.options = options;
     this.problems = problems;
-    targets = new Targets(draft, completion);
+    targets = new PlacementTargets(draft, completion);
     draft.map().placements().forEach(this::remember);
   }
 
@@ -48,7 +49,7 @@ final class PlacementRows {
     return List.copyOf(changed.values());
   }
 
-  void read(Row row) {
+  void read(TableRow row) {
     Optional<Subject> target = row.read("target", targets::subject, problems);
     Optional<Picture> picture = row.read("picture", this::picture, problems);
     OptionalDouble x = row.number("x", problems);
@@ -80,10 +81,10 @@ final class PlacementRows {
         String.join(", ", draft.map().pictures().stream().map(p -> p.id().text()).toList());
     throw new IllegalArgumentException(
         "\"%s\" names %d pictures of the map, which has: %s"
-            .formatted(Names.printable(text), named.size(), all.isEmpty() ? "none" : all));
+            .formatted(NameRules.printable(text), named.size(), all.isEmpty() ? "none" : all));
   }
 
-  private boolean isInside(Picture picture, Point at, Row row) {
+  private boolean isInside(Picture picture, Point at, TableRow row) {
     boolean x = at.x() >= 0 && at.x() <= picture.width();
     boolean y = at.y() >= 0 && at.y() <= picture.height();
     if (!x) {
@@ -95,42 +96,47 @@ final class PlacementRows {
     return x && y;
   }
 
-  private void outside(Picture picture, String column, double size, Row row) {
+  private void outside(Picture picture, String column, double size, TableRow row) {
     problems.add(
         row.problem(
             column,
             "%s lies outside picture %s: expected 0 to %s"
                 .formatted(
-                    Names.printable(row.text(column)),
+                    NameRules.printable(row.text(column)),
                     picture.id(),
                     size == Math.rint(size) ? Long.toString((long) size) : Double.toString(size))));
   }
 
-  private void place(Placement told, Attestation attestation, Row row) {
-    Spot spot = new Spot(told.picture(), told.subject());
+  private void place(Placement result, Attestation attestation, TableRow row) {
+    Spot spot = new Spot(result.picture(), result.subject());
     List<Placement> there = known.getOrDefault(spot, List.of());
     Integer earlier = lines.putIfAbsent(spot, row.line());
-    Optional<Placement> same = there.stream().filter(p -> p.at().equals(told.at())).findFirst();
+    Optional<Placement> same = there.stream().filter(p -> p.at().equals(result.at())).findFirst();
     if (same.isPresent()) {
-      if (!Attested.by(attestation, same.get().evidence())) {
+      if (!ImportAttestations.by(attestation, same.get().evidence())) {
         put(same.get().confirmedBy(attestation));
       }
     } else if (there.isEmpty()) {
-      put(told);
-    } else if (told.subject() instanceof Subject.OfNet) {
-      put(anotherLabel(told, there));
+      put(result);
+    } else if (result.subject() instanceof Subject.OfNet) {
+      put(anotherLabel(result, there));
     } else if (options.replace() && earlier == null) {
-      put(there.get(0).movedTo(told.at(), attestation));
+      put(there.get(0).movedTo(result.at(), attestation));
     } else {
-      clash(told, there.get(0), Optional.ofNullable(earlier), row);
+      clash(result, there.get(0), Optional.ofNullable(earlier), row);
     }
   }
 
   /** A page shows the label of a net in many places, so a new place is no contradiction. */
-  private static Placement anotherLabel(Placement told, List<Placement> there) {
+  private static Placement anotherLabel(Placement result, List<Placement> there) {
     int ordinal = 1 + there.stream().mapToInt(Placement::ordinal).max().orElse(0);
     return new Placement(
-        told.picture(), told.subject(), ordinal, told.at(), told.outline(), told.evidence());
+        result.picture(),
+        result.subject(),
+        ordinal,
+        result.at(),
+        result.outline(),
+        result.evidence());
   }
 
   private void put(Placement placement) {
@@ -138,19 +144,19 @@ final class PlacementRows {
     remember(placement);
   }
 
-  private void clash(Placement told, Placement known, Optional<Integer> earlier, Row row) {
+  private void clash(Placement result, Placement known, Optional<Integer> earlier, TableRow row) {
     problems.add(
         row.problem(
             "target",
             "%s is placed on %s at %s, %s %s and at %s, %s here: correct one%s"
                 .formatted(
                     row.text("target"),
-                    told.picture(),
+                    result.picture(),
                     known.at().x(),
                     known.at().y(),
                     earlier.map(line -> "in line " + line).orElse("in the map"),
-                    told.at().x(),
-                    told.at().y(),
+                    result.at().x(),
+                    result.at().y(),
                     earlier.isPresent() ? "" : ", or let the table replace it")));
   }
 }

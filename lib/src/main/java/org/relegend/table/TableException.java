@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 public final class TableException extends Exception {
   private static final long serialVersionUID = 1L;
 
-  private final transient List<Problem> problems;
+  private final transient List<TableProblem> problems;
   private final int count;
 
   /**
@@ -16,17 +16,17 @@ public final class TableException extends Exception {
    * @param problems the first of them
    * @param count how many there are in all
    */
-  public TableException(List<Problem> problems, int count) {
-    super(told(problems, count));
+  public TableException(List<TableProblem> problems, int count) {
+    super(text(problems, count));
     this.problems = List.copyOf(problems);
     this.count = count;
   }
 
-  public TableException(Problem problem) {
+  public TableException(TableProblem problem) {
     this(List.of(problem), 1);
   }
 
-  public List<Problem> problems() {
+  public List<TableProblem> problems() {
     return problems;
   }
 
@@ -41,7 +41,11 @@ public final class TableException extends Exception {
       return problems.get(0).toString();
     }
     String where =
-        problems.stream().skip(1).map(Problem::where).distinct().collect(Collectors.joining("; "));
+        problems.stream()
+            .skip(1)
+            .map(TableProblem::where)
+            .distinct()
+            .collect(Collectors.joining("; "));
     return "%s (and %d more problem%s, at %s%s; nothing was changed)"
         .formatted(
             problems.get(0),
@@ -51,8 +55,8 @@ public final class TableException extends Exception {
             count > problems.size() ? " and further down" : "");
   }
 
-  private static String told(List<Problem> problems, int count) {
-    String lines = problems.stream().map(Problem::toString).collect(Collectors.joining("\n"));
+  private static String text(List<TableProblem> problems, int count) {
+    String lines = problems.stream().map(TableProblem::toString).collect(Collectors.joining("\n"));
     int untold = count - problems.size();
     return untold == 0 ? lines : lines + "\nand %d more like these".formatted(untold);
   }

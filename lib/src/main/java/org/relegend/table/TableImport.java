@@ -17,19 +17,19 @@ import org.relegend.map.Part;
  */
 public final class TableImport {
   private final BoardMap map;
-  private final Map<TableSort, Source> sources;
+  private final Map<TableSort, TableSource> sources;
   private final ImportOptions options;
-  private final Problems problems = new Problems();
+  private final TableProblems problems = new TableProblems();
   private final List<String> warnings = new ArrayList<>();
-  private final Completion completion;
-  private final Draft draft;
+  private final PartCompletion completion;
+  private final MapDraft draft;
 
-  private TableImport(BoardMap map, Map<TableSort, Source> sources, ImportOptions options) {
+  private TableImport(BoardMap map, Map<TableSort, TableSource> sources, ImportOptions options) {
     this.map = map;
     this.sources = sources;
     this.options = options;
-    completion = new Completion(options.kinds());
-    draft = new Draft(map);
+    completion = new PartCompletion(options.kinds());
+    draft = new MapDraft(map);
   }
 
   /**
@@ -41,7 +41,8 @@ public final class TableImport {
    * @param sources the tables there are; each sort may be absent
    * @throws TableException where anything in them is wrong or contradicts the map
    */
-  public static ImportPlan plan(BoardMap map, Map<TableSort, Source> sources, ImportOptions options)
+  public static ImportPlan plan(
+      BoardMap map, Map<TableSort, TableSource> sources, ImportOptions options)
       throws TableException {
     return new TableImport(map, Map.copyOf(sources), options).plan();
   }
@@ -58,8 +59,8 @@ public final class TableImport {
     return finished(pins.joined(), placements);
   }
 
-  private List<Row> rows(TableSort sort) throws TableException {
-    Source source = sources.get(sort);
+  private List<TableRow> rows(TableSort sort) throws TableException {
+    TableSource source = sources.get(sort);
     if (source == null) {
       return List.of();
     }

@@ -15,15 +15,16 @@ public enum TableSort {
   PLACEMENTS;
 
   /** What the columns of such a table are called. */
-  public Columns columns() {
+  public TableColumns columns() {
     return switch (this) {
       case PARTS ->
-          new Columns(
+          new TableColumns(
               List.of("designator"),
               List.of("kind", "value", "package", "channel", "board", "note"));
       case PINS ->
-          new Columns(List.of("net", "part", "pin"), List.of("role", "section", "evidence"));
-      case PLACEMENTS -> new Columns(List.of("target", "picture", "x", "y"), List.of("evidence"));
+          new TableColumns(List.of("net", "part", "pin"), List.of("role", "section", "evidence"));
+      case PLACEMENTS ->
+          new TableColumns(List.of("target", "picture", "x", "y"), List.of("evidence"));
     };
   }
 }

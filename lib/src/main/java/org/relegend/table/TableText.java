@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 
 /**
  * A table as spreadsheets export it: RFC 4180, or divided by semicolons or tabs, which its header
@@ -22,7 +22,7 @@ import org.relegend.map.Names;
  *
  * @param warnings what was left out, as columns that mean nothing here
  */
-public record TableText(Header header, List<Row> rows, List<String> warnings) {
+public record TableText(TableHeader header, List<TableRow> rows, List<String> warnings) {
   /** Longest cell taken, in characters. */
   static final int MAX_CELL = 20_000;
 
@@ -41,18 +41,18 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
    *
    * @throws TableException where it is none, or lacks a required column, or has ragged rows
    */
-  public static TableText read(Source source, Columns columns) throws TableException {
-    return new Reading(source, columns).table();
+  public static TableText read(TableSource source, TableColumns columns) throws TableException {
+    return new Parser(source, columns).table();
   }
 
-  private static final class Reading {
+  private static final class Parser {
     private final String name;
     private final String text;
-    private final Columns columns;
-    private final Problems problems = new Problems();
+    private final TableColumns columns;
+    private final TableProblems problems = new TableProblems();
     private final List<String> warnings = new ArrayList<>();
 
-    Reading(Source source, Columns columns) throws TableException {
+    Parser(TableSource source, TableColumns columns) throws TableException {
       name = source.name();
       String decoded = TextDecoder.decode(source);
       text = withoutSeparatorLine(decoded);
@@ -69,9 +69,9 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
     }
 
     private TableText rows(CSVParser parser, char separator) throws TableException {
-      List<Row> rows = new ArrayList<>();
+      List<TableRow> rows = new ArrayList<>();
       Iterator<CSVRecord> records = parser.iterator();
-      Header header = null;
+      TableHeader header = null;
       while (true) {
         // blank lines count too, so a row begins on the line after the one before it ended
         int line = (int) parser.getCurrentLineNumber() + 1;
@@ -90,7 +90,8 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
       }
       if (header == null) {
         throw new TableException(
-            new Problem(name, 0, "", "holds no row: a table begins with a row of column names"));
+            new TableProblem(
+                name, 0, "", "holds no row: a table begins with a row of column names"));
       }
       problems.throwIfAny();
       return new TableText(header, rows, warnings);
@@ -102,10 +103,10 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
         if (!records.hasNext()) {
           return List.of();
         }
-        return Arrays.stream(records.next().values()).map(Reading::plain).toList();
+        return Arrays.stream(records.next().values()).map(Parser::plain).toList();
       } catch (UncheckedIOException quotes) {
         problems.add(
-            new Problem(
+            new TableProblem(
                 name,
                 line,
                 "",
@@ -115,29 +116,30 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
       }
     }
 
-    private Header header(List<String> cells, int line, char separator) throws TableException {
+    private TableHeader header(List<String> cells, int line, char separator) throws TableException {
       List<String> names =
-          cells.stream().map(cell -> Names.printable(cell.toLowerCase(Locale.ROOT))).toList();
+          cells.stream().map(cell -> NameRules.printable(cell.toLowerCase(Locale.ROOT))).toList();
       Set<String> seen = new LinkedHashSet<>();
       for (String column : names) {
         if (!column.isEmpty() && !seen.add(column)) {
-          problems.add(new Problem(name, line, column, "stands twice in the row of column names"));
+          problems.add(
+              new TableProblem(name, line, column, "stands twice in the row of column names"));
         }
       }
       warnOfUnknown(seen);
       for (String column : columns.required()) {
         if (!seen.contains(column)) {
           problems.add(
-              new Problem(
+              new TableProblem(
                   name,
                   line,
                   column,
                   "is missing from the row of column names, which begins with \"%s\""
-                      .formatted(Names.printable(String.join(" ", names)))));
+                      .formatted(NameRules.printable(String.join(" ", names)))));
         }
       }
       problems.throwIfAny();
-      return new Header(name, separator, names);
+      return new TableHeader(name, separator, names);
     }
 
     /** One warning for all of them. */
@@ -153,7 +155,7 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
       }
     }
 
-    private void addRow(List<Row> rows, Header header, int line, List<String> cells) {
+    private void addRow(List<TableRow> rows, TableHeader header, int line, List<String> cells) {
       int width = header.columns().size();
       int used = cells.size();
       while (used > width && cells.get(used - 1).isEmpty()) {
@@ -161,7 +163,7 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
       }
       if (used != width) {
         problems.add(
-            new Problem(
+            new TableProblem(
                 name,
                 line,
                 "",
@@ -175,7 +177,7 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
       for (int i = 0; i < width; i++) {
         if (cells.get(i).length() > MAX_CELL) {
           problems.add(
-              new Problem(
+              new TableProblem(
                   name,
                   line,
                   header.columns().get(i),
@@ -183,7 +185,7 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
           return;
         }
       }
-      rows.add(new Row(header, line, cells.subList(0, width)));
+      rows.add(new TableRow(header, line, cells.subList(0, width)));
     }
 
     /** The separator by which the first row gives the most columns that are known. */
@@ -207,7 +209,7 @@ public record TableText(Header header, List<Row> rows, List<String> warnings) {
     private List<String> firstRow(char separator) {
       try (CSVParser parser = parser(separator)) {
         for (CSVRecord record : parser) {
-          List<String> cells = Arrays.stream(record.values()).map(Reading::strip).toList();
+          List<String> cells = Arrays.stream(record.values()).map(Parser::strip).toList();
           if (!cells.stream().allMatch(String::isEmpty)) {
             return cells;
           }

@@ -18,10 +18,10 @@ final class TextDecoder {
 
   private static final Charset WINDOWS = Charset.forName("windows-1252");
 
-  private final Source source;
+  private final TableSource source;
   private final byte[] bytes;
 
-  private TextDecoder(Source source) {
+  private TextDecoder(TableSource source) {
     this.source = source;
     bytes = source.bytes();
   }
@@ -31,7 +31,7 @@ final class TextDecoder {
    *
    * @throws TableException where it is no text, or in no encoding or several
    */
-  static String decode(Source source) throws TableException {
+  static String decode(TableSource source) throws TableException {
     TextDecoder decoder = new TextDecoder(source);
     if (source.bytes().length == 0) {
       throw decoder.problem(0, "is empty: a table begins with a row of column names");
@@ -147,6 +147,6 @@ final class TextDecoder {
   }
 
   private TableException problem(int line, String message) {
-    return new TableException(new Problem(source.name(), line, "", message));
+    return new TableException(new TableProblem(source.name(), line, "", message));
   }
 }

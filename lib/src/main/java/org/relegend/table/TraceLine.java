@@ -51,12 +51,12 @@ public final class TraceLine {
    * @param by who traces and when, and on what evidence where the line doesn't end in a word for it
    * @throws TraceException naming the stretch of the line that can't be read
    */
-  public static Trace read(String line, MapIndex index, Kinds kinds, Attestation by)
+  public static TraceResult read(String line, MapIndex index, Kinds kinds, Attestation by)
       throws TraceException {
     return new TraceLine(index, kinds).read(line, by);
   }
 
-  private Trace read(String line, Attestation by) throws TraceException {
+  private TraceResult read(String line, Attestation by) throws TraceException {
     List<TraceWord> words = TraceWord.split(line);
     if (words.isEmpty()) {
       throw new TraceException(0, 0, "type a net and its pins, like: A_ATT C102.- R106.1 measured");
@@ -114,7 +114,7 @@ public final class TraceLine {
     }
   }
 
-  private Trace trace(NetId net, Attestation attestation) {
+  private TraceResult trace(NetId net, Attestation attestation) {
     List<PinRef> free = new ArrayList<>();
     Map<NetId, List<PinRef>> taken = new LinkedHashMap<>();
     for (PinRef pin : pins) {
@@ -132,7 +132,7 @@ public final class TraceLine {
     }
     List<NetClash> clashes = new ArrayList<>();
     taken.forEach((other, on) -> clashes.add(new NetClash(net, other, on, attestation)));
-    return new Trace(net, new EditGroup("Trace a net", steps), free, parts.made(), clashes);
+    return new TraceResult(net, new EditGroup("Trace a net", steps), free, parts.made(), clashes);
   }
 
   /** Pins with the attestation, unless the same person said so on the same evidence before. */
@@ -147,7 +147,8 @@ public final class TraceLine {
               .map(Net.Member::evidence)
               .orElse(List.of());
       members.add(
-          new Net.Member(pin, Attested.by(attestation, known) ? List.of() : List.of(attestation)));
+          new Net.Member(
+              pin, ImportAttestations.by(attestation, known) ? List.of() : List.of(attestation)));
     }
     return members;
   }

@@ -13,7 +13,7 @@ import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
 import org.relegend.map.MapIndex;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Pin;
@@ -24,14 +24,14 @@ final class TraceParts {
   private final MapIndex index;
   private final BoardMap map;
   private final Kinds kinds;
-  private final Completion completion;
+  private final PartCompletion completion;
   private final Map<PartId, Part> changed = new LinkedHashMap<>();
 
   TraceParts(MapIndex index, Kinds kinds) {
     this.index = index;
     this.map = index.map();
     this.kinds = kinds;
-    completion = new Completion(kinds);
+    completion = new PartCompletion(kinds);
   }
 
   /** Parts that are new or have new pins. */
@@ -64,7 +64,7 @@ final class TraceParts {
   }
 
   private String noPin(TraceWord word) {
-    String text = Names.printable(word.text());
+    String text = NameRules.printable(word.text());
     return partOnly(word)
         .map(part -> "which pin of %s? It has %s".formatted(part.designator(), numbers(part)))
         .orElse(
@@ -135,7 +135,7 @@ final class TraceParts {
 
   private Part make(PartName name) {
     Designator designator = new Designator(name.designator().text().toUpperCase(Locale.ROOT));
-    BoardId board = name.board().orElseGet(() -> Draft.onlyBoard(map));
+    BoardId board = name.board().orElseGet(() -> MapDraft.onlyBoard(map));
     PartId id = new PartId(designator.text());
     for (int i = 2; map.parts().has(id) || changed.containsKey(id); i++) {
       id = new PartId(designator + "~" + i);
@@ -169,7 +169,10 @@ final class TraceParts {
       throw number.wrong(
           "%s is a %s and has no pin %s: it has %s"
               .formatted(
-                  part.designator(), part.kind(), Names.printable(number.text()), numbers(part)));
+                  part.designator(),
+                  part.kind(),
+                  NameRules.printable(number.text()),
+                  numbers(part)));
     }
   }
 

@@ -2,7 +2,7 @@ package org.relegend.table;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 
 /**
  * A word of a typed line.
@@ -60,7 +60,7 @@ record TraceWord(String text, int start) {
             end,
             end + 1,
             "a quotation mark inside %s: it may only stand around a whole name"
-                .formatted(Names.printable(line.substring(at, end))));
+                .formatted(NameRules.printable(line.substring(at, end))));
       }
       end++;
     }

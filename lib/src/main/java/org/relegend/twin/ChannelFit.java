@@ -9,10 +9,10 @@ import java.util.TreeSet;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.FitResult;
 import org.relegend.lineup.Fitter;
-import org.relegend.lineup.Model;
 import org.relegend.lineup.PointPair;
 import org.relegend.lineup.Refusal;
 import org.relegend.lineup.Transform;
+import org.relegend.lineup.TransformModel;
 import org.relegend.lineup.Uncertainty;
 import org.relegend.map.Point;
 
@@ -35,7 +35,7 @@ public final class ChannelFit {
   }
 
   /** What came of it: a fit, or in words why there is none. */
-  public record Result(Optional<ChannelFit> fit, String told) {}
+  public record Result(Optional<ChannelFit> fit, String text) {}
 
   /**
    * Fits the second channel to the first.
@@ -57,7 +57,8 @@ public final class ChannelFit {
     }
     String refusal = "";
     while (rest.size() >= (groups.isEmpty() ? 3 : SMALLEST_GROUP)) {
-      FitResult result = Fitter.of(Model.SIMILARITY).fit(rest.stream().map(pairs::get).toList());
+      FitResult result =
+          Fitter.of(TransformModel.SIMILARITY).fit(rest.stream().map(pairs::get).toList());
       if (result instanceof Refusal refused) {
         refusal = refused.message();
         break;
@@ -80,10 +81,10 @@ public final class ChannelFit {
               + (refusal.isEmpty() ? "" : " " + refusal));
     }
     return new Result(
-        Optional.of(new ChannelFit(groups, pairs, new TreeSet<>(rest))), told(groups, rest.size()));
+        Optional.of(new ChannelFit(groups, pairs, new TreeSet<>(rest))), text(groups, rest.size()));
   }
 
-  private static String told(List<Fit> groups, int left) {
+  private static String text(List<Fit> groups, int left) {
     String mirrored = groups.get(0).mirrors() ? ", mirrored" : "";
     String many = groups.size() > 1 ? " in %d groups".formatted(groups.size()) : "";
     String out = left > 0 ? "; %d placed pairs don't fit".formatted(left) : "";

@@ -13,7 +13,7 @@ final class ColourTable {
   private final long[] colours;
   private final boolean[] used;
 
-  /** The one element of the colour on a side; {@link Pairing#NONE} or {@link #SEVERAL}. */
+  /** The one element of the colour on a side; {@link TwinAssignment#NONE} or {@link #SEVERAL}. */
   private final int[] first;
 
   private final int[] second;
@@ -28,8 +28,8 @@ final class ColourTable {
     used = new boolean[rows];
     first = new int[rows];
     second = new int[rows];
-    Arrays.fill(first, Pairing.NONE);
-    Arrays.fill(second, Pairing.NONE);
+    Arrays.fill(first, TwinAssignment.NONE);
+    Arrays.fill(second, TwinAssignment.NONE);
   }
 
   void addFirst(long colour, int e) {
@@ -48,7 +48,7 @@ final class ColourTable {
     }
     used[row] = true;
     colours[row] = colour;
-    side[row] = side[row] == Pairing.NONE ? e : SEVERAL;
+    side[row] = side[row] == TwinAssignment.NONE ? e : SEVERAL;
     empty = false;
   }
 

@@ -1,6 +1,6 @@
 package org.relegend.twin;
 
-import static org.relegend.twin.Pairing.NONE;
+import static org.relegend.twin.TwinAssignment.NONE;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,16 +26,16 @@ final class CommonParts {
 
   private final MapGraph map;
   private final PinGraph graph;
-  private final Pairing pairing;
+  private final TwinAssignment pairing;
   private final boolean[] kept;
   private final double trust;
 
-  CommonParts(MapGraph map, Pairing pairing, boolean[] kept, double credit) {
+  CommonParts(MapGraph map, TwinAssignment pairing, boolean[] kept, double credit) {
     this.map = map;
     this.graph = map.graph;
     this.pairing = pairing;
     this.kept = kept;
-    this.trust = Report.rounded(0.7 * credit);
+    this.trust = TwinReport.rounded(0.7 * credit);
   }
 
   List<ProposedTwin> pairs() {
@@ -51,7 +51,7 @@ final class CommonParts {
       for (int first : alike) {
         for (int second : alike) {
           if (first != second && twins(first, second, step)) {
-            Basis basis = alike.size() == 2 ? Basis.STRUCTURE : Basis.ONE_OF_SEVERAL;
+            TwinBasis basis = alike.size() == 2 ? TwinBasis.STRUCTURE : TwinBasis.ONE_OF_SEVERAL;
             pairs.add(
                 new ProposedTwin(
                     graph.subjects.get(first), graph.subjects.get(second), basis, trust));

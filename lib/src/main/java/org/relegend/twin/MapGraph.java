@@ -32,14 +32,14 @@ final class MapGraph {
       Subject subject = Subject.of(net.id());
       nets.put(subject, builder.net(subject, PinGraph.BOTH));
     }
-    Likeness likeness = new Likeness();
+    ElementSimilarity likeness = new ElementSimilarity();
     for (Part part : circuit.map().parts()) {
       add(builder, part, likeness);
     }
     graph = builder.build();
   }
 
-  private void add(PinGraph.Builder builder, Part part, Likeness likeness) {
+  private void add(PinGraph.Builder builder, Part part, ElementSimilarity likeness) {
     Optional<Kind> kind = circuit.kindOf(part.id());
     Map<String, List<Terminal>> sections = new LinkedHashMap<>();
     for (Terminal terminal : circuit.terminalsOf(part.id())) {
@@ -60,7 +60,8 @@ final class MapGraph {
         });
   }
 
-  private void addPin(PinGraph.Builder builder, Part part, Terminal terminal, Likeness likeness) {
+  private void addPin(
+      PinGraph.Builder builder, Part part, Terminal terminal, ElementSimilarity likeness) {
     PinRef pin = new PinRef(part.id(), terminal.number());
     for (Net net : circuit.index().netsOf(pin)) {
       Integer number = nets.get(Subject.of(net.id()));

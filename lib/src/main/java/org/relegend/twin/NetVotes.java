@@ -1,6 +1,6 @@
 package org.relegend.twin;
 
-import static org.relegend.twin.Pairing.NONE;
+import static org.relegend.twin.TwinAssignment.NONE;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -13,9 +13,9 @@ import java.util.Map;
  */
 final class NetVotes {
   private final PinGraph graph;
-  private final Pairing pairing;
+  private final TwinAssignment pairing;
 
-  NetVotes(Pairing pairing) {
+  NetVotes(TwinAssignment pairing) {
     this.graph = pairing.graph;
     this.pairing = pairing;
   }
@@ -78,7 +78,7 @@ final class NetVotes {
   }
 
   /** Accepts the pairs of nets that most speaks for; false where nothing does. */
-  boolean takeSurest(Growth growth) {
+  boolean takeSurest(PairGrowth growth) {
     List<Vote> all = count(growth);
     if (all.isEmpty()) {
       return false;
@@ -96,7 +96,7 @@ final class NetVotes {
     return taken || takeByLook(growth);
   }
 
-  private List<Vote> count(Growth growth) {
+  private List<Vote> count(PairGrowth growth) {
     Map<Long, Integer> counts = new HashMap<>();
     IntList unsettled = growth.unsettled;
     int kept = 0;
@@ -176,7 +176,7 @@ final class NetVotes {
   }
 
   /** Where two pins in one role could be exchanged: the way in which the nets look more alike. */
-  private boolean takeByLook(Growth growth) {
+  private boolean takeByLook(PairGrowth growth) {
     for (int k = 0; k < growth.unsettled.size(); k++) {
       int first = growth.unsettled.get(k);
       int second = pairing.twin[first];
@@ -199,7 +199,7 @@ final class NetVotes {
     return false;
   }
 
-  private static boolean takeBoth(Growth growth, int a, int toA, int b, int toB) {
+  private static boolean takeBoth(PairGrowth growth, int a, int toA, int b, int toB) {
     boolean taken = growth.acceptNets(a, toA);
     taken |= growth.acceptNets(b, toB);
     return taken;
@@ -234,7 +234,7 @@ final class NetVotes {
   double likeness(int first, int second) {
     int a = graph.degree(first);
     int b = graph.degree(second);
-    if (a > 4 * Surroundings.BUSY || b > 4 * Surroundings.BUSY) {
+    if (a > 4 * NeighbourhoodColours.BUSY || b > 4 * NeighbourhoodColours.BUSY) {
       return a == b ? 1 : (double) Math.min(a, b) / Math.max(a, b);
     }
     boolean[] taken = new boolean[b];

@@ -9,7 +9,7 @@ import org.relegend.map.Subject;
  * @param trust 0 to 1: how well the pins around agree, lowered by what speaks against the seeds; an
  *     order, not a probability
  */
-public record ProposedTwin(Subject a, Subject b, Basis basis, double trust) {
+public record ProposedTwin(Subject a, Subject b, TwinBasis basis, double trust) {
   /** Below this a pair should be looked at before it is used. */
   public static final double LOW = 0.5;
 }

@@ -1,6 +1,6 @@
 package org.relegend.twin;
 
-import static org.relegend.twin.Pairing.NONE;
+import static org.relegend.twin.TwinAssignment.NONE;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -24,7 +24,7 @@ public final class TwinSearch {
 
   private TwinSearch(Circuit circuit) {
     map = new MapGraph(circuit);
-    rings = Search.rings(map.graph, true);
+    rings = PinGraphSearch.rings(map.graph, true);
   }
 
   public static TwinSearch of(Circuit circuit) {
@@ -32,10 +32,10 @@ public final class TwinSearch {
   }
 
   /** The twins that the map holds already, as seeds. */
-  public List<Seed> known() {
-    List<Seed> known = new ArrayList<>();
+  public List<TwinSeed> known() {
+    List<TwinSeed> known = new ArrayList<>();
     for (TwinPair pair : map.circuit.map().twins()) {
-      known.add(new Seed(pair.a(), pair.b()));
+      known.add(new TwinSeed(pair.a(), pair.b()));
     }
     return known;
   }
@@ -47,7 +47,7 @@ public final class TwinSearch {
    * @throws IllegalArgumentException where a seed names something that the map hasn't got, or that
    *     has no pins yet and so no place in the circuit
    */
-  public Twins from(List<Seed> seeds) {
+  public TwinResult from(List<TwinSeed> seeds) {
     return from(seeds, List.of());
   }
 
@@ -55,36 +55,37 @@ public final class TwinSearch {
    * As {@link #from(List)}, with twins that are held already: they are used as seeds, but where one
    * of them stands between two other channels than the seeds it is left aside.
    */
-  public Twins from(List<Seed> seeds, List<Seed> known) {
+  public TwinResult from(List<TwinSeed> seeds, List<TwinSeed> known) {
     if (seeds.isEmpty() && known.isEmpty()) {
-      return Twins.NONE;
+      return TwinResult.NONE;
     }
-    List<Seed> all = new ArrayList<>(new LinkedHashSet<>(seeds));
-    for (Seed seed : known) {
+    List<TwinSeed> all = new ArrayList<>(new LinkedHashSet<>(seeds));
+    for (TwinSeed seed : known) {
       if (placed(seed) && !all.contains(seed) && !all.contains(seed.reversed())) {
         all.add(seed);
       }
     }
-    for (Seed seed : seeds) {
+    for (TwinSeed seed : seeds) {
       require(seed);
     }
     if (all.isEmpty()) {
-      return Twins.NONE;
+      return TwinResult.NONE;
     }
-    Doubts doubts = new Doubts(this, all, seeds.size());
-    Search search =
-        all.size() == 1 ? doubts.fromFirst() : SecondLook.at(together(all, doubts.refused()));
+    SeedRivals doubts = new SeedRivals(this, all, seeds.size());
+    PinGraphSearch search =
+        all.size() == 1 ? doubts.fromFirst() : SearchRestarts.at(together(all, doubts.refused()));
     double credit = doubts.credit(search.merit());
-    boolean[] kept = Chains.kept(search.pairing(), search.anchor());
+    boolean[] kept = ChannelChains.kept(search.pairing(), search.anchor());
     List<ProposedTwin> common = new CommonParts(map, search.pairing(), kept, credit).pairs();
-    return new Report(map, search.pairing(), kept, credit).twins(common, doubts.contradictions());
+    return new TwinReport(map, search.pairing(), kept, credit)
+        .twins(common, doubts.contradictions());
   }
 
   /** What follows from all seeds that aren't refused, one after the other. */
-  private Search together(List<Seed> seeds, Set<Seed> refused) {
-    Search search = search();
+  private PinGraphSearch together(List<TwinSeed> seeds, Set<TwinSeed> refused) {
+    PinGraphSearch search = search();
     boolean planted = false;
-    for (Seed seed : seeds) {
+    for (TwinSeed seed : seeds) {
       if (!refused.contains(seed) && !refutes(search.pairing(), seed)) {
         plant(search, seed);
         planted = true;
@@ -102,12 +103,12 @@ public final class TwinSearch {
    * A seed for each further channel where the circuit repeats itself, found without any help: the
    * first parts of all seeds are one and the same. Empty where nothing repeats.
    */
-  public List<Seed> proposed() {
-    return new Repeats(this).seeds();
+  public List<TwinSeed> proposed() {
+    return new RepeatedCircuits(this).seeds();
   }
 
-  Search search() {
-    return new Search(map.graph, rings);
+  PinGraphSearch search() {
+    return new PinGraphSearch(map.graph, rings);
   }
 
   PinGraph graph() {
@@ -126,7 +127,7 @@ public final class TwinSearch {
     return map;
   }
 
-  private void require(Seed seed) {
+  private void require(TwinSeed seed) {
     for (Subject subject : List.of(seed.a(), seed.b())) {
       if (!placed(subject)) {
         throw new IllegalArgumentException(
@@ -136,7 +137,7 @@ public final class TwinSearch {
     }
   }
 
-  private boolean placed(Seed seed) {
+  private boolean placed(TwinSeed seed) {
     return placed(seed.a()) && placed(seed.b());
   }
 
@@ -161,12 +162,12 @@ public final class TwinSearch {
   /**
    * Whether what is found has other twins for one of the two, and not these the other way round.
    */
-  boolean refutes(Pairing pairing, Seed seed) {
+  boolean refutes(TwinAssignment pairing, TwinSeed seed) {
     return against(pairing, seed) && !holds(pairing, seed.reversed())
         || against(pairing, seed.reversed()) && !holds(pairing, seed);
   }
 
-  private boolean holds(Pairing pairing, Seed seed) {
+  private boolean holds(TwinAssignment pairing, TwinSeed seed) {
     if (seed.a() instanceof Subject.OfNet) {
       return pairing.netTwin[map.net(seed.a()).orElse(NONE)] == map.net(seed.b()).orElse(NONE);
     }
@@ -175,7 +176,7 @@ public final class TwinSearch {
   }
 
   /** Whether this pairing has another twin for one of the two, this way round. */
-  boolean against(Pairing pairing, Seed seed) {
+  boolean against(TwinAssignment pairing, TwinSeed seed) {
     if (seed.a() instanceof Subject.OfNet) {
       int a = map.net(seed.a()).orElse(NONE);
       int b = map.net(seed.b()).orElse(NONE);
@@ -196,8 +197,8 @@ public final class TwinSearch {
     return false;
   }
 
-  private static boolean interchangeable(Pairing pairing, int first, List<Integer> seconds) {
-    Pairing.Several several = pairing.several.get(first);
+  private static boolean interchangeable(TwinAssignment pairing, int first, List<Integer> seconds) {
+    TwinAssignment.Several several = pairing.several.get(first);
     return several != null && several.seconds().stream().anyMatch(seconds::contains);
   }
 
@@ -206,8 +207,8 @@ public final class TwinSearch {
   }
 
   /** Pairs the seed's elements and nets; of parts with like sections those that fit best. */
-  void plant(Search search, Seed seed) {
-    Seed turned = against(search.pairing(), seed) ? seed.reversed() : seed;
+  void plant(PinGraphSearch search, TwinSeed seed) {
+    TwinSeed turned = against(search.pairing(), seed) ? seed.reversed() : seed;
     if (turned.a() instanceof Subject.OfNet) {
       search.seedNets(map.net(turned.a()).orElse(NONE), map.net(turned.b()).orElse(NONE));
       return;
@@ -222,7 +223,7 @@ public final class TwinSearch {
     bySections(search, firsts, seconds);
   }
 
-  private void pins(Search search, Seed seed) {
+  private void pins(PinGraphSearch search, TwinSeed seed) {
     if (seed.a() instanceof Subject.OfPin a && seed.b() instanceof Subject.OfPin b) {
       Optional<Integer> first = net(a);
       Optional<Integer> second = net(b);
@@ -240,14 +241,14 @@ public final class TwinSearch {
   }
 
   /** Tries the first section with each of the other's like sections; what follows decides. */
-  private void bySections(Search search, List<Integer> firsts, List<Integer> seconds) {
+  private void bySections(PinGraphSearch search, List<Integer> firsts, List<Integer> seconds) {
     PinGraph graph = map.graph;
     int first = firsts.get(0);
     int best = NONE;
-    Merit bestMerit = search.merit();
+    PairingScore bestMerit = search.merit();
     for (int second : seconds) {
       if (graph.kind[first] == graph.kind[second]) {
-        Search trial = search();
+        PinGraphSearch trial = search();
         trial.seed(first, second);
         trial.run();
         if (best == NONE || trial.merit().compareTo(bestMerit) > 0) {

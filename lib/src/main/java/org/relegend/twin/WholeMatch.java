@@ -12,9 +12,9 @@ final class WholeMatch {
 
   private WholeMatch() {}
 
-  static Pairing of(PinGraph graph) {
-    Search search = new Search(graph, Search.rings(graph, false));
-    Surroundings surroundings = new Surroundings(graph, false);
+  static TwinAssignment of(PinGraph graph) {
+    PinGraphSearch search = new PinGraphSearch(graph, PinGraphSearch.rings(graph, false));
+    NeighbourhoodColours surroundings = new NeighbourhoodColours(graph, false);
     for (int round = 0;
         round < ROUNDS && anchor(search, graph, surroundings.ofElements());
         round++) {
@@ -25,8 +25,8 @@ final class WholeMatch {
   }
 
   /** False where everything is paired. */
-  private static boolean anchor(Search search, PinGraph graph, long[] colours) {
-    Pairing pairing = search.pairing();
+  private static boolean anchor(PinGraphSearch search, PinGraph graph, long[] colours) {
+    TwinAssignment pairing = search.pairing();
     ColourTable alike = new ColourTable(graph.elements);
     for (int e = 0; e < graph.elements; e++) {
       if (pairing.openFirst(e)) {

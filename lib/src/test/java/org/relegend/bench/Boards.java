@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
@@ -103,7 +103,7 @@ public final class Boards {
     return Circuit.of(map);
   }
 
-  public Unit unit() {
-    return Unit.of(job, circuit());
+  public UnitReadings unit() {
+    return UnitReadings.of(job, circuit());
   }
 }

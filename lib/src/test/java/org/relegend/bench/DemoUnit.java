@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.NetId;
@@ -40,10 +40,10 @@ public final class DemoUnit {
 
   /** A reading at a net, in volts, with a meter of 10 megohms. */
   public static Job read(Job job, String net, double volts) {
-    return read(job, net, volts, Setting.with(Instrument.DIGITAL_METER));
+    return read(job, net, volts, MeasurementSetup.with(Instrument.DIGITAL_METER));
   }
 
-  public static Job read(Job job, String net, double volts, Setting setting) {
+  public static Job read(Job job, String net, double volts, MeasurementSetup setting) {
     Reading reading =
         new Reading(
             job.nextReading(),
@@ -63,8 +63,8 @@ public final class DemoUnit {
     return job;
   }
 
-  public static Unit unit(Job job) {
-    return Unit.of(job, CIRCUIT);
+  public static UnitReadings unit(Job job) {
+    return UnitReadings.of(job, CIRCUIT);
   }
 
   /**

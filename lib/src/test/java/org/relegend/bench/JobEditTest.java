@@ -49,7 +49,7 @@ class JobEditTest {
             JobTable.HYPOTHESES.remove(first),
             JobTable.CHECKLIST.remove(CheckStep.RAILS),
             JobTable.LOG.remove(first),
-            new JobEdit.ChangeIntake(Intake.EMPTY),
+            new JobEdit.ChangeIntake(IntakeRecord.EMPTY),
             new JobEdit.ChangeInstrument(Instrument.UNKNOWN));
     assertThat(removals).allSatisfy(edit -> assertThat(edit.label(job)).isNotBlank());
     assertThat(new JobEdit.Group("all away", removals).applyTo(job)).isEqualTo(JobSamples.blank());
@@ -58,7 +58,7 @@ class JobEditTest {
   @Test
   void aVoltage_isRefusedWithoutTheMetersResistance() {
     Amount volts = new Amount(Quantity.VOLTAGE, 1);
-    Setting unknown = Setting.with(Instrument.UNKNOWN);
+    MeasurementSetup unknown = MeasurementSetup.with(Instrument.UNKNOWN);
     assertThatThrownBy(() -> new Reading(new EntryId(1), NET, volts, unknown, "", JobSamples.NOON))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("input resistance");
@@ -68,7 +68,7 @@ class JobEditTest {
                     new EntryId(1),
                     NET,
                     new Amount(Quantity.NUMBER, 1),
-                    Setting.with(Instrument.DIGITAL_METER),
+                    MeasurementSetup.with(Instrument.DIGITAL_METER),
                     "",
                     JobSamples.NOON))
         .hasMessageContaining("unit");
@@ -83,7 +83,7 @@ class JobEditTest {
             job.nextReading(),
             NET,
             new Amount(Quantity.VOLTAGE, 9),
-            Setting.with(Instrument.DIGITAL_METER),
+            MeasurementSetup.with(Instrument.DIGITAL_METER),
             "",
             before);
     Job both = JobTable.READINGS.put(old).applyTo(job);
@@ -97,15 +97,15 @@ class JobEditTest {
 
   @Test
   void states_areReadAsPeopleWriteThem_andContradictionsRefused() {
-    assertThat(State.of("resoldered")).isEqualTo(State.RESOLDERED);
-    assertThat(State.of("Re-soldered")).isEqualTo(State.RESOLDERED);
-    assertThat(State.of("damaged pad")).isEqualTo(State.DAMAGED);
-    assertThatThrownBy(() -> State.of("mended")).hasMessageContaining("one of original");
+    assertThat(PartState.of("resoldered")).isEqualTo(PartState.RESOLDERED);
+    assertThat(PartState.of("Re-soldered")).isEqualTo(PartState.RESOLDERED);
+    assertThat(PartState.of("damaged pad")).isEqualTo(PartState.DAMAGED);
+    assertThatThrownBy(() -> PartState.of("mended")).hasMessageContaining("one of original");
     assertThatThrownBy(
             () ->
                 new Condition(
                     new PartId("R1"),
-                    EnumSet.of(State.ORIGINAL, State.REPLACED),
+                    EnumSet.of(PartState.ORIGINAL, PartState.REPLACED),
                     "",
                     "",
                     "",

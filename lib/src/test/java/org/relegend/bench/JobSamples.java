@@ -5,13 +5,13 @@ import java.util.EnumSet;
 import java.util.List;
 import org.relegend.lineup.PointPair;
 import org.relegend.map.BoardId;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
-import org.relegend.map.Turn;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.Waveform;
@@ -43,7 +43,8 @@ public final class JobSamples {
   /** One edit of each kind that puts something there. */
   public static List<JobEdit> edits() {
     Instrument meter = new Instrument("bench meter", 10e6, 15e-12);
-    Setting setting = new Setting("VN", meter, Setting.Power.ON, true, "no signal");
+    MeasurementSetup setting =
+        new MeasurementSetup("VN", meter, MeasurementSetup.Power.ON, true, "no signal");
     Photo photo =
         new Photo(
             new PictureId("own"),
@@ -51,7 +52,7 @@ public final class JobSamples {
             "photos/own.jpg",
             new BoardId("main"),
             Side.SOLDER,
-            Turn.UNKNOWN,
+            BoardTurn.UNKNOWN,
             "cd".repeat(32),
             4000,
             3000);
@@ -60,19 +61,20 @@ public final class JobSamples {
     EntryId first = new EntryId(1);
     return List.of(
         new JobEdit.ChangeIntake(
-            new Intake("faint\nand bad", "N. N.", "0042", "none", "repaired once", "me", NOON)),
+            new IntakeRecord(
+                "faint\nand bad", "N. N.", "0042", "none", "repaired once", "me", NOON)),
         new JobEdit.ChangeInstrument(meter),
         JobTable.PHOTOS.put(
             new JobPhoto(
                 photo,
                 "solder-side",
-                Found.AUTOMATIC,
+                Origin.AUTOMATIC,
                 List.of(PointPair.of(1, 2, 3, 4.5)),
                 List.of(part))),
         JobTable.CONDITIONS.put(
             new Condition(
                 part,
-                EnumSet.of(State.REPLACED, State.SOCKETED),
+                EnumSet.of(PartState.REPLACED, PartState.SOCKETED),
                 "10u 50V",
                 "9112",
                 "why?",

@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.relegend.lineup.Carried;
-import org.relegend.lineup.Carrier;
+import org.relegend.lineup.CarriedPlacement;
+import org.relegend.lineup.PlacementCarrier;
 import org.relegend.lineup.PointPair;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Table;
@@ -35,7 +35,7 @@ class OwnPhotosTest {
             "cd".repeat(32),
             MAPS.width() / 2 + 100,
             MAPS.height() / 2 + 100);
-    return new JobPhoto(photo, onto, Found.CLICKED, List.of(pairs), List.of());
+    return new JobPhoto(photo, onto, Origin.CLICKED, List.of(pairs), List.of());
   }
 
   private static PointPair pair(double x, double y) {
@@ -59,12 +59,12 @@ class OwnPhotosTest {
 
   @Test
   void placements_areCarriedToTheUnitsPhoto() {
-    Carrier carrier = Carrier.of(over(tied(OWN)));
+    PlacementCarrier carrier = PlacementCarrier.of(over(tied(OWN)));
     List<Placement> placed =
         MAP.placements().stream().filter(p -> p.picture().equals(COMPONENT)).toList();
     assertThat(carrier.on(OWN)).hasSameSizeAs(placed);
     for (Placement place : placed) {
-      Carried seen =
+      CarriedPlacement seen =
           carrier.find(new Placement.Key(OWN, place.subject(), place.ordinal())).orElseThrow();
       Point truth = place.at();
       assertThat(seen.at().x()).isCloseTo(truth.x() / 2 + 50, within(0.5));
@@ -76,7 +76,7 @@ class OwnPhotosTest {
   void hazardZones_areCarriedToo() {
     long drawn = MAP.zones().stream().filter(zone -> zone.picture().equals(COMPONENT)).count();
     assertThat(drawn).isPositive();
-    assertThat(Carrier.of(over(tied(OWN))).zonesOn(OWN)).hasSize((int) drawn);
+    assertThat(PlacementCarrier.of(over(tied(OWN))).zonesOn(OWN)).hasSize((int) drawn);
   }
 
   /** Two technicians may name a photo alike; the map's is never hidden by the unit's. */
@@ -87,7 +87,7 @@ class OwnPhotosTest {
     PictureId other = OwnPhotos.idOver(MAP, COMPONENT);
     assertThat(other).isNotEqualTo(COMPONENT);
     assertThat(both.pictures().has(other)).isTrue();
-    assertThat(Carrier.of(both).on(other)).isNotEmpty();
+    assertThat(PlacementCarrier.of(both).on(other)).isNotEmpty();
     assertThat(OwnPhotos.find(MAP, Table.of(List.of(tied(COMPONENT))), other))
         .contains(tied(COMPONENT));
   }
@@ -101,7 +101,7 @@ class OwnPhotosTest {
             own(OWN, "component", pair(1, 1), pair(5, 5)))) {
       BoardMap both = over(photo);
       assertThat(both.pictures().has(OWN)).isTrue();
-      assertThat(Carrier.of(both).on(OWN)).isEmpty();
+      assertThat(PlacementCarrier.of(both).on(OWN)).isEmpty();
     }
   }
 }

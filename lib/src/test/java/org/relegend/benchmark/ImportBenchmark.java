@@ -28,10 +28,10 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.MapInfo;
 import org.relegend.table.ImportOptions;
-import org.relegend.table.Source;
 import org.relegend.table.TableException;
 import org.relegend.table.TableImport;
 import org.relegend.table.TableSort;
+import org.relegend.table.TableSource;
 
 /**
  * Import of two tables into an empty map, against splitting the same tables into cells with the
@@ -57,7 +57,7 @@ public class ImportBenchmark {
 
   private String partsTable = "";
   private String pinsTable = "";
-  private Map<TableSort, Source> sources = Map.of();
+  private Map<TableSort, TableSource> sources = Map.of();
 
   public static void main(String[] args) throws RunnerException {
     new Runner(new OptionsBuilder().include(ImportBenchmark.class.getSimpleName() + "\\.").build())
@@ -82,8 +82,8 @@ public class ImportBenchmark {
             TableSort.PINS, source("pins.csv", pinsTable));
   }
 
-  private static Source source(String name, String text) {
-    return new Source(name, text.getBytes(StandardCharsets.UTF_8));
+  private static TableSource source(String name, String text) {
+    return new TableSource(name, text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Benchmark

@@ -24,7 +24,7 @@ import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.relegend.circuit.Circuit;
-import org.relegend.circuit.Through;
+import org.relegend.circuit.PassageOptions;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Net;
@@ -92,7 +92,7 @@ public class JoinedBenchmark {
   @OperationsPerInvocation(ASKED)
   public void joinedThroughAll(Blackhole hole) {
     for (NetId net : nets) {
-      hole.consume(circuit.joined(net, Through.ALL));
+      hole.consume(circuit.joined(net, PassageOptions.ALL));
     }
   }
 

@@ -20,7 +20,7 @@ import org.relegend.map.MapInfo;
 import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.share.Merge;
-import org.relegend.share.Merged;
+import org.relegend.share.MergeResult;
 import org.relegend.store.MapFormat;
 import org.relegend.store.StoreException;
 
@@ -74,12 +74,12 @@ public class MergeBenchmark {
   }
 
   @Benchmark
-  public Merged merge() {
+  public MergeResult merge() {
     return Merge.of(base, mine, theirs);
   }
 
   @Benchmark
-  public Merged mergeWithoutBase() {
+  public MergeResult mergeWithoutBase() {
     return Merge.of(mine, theirs);
   }
 

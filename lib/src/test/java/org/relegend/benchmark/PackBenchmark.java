@@ -26,17 +26,17 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
-import org.relegend.map.Turn;
 import org.relegend.scan.PictureSamples;
 import org.relegend.scan.Progress;
-import org.relegend.share.Pack;
 import org.relegend.share.PackOptions;
+import org.relegend.share.PackReader;
 import org.relegend.share.PackReport;
-import org.relegend.share.Unpack;
+import org.relegend.share.PackWriter;
 import org.relegend.store.Digests;
 import org.relegend.store.MapFolder;
 
@@ -90,7 +90,7 @@ public class PackBenchmark {
                           file,
                           BoardMapSamples.MAIN,
                           Side.COMPONENT,
-                          Turn.UNKNOWN,
+                          BoardTurn.UNKNOWN,
                           Digests.sha256(jpeg),
                           4000,
                           3000)));
@@ -117,7 +117,7 @@ public class PackBenchmark {
 
   private PackReport pack(Path target) throws Exception {
     try (MapFolder opened = MapFolder.openReadOnly(folder)) {
-      return Pack.write(opened, target, PackOptions.DEFAULT, Progress.UNWATCHED);
+      return PackWriter.write(opened, target, PackOptions.DEFAULT, Progress.UNWATCHED);
     }
   }
 
@@ -151,7 +151,7 @@ public class PackBenchmark {
   @Benchmark
   public int unpack() throws Exception {
     Path target = work.resolve("c" + count++);
-    try (Unpack pack = Unpack.open(work.resolve("ours"))) {
+    try (PackReader pack = PackReader.open(work.resolve("ours"))) {
       int missing = pack.into(target).size();
       delete(target);
       return missing;

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
@@ -164,7 +164,7 @@ class ChecksTest {
                     new PicturePairs(
                         gone,
                         BoardMapSamples.TOP,
-                        PicturePairs.Found.CLICKED,
+                        PicturePairs.Origin.CLICKED,
                         List.of(new PicturePairs.Spot(new Point(1, 1), new Point(2, 2))),
                         evidence))))
         .with(
@@ -176,7 +176,9 @@ class ChecksTest {
         .with(
             MapTables.DISCREPANCIES,
             Table.of(
-                List.of(new Discrepancy(nothing, Discrepancy.Aspect.VALUE, "1k", evidence, ""))));
+                List.of(
+                    new DrawingDiscrepancy(
+                        nothing, DrawingDiscrepancy.Aspect.VALUE, "1k", evidence, ""))));
   }
 
   private static Map<String, Long> counts(List<Finding> findings) {

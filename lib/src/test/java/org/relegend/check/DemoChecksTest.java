@@ -12,17 +12,17 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.MapInfo;
 import org.relegend.table.ImportOptions;
-import org.relegend.table.Source;
 import org.relegend.table.TableException;
 import org.relegend.table.TableImport;
 import org.relegend.table.TableSort;
+import org.relegend.table.TableSource;
 
 /** The demo instrument's circuit is whole, so nothing but places can be wanting. */
 class DemoChecksTest {
   @Test
   void demoTables_lackNothingButPlaces() throws TableException, EditRefusedException {
     BoardMap empty = BoardMap.empty("demo", MapInfo.titled("Demo"));
-    Map<TableSort, Source> tables =
+    Map<TableSort, TableSource> tables =
         Map.of(
             TableSort.PARTS, resource("/org/relegend/table/parts.csv"),
             TableSort.PINS, resource("/org/relegend/table/pins.csv"));
@@ -38,9 +38,9 @@ class DemoChecksTest {
                 + " no picture: 102 parts, 259 pins");
   }
 
-  private static Source resource(String name) {
+  private static TableSource resource(String name) {
     try (InputStream in = DemoChecksTest.class.getResourceAsStream(name)) {
-      return new Source(name, in.readAllBytes());
+      return new TableSource(name, in.readAllBytes());
     } catch (IOException unreadable) {
       throw new IllegalStateException(name, unreadable);
     }

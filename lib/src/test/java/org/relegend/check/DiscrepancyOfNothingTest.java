@@ -10,7 +10,7 @@ import static org.relegend.map.BoardMapSamples.says;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
@@ -20,8 +20,9 @@ import org.relegend.map.Table;
 class DiscrepancyOfNothingTest {
   private static final Check CHECK = new DiscrepancyOfNothing();
 
-  private static Discrepancy drawn(String subject, Discrepancy.Aspect aspect, String drawn) {
-    return new Discrepancy(
+  private static DrawingDiscrepancy drawn(
+      String subject, DrawingDiscrepancy.Aspect aspect, String drawn) {
+    return new DrawingDiscrepancy(
         Subject.parse(subject), aspect, drawn, List.of(says(Evidence.MEASURED)), "");
   }
 
@@ -31,7 +32,7 @@ class DiscrepancyOfNothingTest {
         divider()
             .with(
                 MapTables.DISCREPANCIES,
-                Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP"))));
+                Table.of(List.of(drawn("R9.1", DrawingDiscrepancy.Aspect.NET, "VP"))));
     Finding finding = only(CHECK, map);
     assertThat(finding.message()).contains("drawn net of R9.1");
     assertFixed(CHECK, map, finding);
@@ -44,6 +45,6 @@ class DiscrepancyOfNothingTest {
         divider()
             .with(
                 MapTables.DISCREPANCIES,
-                Table.of(List.of(drawn("R1.1", Discrepancy.Aspect.NET, "0V")))));
+                Table.of(List.of(drawn("R1.1", DrawingDiscrepancy.Aspect.NET, "0V")))));
   }
 }

@@ -12,7 +12,7 @@ import static org.relegend.map.BoardMapSamples.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.Subject;
@@ -21,8 +21,9 @@ import org.relegend.map.Table;
 class DrawnOtherwiseTest {
   private static final Check CHECK = new DrawnOtherwise();
 
-  private static Discrepancy drawn(String subject, Discrepancy.Aspect aspect, String drawn) {
-    return new Discrepancy(
+  private static DrawingDiscrepancy drawn(
+      String subject, DrawingDiscrepancy.Aspect aspect, String drawn) {
+    return new DrawingDiscrepancy(
         Subject.parse(subject), aspect, drawn, List.of(says(Evidence.MEASURED)), "");
   }
 
@@ -34,10 +35,10 @@ class DrawnOtherwiseTest {
                 MapTables.DISCREPANCIES,
                 Table.of(
                     List.of(
-                        drawn("R1.1", Discrepancy.Aspect.NET, "0V"),
-                        drawn("R1.2", Discrepancy.Aspect.NET, ""),
-                        drawn("R2", Discrepancy.Aspect.VALUE, "12k"),
-                        drawn("R2", Discrepancy.Aspect.KIND, ""))));
+                        drawn("R1.1", DrawingDiscrepancy.Aspect.NET, "0V"),
+                        drawn("R1.2", DrawingDiscrepancy.Aspect.NET, ""),
+                        drawn("R2", DrawingDiscrepancy.Aspect.VALUE, "12k"),
+                        drawn("R2", DrawingDiscrepancy.Aspect.KIND, ""))));
     map = with(map, net("0V", "R2.2").withName("GROUND"));
     List<Finding> findings = inspect(CHECK, map);
     assertThat(findings).extracting(Finding::severity).containsOnly(Severity.INFORMATION);
@@ -59,6 +60,6 @@ class DrawnOtherwiseTest {
         divider()
             .with(
                 MapTables.DISCREPANCIES,
-                Table.of(List.of(drawn("R9.1", Discrepancy.Aspect.NET, "VP")))));
+                Table.of(List.of(drawn("R9.1", DrawingDiscrepancy.Aspect.NET, "VP")))));
   }
 }

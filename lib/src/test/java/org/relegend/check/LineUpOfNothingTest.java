@@ -28,7 +28,7 @@ class LineUpOfNothingTest {
         new PicturePairs(
             TOP,
             with,
-            PicturePairs.Found.CLICKED,
+            PicturePairs.Origin.CLICKED,
             List.of(new PicturePairs.Spot(new Point(1, 2), new Point(3, 4))),
             List.of(says(Evidence.SEEN)));
     return divider().with(MapTables.LINE_UPS, Table.of(List.of(pairs)));

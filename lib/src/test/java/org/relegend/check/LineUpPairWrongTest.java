@@ -26,7 +26,7 @@ class LineUpPairWrongTest {
     List<Spot> spots = new ArrayList<>(pairs.spots());
     Spot fifth = spots.get(4);
     spots.set(4, new Spot(fifth.onA(), fifth.onB().plus(off, 0)));
-    return board.put("component", "solder", pairs.found(), spots).map();
+    return board.put("component", "solder", pairs.origin(), spots).map();
   }
 
   @Test

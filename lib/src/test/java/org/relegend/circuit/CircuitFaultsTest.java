@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
@@ -44,17 +44,17 @@ class CircuitFaultsTest {
                     Subject.of(new NetId("A")),
                     Subject.of(new NetId("B"))),
                 "pin R1.1 stands on A and B"));
-    Joined one = circuit.joined(new NetId("A"));
+    JoinedList one = circuit.joined(new NetId("A"));
     assertThat(one.pins()).map(pin -> pin.pin().toString()).containsExactly("R1.1", "R2.1");
     assertThat(one.pins().get(0).nets()).containsExactly(new NetId("A"), new NetId("B"));
-    Joined both = circuit.joined(PinRef.parse("R1.1"));
+    JoinedList both = circuit.joined(PinRef.parse("R1.1"));
     assertThat(both.nets()).containsExactly(new NetId("A"), new NetId("B"));
     assertThat(both.pins())
         .map(pin -> pin.pin().toString())
         .containsExactly("R1.1", "R2.1", "R2.2");
     assertThat(circuit.steps(Node.of(new NetId("A"))))
         .filteredOn(step -> step.in().equals(step.out()))
-        .map(Step::to)
+        .map(NodeStep::to)
         .containsExactly(Node.of(new NetId("B")));
   }
 
@@ -86,7 +86,7 @@ class CircuitFaultsTest {
     assertThat(circuit.faults())
         .map(CircuitFault::message)
         .containsExactly("J1 is plugged into P9, which the map hasn't got");
-    assertThat(circuit.joined(new NetId("A"), Through.ALL).pins()).hasSize(1);
+    assertThat(circuit.joined(new NetId("A"), PassageOptions.ALL).pins()).hasSize(1);
   }
 
   @Test
@@ -97,7 +97,7 @@ class CircuitFaultsTest {
     map =
         map.with(
             MapTables.MATINGS, Table.of(List.of(new Mating(new PartId("J1"), new PartId("P1")))));
-    assertThat(Circuit.of(map).joined(new NetId("A"), Through.ALL).pins())
+    assertThat(Circuit.of(map).joined(new NetId("A"), PassageOptions.ALL).pins())
         .map(pin -> pin.pin().toString())
         .containsExactly("J1.1", "J1.2", "P1.1");
   }
@@ -105,10 +105,10 @@ class CircuitFaultsTest {
   @Test
   void whatIsNotThere_givesEmptyAnswers() {
     Circuit circuit = Circuit.of(blank());
-    Joined nothing = new Joined(List.of(), List.of(), List.of(), List.of());
+    JoinedList nothing = new JoinedList(List.of(), List.of(), List.of(), List.of());
     assertThat(circuit.joined(new NetId("A"))).isEqualTo(nothing);
-    assertThat(circuit.joined(new NetId("A"), Through.ALL)).isEqualTo(nothing);
-    assertThat(circuit.joined(PinRef.parse("R1.1"), Through.ALL)).isEqualTo(nothing);
+    assertThat(circuit.joined(new NetId("A"), PassageOptions.ALL)).isEqualTo(nothing);
+    assertThat(circuit.joined(PinRef.parse("R1.1"), PassageOptions.ALL)).isEqualTo(nothing);
     assertThat(circuit.netsOf(new PartId("R1"))).isEmpty();
     assertThat(circuit.partsOn(new NetId("A"))).isEmpty();
     assertThat(circuit.kindOf(new PartId("R1"))).isEmpty();
@@ -128,7 +128,7 @@ class CircuitFaultsTest {
         .allMatch(step -> step.conduction() == Conduction.UNKNOWN)
         .map(step -> step.to().subject().toString())
         .containsExactlyInAnyOrder("net:B", "Z1.3", "R1.2");
-    assertThat(circuit.joined(new NetId("A"), Through.ALL).nets()).hasSize(1);
+    assertThat(circuit.joined(new NetId("A"), PassageOptions.ALL).nets()).hasSize(1);
   }
 
   /** Transistors with numbered pins have no one pinout: each pin may be any. */
@@ -169,10 +169,10 @@ class CircuitFaultsTest {
       int a = random.nextInt(14);
       Mating mating = new Mating(new PartId("P" + a), new PartId("P" + (a + 1)));
       map = map.with(MapTables.MATINGS, map.matings().with(mating));
-      Discrepancy drawn =
-          new Discrepancy(
+      DrawingDiscrepancy drawn =
+          new DrawingDiscrepancy(
               Subject.of(PinRef.parse("P" + random.nextInt(14) + ".1")),
-              Discrepancy.Aspect.NET,
+              DrawingDiscrepancy.Aspect.NET,
               List.of("", "\"", "N" + random.nextInt(9)).get(random.nextInt(3)),
               List.of(says(Evidence.SEEN)),
               "");
@@ -182,14 +182,16 @@ class CircuitFaultsTest {
     assertThat(circuit.faults()).isNotEmpty();
     for (String drawn : circuit.drawnOnlyNets()) {
       NodeName name = new NodeName.OfDrawnNet(drawn);
-      assertThat(circuit.joined(name, Through.ALL).alsoDrawnHere()).isNotEmpty();
+      assertThat(circuit.joined(name, PassageOptions.ALL).alsoDrawnHere()).isNotEmpty();
     }
     for (Net net : map.nets()) {
-      assertThat(circuit.joined(net.id(), Through.ALL).pins()).isNotEmpty();
-      net.pins().forEach(pin -> assertThat(circuit.joined(pin, Through.ALL).pins()).isNotEmpty());
-      Reach reach = circuit.reach(List.of(Node.of(net.id())), step -> true);
+      assertThat(circuit.joined(net.id(), PassageOptions.ALL).pins()).isNotEmpty();
+      net.pins()
+          .forEach(pin -> assertThat(circuit.joined(pin, PassageOptions.ALL).pins()).isNotEmpty());
+      ReachableNodes reach = circuit.reach(List.of(Node.of(net.id())), step -> true);
       reach.nodes().forEach(node -> assertThat(reach.wayTo(node)).hasSizeLessThan(200));
-      Stretch stretch = circuit.between(Node.of(net.id()), Node.of(new NetId("N1")), step -> true);
+      Subnetwork stretch =
+          circuit.between(Node.of(net.id()), Node.of(new NetId("N1")), step -> true);
       assertThat(reach.nodes()).containsAll(stretch.nodes());
     }
   }

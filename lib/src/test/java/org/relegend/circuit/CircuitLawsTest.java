@@ -88,13 +88,13 @@ class CircuitLawsTest {
     Random random = new Random(seed);
     Map<PartId, Sort> sorts = new HashMap<>();
     BoardMap map = map(random, sorts);
-    Through through = through(random, sorts);
+    PassageOptions through = through(random, sorts);
     Circuit circuit = Circuit.of(map);
     Map<String, Set<String>> expected = merged(map, sorts, through);
     assertThat(circuit.faults()).isEmpty();
     for (Part part : map.parts()) {
       for (Pin pin : part.pins()) {
-        Joined joined = circuit.joined(part.ref(pin), through);
+        JoinedList joined = circuit.joined(part.ref(pin), through);
         Set<String> pins = new TreeSet<>();
         joined.pins().forEach(found -> assertThat(pins.add(found.pin().toString())).isTrue());
         assertThat(pins).isEqualTo(expected.get(part.ref(pin).toString()));
@@ -102,7 +102,7 @@ class CircuitLawsTest {
       }
     }
     for (Net net : map.nets()) {
-      Joined joined = circuit.joined(net.id(), through);
+      JoinedList joined = circuit.joined(net.id(), through);
       assertThat(joined.nets().get(0)).isEqualTo(net.id());
       if (!net.pins().isEmpty()) {
         assertThat(joined.pins()).hasSameSizeAs(expected.get(net.pins().get(0).toString()));
@@ -112,7 +112,7 @@ class CircuitLawsTest {
   }
 
   /** Each way passes only what it may, and hangs together from pass to pass. */
-  private static void checkWay(JoinedPin pin, Through through) {
+  private static void checkWay(JoinedPin pin, PassageOptions through) {
     assertThat(through.passages()).containsAll(pin.through().stream().map(Pass::passage).toList());
     assertThat(pin.through().stream().map(Pass::in).distinct()).hasSameSizeAs(pin.through());
   }
@@ -166,8 +166,8 @@ class CircuitLawsTest {
         : part;
   }
 
-  private static Through through(Random random, Map<PartId, Sort> sorts) {
-    Through through = Through.ALL;
+  private static PassageOptions through(Random random, Map<PartId, Sort> sorts) {
+    PassageOptions through = PassageOptions.ALL;
     for (Passage passage : Passage.values()) {
       through = random.nextInt(4) == 0 ? through.without(passage) : through;
     }
@@ -175,7 +175,7 @@ class CircuitLawsTest {
       List<String> positions = new ArrayList<>(entry.getValue().closes().keySet());
       positions.remove("");
       if (!positions.isEmpty() && random.nextInt(4) > 0) {
-        positions.add(Through.OPEN);
+        positions.add(PassageOptions.OPEN);
         through =
             through.withPosition(entry.getKey(), positions.get(random.nextInt(positions.size())));
       }
@@ -184,7 +184,7 @@ class CircuitLawsTest {
   }
 
   private static Map<String, Set<String>> merged(
-      BoardMap map, Map<PartId, Sort> sorts, Through through) {
+      BoardMap map, Map<PartId, Sort> sorts, PassageOptions through) {
     Map<String, Set<String>> sets = new HashMap<>();
     for (Part part : map.parts()) {
       part.pins().forEach(pin -> sets.put(part.ref(pin).toString(), own(part.ref(pin))));

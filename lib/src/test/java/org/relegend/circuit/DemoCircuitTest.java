@@ -27,7 +27,7 @@ class DemoCircuitTest {
   @ParameterizedTest
   @MethodSource("nets")
   void joined_eachNet_isWhatTheTableSays(CSVRecord net) {
-    Joined joined = CIRCUIT.joined(new NetId(net.get("net")));
+    JoinedList joined = CIRCUIT.joined(new NetId(net.get("net")));
     assertThat(names(joined)).containsExactlyInAnyOrder(net.get("pins").split(" "));
     assertThat(joined.pins()).hasSize(Integer.parseInt(net.get("pin count")));
     for (JoinedPin pin : joined.pins()) {
@@ -73,7 +73,7 @@ class DemoCircuitTest {
   @Test
   void joined_followsTheCopperAndSaysWhereTheDrawingDiffers() throws NodeNameException {
     NodeName name = new NodeNames(CIRCUIT).find("U102 pin 7");
-    Joined joined = CIRCUIT.joined(name, Through.NOTHING);
+    JoinedList joined = CIRCUIT.joined(name, PassageOptions.NOTHING);
     assertThat(joined.nets()).containsExactly(new NetId("A_DOUT"));
     JoinedPin seven =
         joined.pins().stream()
@@ -85,7 +85,7 @@ class DemoCircuitTest {
         .isEqualTo(Evidence.MEASURED);
     assertThat(names(joined.alsoDrawnHere())).containsExactly("U102.1");
 
-    Joined byDrawing = CIRCUIT.joined(new NetId("A_BUFOUT"));
+    JoinedList byDrawing = CIRCUIT.joined(new NetId("A_BUFOUT"));
     assertThat(names(byDrawing)).doesNotContain("U102.7");
     assertThat(names(byDrawing.alsoDrawnHere())).containsExactly("U102.6", "U102.7");
     assertThat(byDrawing.alsoDrawnHere().get(1).nets()).containsExactly(new NetId("A_DOUT"));
@@ -104,7 +104,7 @@ class DemoCircuitTest {
 
   @Test
   void joined_throughFuseAndSwitch_isTheWholeMainsSide() {
-    Joined live = CIRCUIT.joined(new NetId("MAINS_L_IN"), Through.ALL);
+    JoinedList live = CIRCUIT.joined(new NetId("MAINS_L_IN"), PassageOptions.ALL);
     assertThat(names(live))
         .containsExactlyInAnyOrder(
             "J1.L", "F1.1", "F1.2", "SW1.1", "SW1.2", "C1.1", "R1.1", "T1.1");
@@ -119,10 +119,10 @@ class DemoCircuitTest {
             new Pass(PinRef.parse("SW1.1"), PinRef.parse("SW1.2"), Passage.SWITCH));
     assertThat(primary.weakest()).contains(Evidence.SEEN);
 
-    Through open = Through.ALL.withPosition(new PartId("SW1"), Through.OPEN);
+    PassageOptions open = PassageOptions.ALL.withPosition(new PartId("SW1"), PassageOptions.OPEN);
     assertThat(names(CIRCUIT.joined(new NetId("MAINS_L_IN"), open)))
         .containsExactlyInAnyOrder("J1.L", "F1.1", "F1.2", "SW1.1");
-    assertThat(CIRCUIT.joined(new NetId("MAINS_L_IN"), Through.of(Passage.FUSE)).nets())
+    assertThat(CIRCUIT.joined(new NetId("MAINS_L_IN"), PassageOptions.of(Passage.FUSE)).nets())
         .containsExactly(new NetId("MAINS_L_IN"), new NetId("MAINS_L_FUSED"));
   }
 
@@ -145,7 +145,7 @@ class DemoCircuitTest {
   @Test
   void between_lastGoodAndFirstBad_liesOnePart() {
     Set<String> rails = Set.of("VP", "VN", "0V", "THR");
-    Stretch stretch =
+    Subnetwork stretch =
         CIRCUIT.between(
             Node.of(new NetId("A_C1")),
             Node.of(new NetId("A_ATT")),
@@ -166,7 +166,7 @@ class DemoCircuitTest {
    */
   @Test
   void reach_fromTheMains_stopsAtTheTransformer() {
-    Reach reach =
+    ReachableNodes reach =
         CIRCUIT.reach(
             List.of(Node.of(PinRef.parse("X.1")), Node.of(new NetId("MAINS_L_IN"))),
             step -> step.conduction().passesDirect());
@@ -181,7 +181,7 @@ class DemoCircuitTest {
             "net:MAINS_N_IN");
     assertThat(reach.refused()).map(step -> step.in().part().text()).containsOnly("C1");
     assertThat(reach.wayTo(Node.of(new NetId("MAINS_L_SW"))))
-        .map(Step::in)
+        .map(NodeStep::in)
         .map(PinRef::toString)
         .containsExactly("F1.1", "SW1.1");
   }
@@ -193,7 +193,7 @@ class DemoCircuitTest {
         .orElseThrow();
   }
 
-  private static List<String> names(Joined joined) {
+  private static List<String> names(JoinedList joined) {
     return names(joined.pins());
   }
 

@@ -18,7 +18,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Designator;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.Net;
@@ -100,13 +100,13 @@ public final class DemoMap {
     return twins;
   }
 
-  private static List<Discrepancy> discrepancies() {
-    List<Discrepancy> found = new ArrayList<>();
+  private static List<DrawingDiscrepancy> discrepancies() {
+    List<DrawingDiscrepancy> found = new ArrayList<>();
     for (CSVRecord row : rows("demo-discrepancy.csv")) {
       found.add(
-          new Discrepancy(
+          new DrawingDiscrepancy(
               Subject.of(PinRef.parse(row.get("pin"))),
-              Discrepancy.Aspect.NET,
+              DrawingDiscrepancy.Aspect.NET,
               row.get("drawing"),
               List.of(says(Evidence.MEASURED)),
               ""));

@@ -53,7 +53,7 @@ class ExtendedNodeTest {
 
   @Test
   void joined_saysPerPinWhatWasPassed() {
-    Joined joined = Circuit.of(twoBoards()).joined(A, Through.ALL);
+    JoinedList joined = Circuit.of(twoBoards()).joined(A, PassageOptions.ALL);
     assertThat(joined.nets()).map(NetId::text).containsExactly("A", "B", "C", "D");
     assertThat(joined.pins())
         .map(pin -> pin.pin() + " " + pin.through().stream().map(Pass::passage).toList())
@@ -70,19 +70,21 @@ class ExtendedNodeTest {
   @ParameterizedTest
   @CsvSource({"FUSE,1", "CONNECTOR,3", "LINK,5", "SWITCH,7"})
   void joined_withoutOneKind_stopsThere(Passage off, int pins) {
-    assertThat(Circuit.of(twoBoards()).joined(A, Through.ALL.without(off)).pins()).hasSize(pins);
+    assertThat(Circuit.of(twoBoards()).joined(A, PassageOptions.ALL.without(off)).pins())
+        .hasSize(pins);
   }
 
   @Test
   void joined_looseFarSide_isShown() {
     BoardMap map = twoBoards();
     map = map.with(MapTables.NETS, map.nets().without(new NetId("C")).without(new NetId("D")));
-    Joined joined = Circuit.of(map).joined(PinRef.parse("F1.1"), Through.ALL);
+    JoinedList joined = Circuit.of(map).joined(PinRef.parse("F1.1"), PassageOptions.ALL);
     assertThat(joined.nets()).map(NetId::text).containsExactly("A", "B");
     assertThat(joined.pins()).map(pin -> pin.pin().toString()).contains("P1.1");
     assertThat(joined.pins().get(3).nets()).isEmpty();
-    assertThat(Circuit.of(map).joined(PinRef.parse("P1.1"), Through.ALL).pins()).hasSize(4);
-    assertThat(Circuit.of(map).joined(PinRef.parse("W1.2"), Through.NOTHING).pins()).hasSize(1);
+    assertThat(Circuit.of(map).joined(PinRef.parse("P1.1"), PassageOptions.ALL).pins()).hasSize(4);
+    assertThat(Circuit.of(map).joined(PinRef.parse("W1.2"), PassageOptions.NOTHING).pins())
+        .hasSize(1);
   }
 
   @Test
@@ -99,7 +101,7 @@ class ExtendedNodeTest {
         Net.named(new NetId("D"))
             .withMembers(List.of(new Net.Member(PinRef.parse("W1.2"), List.of())));
     map = map.with(MapTables.NETS, map.nets().withAll(List.of(b, c, unknown)));
-    List<JoinedPin> pins = Circuit.of(map).joined(A, Through.ALL).pins();
+    List<JoinedPin> pins = Circuit.of(map).joined(A, PassageOptions.ALL).pins();
     assertThat(pins)
         .map(pin -> pin.pin() + " " + pin.weakest().map(Evidence::word).orElse("unknown"))
         .containsExactly(
@@ -117,24 +119,26 @@ class ExtendedNodeTest {
     BoardMap map = with(blank(), part("S1", "switch-spdt", "", "1", "2", "3"));
     map = with(map, net("A", "S1.2"), net("B", "S1.1"), net("C", "S1.3"));
     Circuit circuit = Circuit.of(map);
-    Joined open = circuit.joined(A, Through.ALL);
+    JoinedList open = circuit.joined(A, PassageOptions.ALL);
     assertThat(open.nets()).containsExactly(A);
     assertThat(open.undecided())
-        .containsExactly(new Joined.Undecided(new PartId("S1"), List.of("1", "2")));
-    Joined two = circuit.joined(A, Through.ALL.withPosition(new PartId("S1"), "2"));
+        .containsExactly(new JoinedList.Undecided(new PartId("S1"), List.of("1", "2")));
+    JoinedList two = circuit.joined(A, PassageOptions.ALL.withPosition(new PartId("S1"), "2"));
     assertThat(two.nets()).containsExactly(A, new NetId("C"));
     assertThat(two.undecided()).isEmpty();
-    assertThat(circuit.joined(A, Through.of(Passage.LINK)).undecided()).isEmpty();
+    assertThat(circuit.joined(A, PassageOptions.of(Passage.LINK)).undecided()).isEmpty();
     assertThat(circuit.positionsOf(new PartId("S1"))).containsExactly("1", "2", "open");
   }
 
   @Test
   void joined_aPositionThePartHasNot_isRefused() {
     Circuit circuit = Circuit.of(twoBoards());
-    assertThatThrownBy(() -> circuit.joined(A, Through.ALL.withPosition(new PartId("F1"), "on")))
+    assertThatThrownBy(
+            () -> circuit.joined(A, PassageOptions.ALL.withPosition(new PartId("F1"), "on")))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("F1 has no contacts");
-    assertThatThrownBy(() -> circuit.joined(A, Through.ALL.withPosition(new PartId("S9"), "on")))
+    assertThatThrownBy(
+            () -> circuit.joined(A, PassageOptions.ALL.withPosition(new PartId("S9"), "on")))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("S9");
   }
@@ -163,7 +167,7 @@ class ExtendedNodeTest {
   void joined_zeroOhm_goesByTheValue(String value, boolean passes) {
     BoardMap map = with(blank(), twoPin("R1", "resistor", value));
     map = with(map, net("A", "R1.1"), net("B", "R1.2"));
-    assertThat(Circuit.of(map).joined(A, Through.of(Passage.ZERO_OHM)).nets())
+    assertThat(Circuit.of(map).joined(A, PassageOptions.of(Passage.ZERO_OHM)).nets())
         .hasSize(passes ? 2 : 1);
   }
 
@@ -183,7 +187,7 @@ class ExtendedNodeTest {
             net("A", "W1.1", "W3.2", "W4.1", "W4.2"),
             net("B", "W1.2", "W2.1"),
             net("C", "W2.2", "W3.1"));
-    Joined joined = Circuit.of(map).joined(A, Through.ALL);
+    JoinedList joined = Circuit.of(map).joined(A, PassageOptions.ALL);
     assertThat(joined.nets()).hasSize(3);
     assertThat(joined.pins()).hasSize(8);
     assertThat(joined.pins()).allMatch(pin -> pin.through().size() <= 1);
@@ -202,7 +206,7 @@ class ExtendedNodeTest {
     Circuit circuit =
         Circuit.of(
             blank().with(MapTables.PARTS, Table.of(parts)).with(MapTables.NETS, Table.of(nets)));
-    Joined joined = circuit.joined(new NetId("N1"), Through.ALL);
+    JoinedList joined = circuit.joined(new NetId("N1"), PassageOptions.ALL);
     assertThat(joined.pins()).hasSize(2 * links);
     JoinedPin last = joined.pins().get(2 * links - 1);
     assertThat(last.through()).hasSize(links);

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Designator;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.NetId;
@@ -127,10 +127,10 @@ class NodeNamesTest {
   @Test
   void find_netThatOnlyTheDrawingHas_givesItsPins() throws NodeNameException {
     BoardMap map = BoardMapSamples.divider();
-    Discrepancy drawn =
-        new Discrepancy(
+    DrawingDiscrepancy drawn =
+        new DrawingDiscrepancy(
             Subject.of(PinRef.parse("R2.1")),
-            Discrepancy.Aspect.NET,
+            DrawingDiscrepancy.Aspect.NET,
             "TAP",
             List.of(says(Evidence.MEASURED)),
             "");
@@ -138,7 +138,7 @@ class NodeNamesTest {
         Circuit.of(map.with(MapTables.DISCREPANCIES, map.discrepancies().with(drawn)));
     NodeName name = new NodeNames(circuit).find("tap");
     assertThat(name).isEqualTo(new NodeName.OfDrawnNet("TAP"));
-    Joined joined = circuit.joined(name, Through.ALL);
+    JoinedList joined = circuit.joined(name, PassageOptions.ALL);
     assertThat(joined.nets()).isEmpty();
     assertThat(joined.pins()).isEmpty();
     assertThat(joined.alsoDrawnHere())

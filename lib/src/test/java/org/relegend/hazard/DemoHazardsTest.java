@@ -29,7 +29,7 @@ class DemoHazardsTest {
   private static final Hazards HAZARDS = of(DEMO);
 
   static Hazards of(BoardMap map) {
-    return Hazards.of(Circuit.of(map), LimitSet.INSTRUMENTS);
+    return Hazards.of(Circuit.of(map), VoltageLimits.INSTRUMENTS);
   }
 
   /** Tenth story of the practice notes: all 14 mains pins, and no others. */
@@ -88,7 +88,7 @@ class DemoHazardsTest {
           .containsExactly(new PartId(name.equals("C2") ? "R2" : "R3"));
       assertThat(charge.secondsTo(1).orElseThrow()).isCloseTo(14.76, within(0.01));
       assertThat(charge.secondsTo(60).orElseThrow()).isZero();
-      assertThat(charge.isNoteworthy(LimitSet.INSTRUMENTS)).isTrue();
+      assertThat(charge.isNoteworthy(VoltageLimits.INSTRUMENTS)).isTrue();
     }
   }
 
@@ -164,7 +164,9 @@ class DemoHazardsTest {
   void movingAnyMainsPinOrReservoirOutOfItsZone_isFound(Placement placement) {
     Placement moved = placement.movedTo(new Point(2000, 2900), BoardMapSamples.says(Evidence.SEEN));
     Hazards hazards = of(DEMO.with(MapTables.PLACEMENTS, DEMO.placements().with(moved)));
-    assertThat(hazards.unmarked()).map(Unmarked::subject).containsExactly(placement.subject());
+    assertThat(hazards.unmarked())
+        .map(UnmarkedHazard::subject)
+        .containsExactly(placement.subject());
   }
 
   /** A zone of another kind doesn't say what threatens; one with nothing in it is left alone. */
@@ -193,7 +195,7 @@ class DemoHazardsTest {
             new Point(3000, 2000),
             BoardMapSamples.says(Evidence.SEEN));
     assertThat(of(DEMO.with(MapTables.PLACEMENTS, DEMO.placements().with(body))).unmarked())
-        .map(Unmarked::subject)
+        .map(UnmarkedHazard::subject)
         .containsExactly(Subject.parse("F1"));
   }
 
@@ -219,7 +221,7 @@ class DemoHazardsTest {
         new PicturePairs(
             BoardMapSamples.TOP,
             HazardMaps.SOLDER,
-            PicturePairs.Found.CLICKED,
+            PicturePairs.Origin.CLICKED,
             spots,
             List.of(BoardMapSamples.says(Evidence.SEEN)));
     assertThat(of(half.with(MapTables.LINE_UPS, Table.of(List.of(pairs)))).unmarked()).isEmpty();

@@ -10,6 +10,7 @@ import java.util.List;
 import org.relegend.circuit.DemoMap;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapTables;
@@ -24,7 +25,6 @@ import org.relegend.map.Potential;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
-import org.relegend.map.Turn;
 import org.relegend.map.ZoneId;
 
 /** The demo instrument with voltages, places of its mains pins and reservoirs, and zones. */
@@ -71,7 +71,7 @@ public final class HazardMaps {
         "photos/solder.jpg",
         MAIN,
         Side.SOLDER,
-        Turn.UNKNOWN,
+        BoardTurn.UNKNOWN,
         DIGEST,
         4000,
         3000);

@@ -41,7 +41,7 @@ class HighVoltageTest {
     return HazardMaps.with(map, "HT", Potential.Nature.DC, 280);
   }
 
-  private static Hazards of(BoardMap map, LimitSet limits) {
+  private static Hazards of(BoardMap map, VoltageLimits limits) {
     return Hazards.of(Circuit.of(map), limits);
   }
 
@@ -53,7 +53,7 @@ class HighVoltageTest {
 
   @Test
   void undeclaredAnode_isHighAsWell_butNotWhatACapacitorKeepsOff() {
-    Hazards hazards = of(stage(), LimitSet.INSTRUMENTS);
+    Hazards hazards = of(stage(), VoltageLimits.INSTRUMENTS);
     assertThat(nets(hazards)).containsExactly("net:ANODE", "net:HT");
     assertThat(hazards.reached()).allMatch(r -> r.kind() == HazardZone.Kind.HIGH_VOLTAGE);
     assertThat(hazards.reached().get(1).through()).map(Object::toString).containsExactly("R1");
@@ -80,7 +80,7 @@ class HighVoltageTest {
     "us-navy, DC, 15.1, true"
   })
   void limits_asPublished(String name, Potential.Nature nature, double volts, boolean high) {
-    LimitSet limits = LimitSet.find(name).orElseThrow();
+    VoltageLimits limits = VoltageLimits.find(name).orElseThrow();
     BoardMap map = HazardMaps.with(stage(), "HT", nature, volts);
     assertThat(nets(of(map, limits)).contains("net:HT")).isEqualTo(high);
   }
@@ -88,15 +88,16 @@ class HighVoltageTest {
   @Test
   void netWithoutVoltage_isListed() {
     BoardMap map = HazardMaps.with(stage(), "HT", Potential.Nature.DC, 0);
-    Hazards hazards = of(map, LimitSet.INSTRUMENTS);
+    Hazards hazards = of(map, VoltageLimits.INSTRUMENTS);
     assertThat(hazards.noVolts()).containsExactly(new NetId("HT"));
     assertThat(hazards.reached()).isEmpty();
   }
 
   @Test
   void everyLimitSet_namesItsSource_andIsFoundByItsName() {
-    assertThat(LimitSet.ALL).hasSize(9).allMatch(set -> !set.source().isBlank());
-    assertThat(LimitSet.ALL).allMatch(set -> LimitSet.find(set.name()).orElseThrow().equals(set));
-    assertThat(LimitSet.find("nosuch")).isEmpty();
+    assertThat(VoltageLimits.ALL).hasSize(9).allMatch(set -> !set.source().isBlank());
+    assertThat(VoltageLimits.ALL)
+        .allMatch(set -> VoltageLimits.find(set.name()).orElseThrow().equals(set));
+    assertThat(VoltageLimits.find("nosuch")).isEmpty();
   }
 }

@@ -178,7 +178,7 @@ class MainsReachTest {
 
   @Test
   void emptyMap_knowsOfNoMains_andSaysNoMore() {
-    Hazards hazards = Hazards.of(Circuit.of(BoardMapSamples.blank()), LimitSet.INSTRUMENTS);
+    Hazards hazards = Hazards.of(Circuit.of(BoardMapSamples.blank()), VoltageLimits.INSTRUMENTS);
     assertThat(hazards.knowsMains()).isFalse();
     assertThat(hazards.reached()).isEmpty();
     assertThat(hazards.charges()).isEmpty();

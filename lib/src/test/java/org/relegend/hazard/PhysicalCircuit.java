@@ -118,7 +118,7 @@ final class PhysicalCircuit {
 
     void run(Map<String, Double> peaks) {
       for (int step = 0; step < STEPS * CYCLES; step++) {
-        double[] volts = settle(Math.sin(2 * Math.PI * step / STEPS));
+        double[] volts = refresh(Math.sin(2 * Math.PI * step / STEPS));
         for (int e = 0; e < own.size(); e++) {
           held[e] = across(own.get(e), volts);
         }
@@ -138,7 +138,7 @@ final class PhysicalCircuit {
     }
 
     /** Diodes are switched until all agree with the voltages across them. */
-    private double[] settle(double phase) {
+    private double[] refresh(double phase) {
       double[] volts = solve(phase);
       for (int round = 0; round < 30; round++) {
         boolean changed = false;

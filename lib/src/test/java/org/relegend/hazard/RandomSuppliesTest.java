@@ -32,7 +32,7 @@ class RandomSuppliesTest {
     int faults;
   }
 
-  private final Map<Supplies.Telling, Tally> told = new EnumMap<>(Supplies.Telling.class);
+  private final Map<Supplies.Telling, Tally> text = new EnumMap<>(Supplies.Telling.class);
   private final Tally allTold = new Tally();
 
   @Test
@@ -40,20 +40,20 @@ class RandomSuppliesTest {
     for (long seed = 0; seed < SUPPLIES; seed++) {
       Supplies.Supply supply = Supplies.of(seed);
       Circuit circuit = Circuit.of(supply.map());
-      Hazards hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
+      Hazards hazards = Hazards.of(circuit, VoltageLimits.INSTRUMENTS);
       Set<Node> kept = new HashSet<>();
       hazards.mains().barriers().stream()
           .flatMap(barrier -> barrier.far().stream())
           .forEach(pin -> kept.addAll(circuit.nodesOf(pin)));
-      Tally tally = told.computeIfAbsent(supply.telling(), key -> new Tally());
+      Tally tally = text.computeIfAbsent(supply.telling(), key -> new Tally());
       tally.supplies++;
       for (Net net : supply.map().nets()) {
         check(seed, supply, hazards, kept, net.id(), tally);
       }
     }
-    told.forEach((telling, tally) -> print(telling.name(), tally));
+    text.forEach((telling, tally) -> print(telling.name(), tally));
     print("all told", allTold);
-    assertThat(told.values()).allMatch(tally -> tally.live > 0 && tally.high > 0);
+    assertThat(text.values()).allMatch(tally -> tally.live > 0 && tally.high > 0);
     assertThat(share(allTold)).as("false alarms where all is told").isLessThan(0.05);
   }
 

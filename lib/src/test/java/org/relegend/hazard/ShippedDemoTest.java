@@ -45,7 +45,7 @@ class ShippedDemoTest {
   }
 
   private static Hazards hazards(BoardMap map) {
-    return Hazards.of(Circuit.of(map), LimitSet.INSTRUMENTS);
+    return Hazards.of(Circuit.of(map), VoltageLimits.INSTRUMENTS);
   }
 
   @Test

@@ -16,7 +16,7 @@ import org.relegend.map.Potential;
 
 class StoredChargeTest {
   private static List<StoredCharge> charges(BoardMap map) {
-    return Hazards.of(Circuit.of(map), LimitSet.INSTRUMENTS).charges();
+    return Hazards.of(Circuit.of(map), VoltageLimits.INSTRUMENTS).charges();
   }
 
   private static BoardMap declared(BoardMap map) {
@@ -83,7 +83,7 @@ class StoredChargeTest {
     assertThat(charge.unread()).containsExactly(new PartId("C3"));
     assertThat(charge.bleeder()).isEmpty();
     assertThat(charge.secondsTo(60)).isEmpty();
-    assertThat(charge.isNoteworthy(LimitSet.INSTRUMENTS)).isTrue();
+    assertThat(charge.isNoteworthy(VoltageLimits.INSTRUMENTS)).isTrue();
   }
 
   /** 100 nF at 325 V hold 32.5 uC, below the 45 uC of IEC 61010-1; what C2 adds nobody knows. */
@@ -93,10 +93,10 @@ class StoredChargeTest {
         with(BoardMapSamples.blank(), twoPin("C1", "cap", "100n"), twoPin("C2", "cap", ""));
     BoardMap both = with(map, net("HT", "C1.1", "C2.1"), net("0V", "C1.2", "C2.2"));
     BoardMap alone = with(map, net("HT", "C1.1"), net("0V", "C1.2"));
-    assertThat(charges(declared(alone)).get(0).isNoteworthy(LimitSet.INSTRUMENTS)).isFalse();
+    assertThat(charges(declared(alone)).get(0).isNoteworthy(VoltageLimits.INSTRUMENTS)).isFalse();
     StoredCharge charge = charges(declared(both)).get(0);
     assertThat(charge.unread()).containsExactly(new PartId("C2"));
-    assertThat(charge.isNoteworthy(LimitSet.INSTRUMENTS)).isTrue();
+    assertThat(charge.isNoteworthy(VoltageLimits.INSTRUMENTS)).isTrue();
   }
 
   /** Two nets that a link makes one: the voltage that is told of either of them counts. */
@@ -181,9 +181,9 @@ class StoredChargeTest {
         """;
     assertThat(charge(supply, "C1").basis()).isEqualTo(StoredCharge.Basis.RATED);
     assertThat(charge(supply, "C1").volts().orElseThrow()).isEqualTo(63);
-    StoredCharge told = charge(supply + "net RAW dc 15", "C1");
-    assertThat(told.basis()).isEqualTo(StoredCharge.Basis.DECLARED);
-    assertThat(told.volts().orElseThrow()).isEqualTo(15);
+    StoredCharge result = charge(supply + "net RAW dc 15", "C1");
+    assertThat(result.basis()).isEqualTo(StoredCharge.Basis.DECLARED);
+    assertThat(result.volts().orElseThrow()).isEqualTo(15);
     StoredCharge more = charge(supply.replace("_63V", "_10V"), "C1");
     assertThat(more.basis()).isEqualTo(StoredCharge.Basis.COMPUTED);
     assertThat(more.volts().orElseThrow()).isCloseTo(16.97, within(0.01));

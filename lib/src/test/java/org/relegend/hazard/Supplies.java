@@ -116,7 +116,7 @@ final class Supplies {
       draw("J", "mains-terminal", "", "1:L0", "2:N0");
     } else {
       draw("J", "connector", "", "1:L0", "2:N0");
-      sketch.told("L0", Potential.Nature.MAINS, 230).told("N0", Potential.Nature.MAINS, 230);
+      sketch.text("L0", Potential.Nature.MAINS, 230).text("N0", Potential.Nature.MAINS, 230);
     }
     String live = "L0";
     String neutral = "N0";
@@ -130,7 +130,7 @@ final class Supplies {
           "E:" + EARTH,
           "LL:L1",
           "NN:N1");
-      sketch.told(EARTH, Potential.Nature.EARTH, 0);
+      sketch.text(EARTH, Potential.Nature.EARTH, 0);
       built.join(live, "L1");
       built.join(neutral, "N1");
       live = "L1";
@@ -226,17 +226,17 @@ final class Supplies {
   }
 
   void tellZero() {
-    boolean told = chance(0.9);
-    complete &= told;
-    if (told) {
-      sketch.told(ZERO, Potential.Nature.REFERENCE, 0);
+    boolean stated = chance(0.9);
+    complete &= stated;
+    if (stated) {
+      sketch.text(ZERO, Potential.Nature.REFERENCE, 0);
     }
   }
 
   /** Whether this voltage is typed in, rounded up. */
   void tell(String net, Potential.Nature nature, double volts) {
     if (chance(voltsTold) && !net.equals(ZERO)) {
-      sketch.told(net, nature, volts);
+      sketch.text(net, nature, volts);
     }
   }
 
@@ -252,22 +252,22 @@ final class Supplies {
     draw("V", "pentode", "", "A:AN", "G1:GR", "G2:HT", "K:" + lines[1], "H1:H1", "H2:" + lines[1]);
     draw("R", "resistor", "1k", "1:" + lines[0], "2:H1");
     draw("R", "resistor", "1M", "1:GR", "2:" + lines[1]);
-    boolean told = chance(0.6);
+    boolean stated = chance(0.6);
     complete = false; // nobody types what a loudspeaker gets
     draw(
         "T",
         "transformer-signal",
         "",
-        (told ? "1=primary" : "1=") + ":HT",
-        (told ? "2=primary" : "2=") + ":AN",
-        (told ? "3=secondary" : "3=") + ":S1",
-        (told ? "4=secondary" : "4=") + ":S2");
+        (stated ? "1=primary" : "1=") + ":HT",
+        (stated ? "2=primary" : "2=") + ":AN",
+        (stated ? "3=secondary" : "3=") + ":S1",
+        (stated ? "4=secondary" : "4=") + ":S2");
     draw("LS", "speaker", "3R", "1:S1", "2:S2");
     for (String net : List.of("D0", "HT", "AN", "GR", "H1")) {
       built.join(lines[0], net);
     }
     if (chance(0.5)) {
-      sketch.told(lines[1], Potential.Nature.REFERENCE, 0);
+      sketch.text(lines[1], Potential.Nature.REFERENCE, 0);
     }
   }
 

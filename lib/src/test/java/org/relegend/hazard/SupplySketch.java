@@ -25,7 +25,7 @@ import org.relegend.map.Table;
 public final class SupplySketch {
   private final List<Part> parts = new ArrayList<>();
   private final Map<String, List<String>> pinsOn = new LinkedHashMap<>();
-  private final Map<String, Potential> told = new LinkedHashMap<>();
+  private final Map<String, Potential> text = new LinkedHashMap<>();
 
   /**
    * Of lines: "R1 resistor 4k7 1=:A 2=:B" is a part, "net A dc 300" tells a net; - stands for
@@ -37,7 +37,7 @@ public final class SupplySketch {
       String[] words = line.strip().split("\\s+");
       if (words[0].equals("net")) {
         double volts = words.length > 3 ? Double.parseDouble(words[3]) : 0;
-        sketch.told(words[1], Potential.Nature.of(words[2]), volts);
+        sketch.text(words[1], Potential.Nature.of(words[2]), volts);
       } else {
         sketch.line(words);
       }
@@ -86,13 +86,13 @@ public final class SupplySketch {
     return this;
   }
 
-  SupplySketch told(String net, Potential.Nature nature, double volts) {
-    told.put(net, new Potential(nature, volts));
+  SupplySketch text(String net, Potential.Nature nature, double volts) {
+    text.put(net, new Potential(nature, volts));
     return this;
   }
 
   boolean isTold(String net) {
-    return told.containsKey(net);
+    return text.containsKey(net);
   }
 
   public BoardMap map() {
@@ -108,7 +108,7 @@ public final class SupplySketch {
           nets.add(
               Net.named(new NetId(name))
                   .withMembers(members)
-                  .withPotential(told.getOrDefault(name, Potential.UNKNOWN)));
+                  .withPotential(text.getOrDefault(name, Potential.UNKNOWN)));
         });
     return BoardMapSamples.blank()
         .with(MapTables.PARTS, Table.of(parts))

@@ -69,19 +69,19 @@ class SupplyTruthsTest {
   @MethodSource("cases")
   void truth_isWhatIsTold(Case one) {
     Circuit circuit = Circuit.of(SupplySketch.of(String.join("\n", one.lines())).map());
-    Hazards hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
+    Hazards hazards = Hazards.of(circuit, VoltageLimits.INSTRUMENTS);
     one.truths()
         .forEach(
             (truth, nets) ->
                 nets.forEach(
                     net -> {
-                      String told = one + ": " + one.words() + "- " + net;
+                      String text = one + ": " + one.words() + "- " + net;
                       NodeHazard hazard = hazard(circuit, hazards, net);
                       assertThat(GRADES.get(truth))
-                          .as(told + " " + hazard)
+                          .as(text + " " + hazard)
                           .contains(hazard.grade());
                       assertThat(hazards.mains().has(hazard.node()))
-                          .as(told + " live")
+                          .as(text + " live")
                           .isEqualTo(truth.equals("live"));
                     }));
   }
@@ -97,7 +97,7 @@ class SupplyTruthsTest {
   @MethodSource("cases")
   void liveNets_areKeptFromNothing(Case one) {
     Circuit circuit = Circuit.of(SupplySketch.of(String.join("\n", one.lines())).map());
-    Hazards hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
+    Hazards hazards = Hazards.of(circuit, VoltageLimits.INSTRUMENTS);
     List<String> live = one.truths().getOrDefault("live", List.of());
     hazards.mains().barriers().stream()
         .flatMap(barrier -> barrier.far().stream())

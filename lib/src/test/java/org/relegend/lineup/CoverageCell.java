@@ -9,19 +9,19 @@ import org.relegend.map.Point;
 final class CoverageCell {
   private static final int PLACES = 8;
 
-  final Model model;
+  final TransformModel model;
   final int pairs;
   final int wrong;
   int refused;
   int warned;
   int exact;
-  int told;
+  int reported;
   double held;
   final int trials;
   private final double[] errors;
   private final double[] radii;
 
-  CoverageCell(Model model, int pairs, int wrong, int trials) {
+  CoverageCell(TransformModel model, int pairs, int wrong, int trials) {
     this.model = model;
     this.trials = trials;
     errors = new double[trials];
@@ -40,7 +40,7 @@ final class CoverageCell {
   }
 
   double coverage() {
-    return 100 * held / told;
+    return 100 * held / reported;
   }
 
   void run() {
@@ -50,10 +50,10 @@ final class CoverageCell {
       List<PointPair> clicks = simulation.pairs(pairs, wrong, 2);
       FitResult result =
           Fitter.of(model)
-              .expecting(Facing.SAME)
+              .expecting(SideRelation.SAME)
               .fit(clicks, Simulation.PICTURE, Simulation.PICTURE);
       if (result instanceof Fit fit) {
-        exact += fit.warns(Warning.Kind.EXACT) ? 1 : 0;
+        exact += fit.warns(FitWarning.Kind.EXACT) ? 1 : 0;
         judge(simulation, fit);
       } else {
         refused++;
@@ -65,7 +65,8 @@ final class CoverageCell {
   private void judge(Simulation simulation, Fit fit) {
     boolean doubted =
         fit.warnings().stream()
-            .anyMatch(w -> w.kind() != Warning.Kind.WRONG_PAIRS && w.kind() != Warning.Kind.EXACT);
+            .anyMatch(
+                w -> w.kind() != FitWarning.Kind.WRONG_PAIRS && w.kind() != FitWarning.Kind.EXACT);
     if (doubted) {
       warned++;
       return;
@@ -76,17 +77,17 @@ final class CoverageCell {
           simulation.truth.apply(place).distance(fit.lineUp().carry(place).orElseThrow());
       double radius = fit.lineUp().radius95(place);
       held += error <= radius ? 1.0 / PLACES : 0;
-      errors[told] = error;
-      radii[told] = radius;
+      errors[reported] = error;
+      radii[reported] = radius;
     }
-    told++;
+    reported++;
   }
 
   /**
    * "3.4, 9.1; 2 %": median error, the one that 95 % keep within, in pixels, and how many fits were
    * refused or warned of. Errors mean nothing where a wrong pair can't be told from a right one.
    */
-  String told() {
+  String summary() {
     if (!knowable()) {
       return String.format(Locale.ROOT, "can't be told; %.0f %%", notToldShare());
     }
@@ -100,9 +101,9 @@ final class CoverageCell {
   }
 
   private double quantile(double[] values, double share) {
-    double[] sorted = Arrays.copyOf(values, told);
+    double[] sorted = Arrays.copyOf(values, reported);
     Arrays.sort(sorted);
-    return told == 0 ? Double.NaN : sorted[(int) (share * told)];
+    return reported == 0 ? Double.NaN : sorted[(int) (share * reported)];
   }
 
   @Override
@@ -113,7 +114,7 @@ final class CoverageCell {
         model.title(),
         pairs,
         wrong,
-        told(),
+        summary(),
         quantile(radii, 0.5),
         coverage());
   }

@@ -32,8 +32,9 @@ class FitAgreementTest {
   void linearModels_agreeWithSingularValues(int seed) {
     Simulation simulation = new Simulation(seed);
     List<PointPair> pairs = simulation.pairs(3 + seed, 0, 2);
-    assertAgreed(pairs, trusted(Model.AFFINE, pairs), affineBySingularValues(pairs));
-    assertAgreed(pairs, trusted(Model.SIMILARITY, pairs), similarityBySingularValues(pairs));
+    assertAgreed(pairs, trusted(TransformModel.AFFINE, pairs), affineBySingularValues(pairs));
+    assertAgreed(
+        pairs, trusted(TransformModel.SIMILARITY, pairs), similarityBySingularValues(pairs));
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -41,14 +42,17 @@ class FitAgreementTest {
   void homography_agreesWithAGeneralOptimiser(int seed) {
     Simulation simulation = new Simulation(seed);
     List<PointPair> pairs = simulation.pairs(5 + seed, 0, 2);
-    assertAgreed(pairs, trusted(Model.HOMOGRAPHY, pairs), homographyByOptimiser(pairs, simulation));
+    assertAgreed(
+        pairs, trusted(TransformModel.HOMOGRAPHY, pairs), homographyByOptimiser(pairs, simulation));
   }
 
-  private static Transform trusted(Model model, List<PointPair> pairs) {
+  private static Transform trusted(TransformModel model, List<PointPair> pairs) {
     // the mirrored similarity is another family, solved for apart
-    Coordinates coordinates = Coordinates.of(pairs, false, false);
+    NormalisedPairs coordinates = NormalisedPairs.of(pairs, false, false);
     int[] all = IntStream.range(0, pairs.size()).toArray();
-    return Solution.of(Family.of(model), coordinates, all).orElseThrow().transform();
+    return LeastSquaresSolution.of(TransformFamily.of(model), coordinates, all)
+        .orElseThrow()
+        .transform();
   }
 
   /** Relative to the size of the picture, at every point used. */

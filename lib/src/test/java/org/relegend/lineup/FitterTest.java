@@ -10,13 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.relegend.lineup.FitWarning.Kind;
 import org.relegend.lineup.Refusal.Reason;
-import org.relegend.lineup.Warning.Kind;
 import org.relegend.map.Point;
 
 class FitterTest {
   private static final Extent PICTURE = Simulation.PICTURE;
-  private static final Fitter PERSPECTIVE = Fitter.of(Model.HOMOGRAPHY);
+  private static final Fitter PERSPECTIVE = Fitter.of(TransformModel.HOMOGRAPHY);
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5, 6})
@@ -52,11 +52,11 @@ class FitterTest {
     // an affine fit is linear, so for many pairs the formula is exact
     Simulation simulation = new Simulation(3);
     List<PointPair> pairs = simulation.pairs(50, 0, 2);
-    Fit fit = fitted(Fitter.of(Model.AFFINE).trustingAll(), pairs);
+    Fit fit = fitted(Fitter.of(TransformModel.AFFINE).trustingAll(), pairs);
     for (int i : List.of(0, 17, 49)) {
       List<PointPair> rest = new ArrayList<>(pairs);
       PointPair left = rest.remove(i);
-      Transform without = fitted(Fitter.of(Model.AFFINE).trustingAll(), rest).transform();
+      Transform without = fitted(Fitter.of(TransformModel.AFFINE).trustingAll(), rest).transform();
       assertThat(fit.errors().get(i).leaveOneOut())
           .isCloseTo(without.apply(left.from()).distance(left.to()), within(1e-8));
     }
@@ -70,8 +70,8 @@ class FitterTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Model.class)
-  void tooFewPairs_areRefused_withTheNumberMissing(Model model) {
+  @EnumSource(TransformModel.class)
+  void tooFewPairs_areRefused_withTheNumberMissing(TransformModel model) {
     List<PointPair> pairs = new Simulation(1).pairs(model.fewest() - 1, 0, 0);
     Refusal refusal = refused(Fitter.of(model), pairs);
     assertThat(refusal.reason()).isEqualTo(Reason.TOO_FEW_PAIRS);
@@ -79,8 +79,8 @@ class FitterTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Model.class)
-  void asManyPairsAsNeeded_fitExactly(Model model) {
+  @EnumSource(TransformModel.class)
+  void asManyPairsAsNeeded_fitExactly(TransformModel model) {
     Transform truth = Transform.shift(20, -5);
     List<PointPair> pairs = new ArrayList<>();
     for (Point p : PICTURE.corners().subList(0, model.fewest())) {
@@ -96,7 +96,7 @@ class FitterTest {
   @Test
   void exactFit_statesTheAssumedErrorOfAClick() {
     List<PointPair> pairs = List.of(PointPair.of(0, 0, 0, 0), PointPair.of(100, 0, 200, 0));
-    Fitter careful = Fitter.of(Model.SIMILARITY).assumingClickError(0.5);
+    Fitter careful = Fitter.of(TransformModel.SIMILARITY).assumingClickError(0.5);
     // 0.5 px on the second picture, and 0.5 px on the first seen through a scale of 2
     assertThat(fitted(careful, pairs).scatter()).isCloseTo(Math.hypot(0.5, 1), within(1e-12));
     assertThat(fitted(careful, pairs).errors().get(0).leaveOneOut()).isInfinite();
@@ -126,7 +126,8 @@ class FitterTest {
       pairs.add(new PointPair(p, truth.apply(p)));
     }
     assertThat(refused(PERSPECTIVE, pairs).reason()).isEqualTo(Reason.ON_A_LINE);
-    assertThat(refused(Fitter.of(Model.AFFINE), pairs).reason()).isEqualTo(Reason.ON_A_LINE);
+    assertThat(refused(Fitter.of(TransformModel.AFFINE), pairs).reason())
+        .isEqualTo(Reason.ON_A_LINE);
     // a similarity has enough in a line
     Simulation turned = new Simulation(4);
     List<PointPair> line = new ArrayList<>();
@@ -134,7 +135,7 @@ class FitterTest {
     for (PointPair pair : pairs) {
       line.add(new PointPair(pair.from(), turned.clicked(similarity.apply(pair.from()), 1)));
     }
-    fitted(Fitter.of(Model.SIMILARITY), line);
+    fitted(Fitter.of(TransformModel.SIMILARITY), line);
   }
 
   @Test
@@ -148,7 +149,7 @@ class FitterTest {
     Refusal refusal = refused(PERSPECTIVE, pairs);
     assertThat(refusal.reason()).isEqualTo(Reason.ON_A_LINE);
     assertThat(refusal.message()).contains("all but one").contains("Add a pair");
-    assertThat(fitted(Fitter.of(Model.AFFINE).trustingAll(), pairs)).isNotNull();
+    assertThat(fitted(Fitter.of(TransformModel.AFFINE).trustingAll(), pairs)).isNotNull();
   }
 
   @Test
@@ -219,23 +220,24 @@ class FitterTest {
     Simulation simulation = new Simulation(seed);
     assertThat(refused(PERSPECTIVE, simulation.pairs(12, 12, 2)).reason())
         .isEqualTo(Reason.NO_AGREEMENT);
-    assertThat(refused(Fitter.of(Model.SIMILARITY), simulation.pairs(12, 12, 2)).reason())
+    assertThat(refused(Fitter.of(TransformModel.SIMILARITY), simulation.pairs(12, 12, 2)).reason())
         .isEqualTo(Reason.NO_AGREEMENT);
   }
 
   @Test
   void modelTooPlain_isWarnedOf() {
     Simulation simulation = new Simulation(14);
-    Fit fit = fitted(Fitter.of(Model.SIMILARITY).trustingAll(), simulation.pairs(12, 0, 2));
+    Fit fit =
+        fitted(Fitter.of(TransformModel.SIMILARITY).trustingAll(), simulation.pairs(12, 0, 2));
     assertThat(fit.warns(Kind.LARGE_ERROR)).isTrue();
     assertThat(fitted(PERSPECTIVE, simulation.pairs(12, 0, 2)).warnings()).isEmpty();
   }
 
   @ParameterizedTest
   @EnumSource(
-      value = Model.class,
+      value = TransformModel.class,
       names = {"RIGID", "SIMILARITY", "AFFINE", "HOMOGRAPHY"})
-  void mirroredPictures_areToldFromUnmirrored(Model model) {
+  void mirroredPictures_areToldFromUnmirrored(TransformModel model) {
     Transform turned = Transform.of(0.8, -0.6, 300, 0.6, 0.8, -100, 0, 0, 1);
     Transform flipped = turned.after(Transform.of(-1, 0, 4000, 0, 1, 0, 0, 0, 1));
     Simulation simulation = new Simulation(8);
@@ -249,20 +251,20 @@ class FitterTest {
     Fitter fitter = Fitter.of(model);
     assertThat(fitted(fitter, straight).mirrors()).isFalse();
     assertThat(fitted(fitter, mirrored).mirrors()).isTrue();
-    assertThat(fitted(fitter.expecting(Facing.SAME), straight).mirrors()).isFalse();
-    assertThat(fitted(fitter.expecting(Facing.OPPOSITE), mirrored).mirrors()).isTrue();
-    assertThat(refused(fitter.expecting(Facing.SAME), mirrored).reason())
+    assertThat(fitted(fitter.expecting(SideRelation.SAME), straight).mirrors()).isFalse();
+    assertThat(fitted(fitter.expecting(SideRelation.OPPOSITE), mirrored).mirrors()).isTrue();
+    assertThat(refused(fitter.expecting(SideRelation.SAME), mirrored).reason())
         .isEqualTo(Reason.MIRRORED);
-    assertThat(refused(fitter.expecting(Facing.OPPOSITE), straight).reason())
+    assertThat(refused(fitter.expecting(SideRelation.OPPOSITE), straight).reason())
         .isEqualTo(Reason.NOT_MIRRORED);
   }
 
   @Test
   void twoPairs_takeTheSideThatIsExpected() {
     List<PointPair> pairs = List.of(PointPair.of(0, 0, 0, 0), PointPair.of(100, 0, 100, 0));
-    Fitter similar = Fitter.of(Model.SIMILARITY);
-    assertThat(fitted(similar.expecting(Facing.OPPOSITE), pairs).mirrors()).isTrue();
-    assertThat(fitted(similar.expecting(Facing.SAME), pairs).mirrors()).isFalse();
+    Fitter similar = Fitter.of(TransformModel.SIMILARITY);
+    assertThat(fitted(similar.expecting(SideRelation.OPPOSITE), pairs).mirrors()).isTrue();
+    assertThat(fitted(similar.expecting(SideRelation.SAME), pairs).mirrors()).isFalse();
     assertThat(fitted(similar, pairs).mirrors()).isFalse();
   }
 
@@ -273,7 +275,7 @@ class FitterTest {
             PointPair.of(100, 50, 900, 52),
             PointPair.of(300, 700, 700, 702),
             PointPair.of(650, 200, 350, 202));
-    Fit fit = fitted(Fitter.of(Model.SHIFT), pairs);
+    Fit fit = fitted(Fitter.of(TransformModel.SHIFT), pairs);
     assertThat(fit.mirrors()).isTrue();
     assertThat(fit.transform().matrix())
         .containsExactly(new double[] {-1, 0, 1000, 0, 1, 2, 0, 0, 1}, within(1e-9));
@@ -281,16 +283,17 @@ class FitterTest {
 
   @Test
   void richestFor_followsTheNumberOfPairs() {
-    assertThat(Model.richestFor(1)).isEqualTo(Model.SHIFT);
-    assertThat(Model.richestFor(2)).isEqualTo(Model.SIMILARITY);
-    assertThat(Model.richestFor(3)).isEqualTo(Model.AFFINE);
-    assertThat(Model.richestFor(40)).isEqualTo(Model.HOMOGRAPHY);
-    assertThatThrownBy(() -> Model.richestFor(0)).isInstanceOf(IllegalArgumentException.class);
+    assertThat(TransformModel.richestFor(1)).isEqualTo(TransformModel.SHIFT);
+    assertThat(TransformModel.richestFor(2)).isEqualTo(TransformModel.SIMILARITY);
+    assertThat(TransformModel.richestFor(3)).isEqualTo(TransformModel.AFFINE);
+    assertThat(TransformModel.richestFor(40)).isEqualTo(TransformModel.HOMOGRAPHY);
+    assertThatThrownBy(() -> TransformModel.richestFor(0))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
   void noPairs_areRefusedLikeTooFew() {
-    assertThat(refused(Fitter.of(Model.SHIFT), List.of()).message())
+    assertThat(refused(Fitter.of(TransformModel.SHIFT), List.of()).message())
         .isEqualTo("A shift needs at least 1 pair; there are 0. Add 1 more.");
   }
 

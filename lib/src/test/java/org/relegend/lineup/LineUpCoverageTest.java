@@ -24,9 +24,11 @@ class LineUpCoverageTest {
       IntStream.of(WRONG_SHARES)
           .map(share -> wrong(pairs, share))
           .distinct()
-          .forEach(wrong -> cells.add(new CoverageCell(Model.HOMOGRAPHY, pairs, wrong, TRIALS)));
+          .forEach(
+              wrong ->
+                  cells.add(new CoverageCell(TransformModel.HOMOGRAPHY, pairs, wrong, TRIALS)));
     }
-    for (Model model : List.of(Model.SIMILARITY, Model.AFFINE)) {
+    for (TransformModel model : List.of(TransformModel.SIMILARITY, TransformModel.AFFINE)) {
       for (int pairs : new int[] {model.fewest() + 1, 6, 15}) {
         cells.add(new CoverageCell(model, pairs, 0, TRIALS));
         cells.add(new CoverageCell(model, pairs, pairs / 4, TRIALS));
@@ -55,10 +57,10 @@ class LineUpCoverageTest {
    * scatters by less than 0.2 from fit to fit, as they err together.
    */
   private static void assertCovered(String what, List<CoverageCell> cells) {
-    int told = cells.stream().mapToInt(cell -> cell.told).sum();
+    int result = cells.stream().mapToInt(cell -> cell.reported).sum();
     double held = cells.stream().mapToDouble(cell -> cell.held).sum();
-    double slack = 3 * 100 * 0.2 / Math.sqrt(told);
-    assertThat(100 * held / told).as(what).isBetween(95 - slack, 95 + slack);
+    double slack = 3 * 100 * 0.2 / Math.sqrt(result);
+    assertThat(100 * held / result).as(what).isBetween(95 - slack, 95 + slack);
   }
 
   /**
@@ -67,10 +69,10 @@ class LineUpCoverageTest {
    */
   @Test
   void oneWrongOfTheFewest_isMostlyRefusedOrWarnedOf() {
-    CoverageCell four = new CoverageCell(Model.HOMOGRAPHY, 4, 1, 200);
+    CoverageCell four = new CoverageCell(TransformModel.HOMOGRAPHY, 4, 1, 200);
     four.run();
     assertThat(four.exact).as("every fit says that its error is assumed").isEqualTo(four.fits());
-    CoverageCell five = new CoverageCell(Model.HOMOGRAPHY, 5, 1, 200);
+    CoverageCell five = new CoverageCell(TransformModel.HOMOGRAPHY, 5, 1, 200);
     five.run();
     assertThat(five.refused + five.warned).isGreaterThan(190);
   }

@@ -34,8 +34,8 @@ public final class LineUpTable {
   }
 
   private static String cell(int pairs, int wrong) {
-    CoverageCell cell = new CoverageCell(Model.HOMOGRAPHY, pairs, wrong, TRIALS);
+    CoverageCell cell = new CoverageCell(TransformModel.HOMOGRAPHY, pairs, wrong, TRIALS);
     cell.run();
-    return cell.told();
+    return cell.summary();
   }
 }

@@ -69,7 +69,7 @@ class LineUpTest {
 
   private static LineUp lineUp(Simulation simulation) {
     List<PointPair> pairs = simulation.pairs(8, 0, 2);
-    Fit fit = (Fit) Fitter.of(Model.HOMOGRAPHY).trustingAll().fit(pairs);
+    Fit fit = (Fit) Fitter.of(TransformModel.HOMOGRAPHY).trustingAll().fit(pairs);
     return fit.lineUp();
   }
 }

@@ -7,16 +7,16 @@ import java.util.Random;
 import java.util.TreeMap;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.map.PicturePairs.Spot;
 import org.relegend.map.Point;
 import org.relegend.map.Side;
-import org.relegend.map.Turn;
 
 /** Photos of one made-up board, 4000 x 3000 pixels each, with known views and clicked pairs. */
 public final class LinedUpMaps {
@@ -46,7 +46,7 @@ public final class LinedUpMaps {
                         "photos/" + name + ".jpg",
                         BoardMapSamples.MAIN,
                         side,
-                        Turn.UNKNOWN,
+                        BoardTurn.UNKNOWN,
                         BoardMapSamples.DIGEST,
                         4000,
                         3000)));
@@ -81,10 +81,10 @@ public final class LinedUpMaps {
       Point there = bent.apply(view(to).apply(board));
       spots.add(new Spot(clicked(view(from).apply(board), noise), clicked(there, noise)));
     }
-    return put(from, to, Found.CLICKED, spots);
+    return put(from, to, Origin.CLICKED, spots);
   }
 
-  public LinedUpMaps put(String from, String to, Found found, List<Spot> spots) {
+  public LinedUpMaps put(String from, String to, Origin found, List<Spot> spots) {
     PicturePairs pairs =
         new PicturePairs(
             new PictureId(from),

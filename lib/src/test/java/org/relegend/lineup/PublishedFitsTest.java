@@ -32,7 +32,7 @@ class PublishedFitsTest {
 
   @Test
   void rigid_ofThreePoints_asPrintedByScikitImage() {
-    Fit fit = trusted(Model.RIGID, THREE);
+    Fit fit = trusted(TransformModel.RIGID, THREE);
     assertMatrix(fit.transform(), 5e-3, 0.99, 0.12, 16.77, -0.12, 0.99, 122.91, 0, 0, 1);
     // the further digits: the closed form computed in exact arithmetic apart from this program
     assertMatrix(
@@ -52,7 +52,7 @@ class PublishedFitsTest {
 
   @Test
   void similarity_ofThreePoints_asPrintedByScikitImage() {
-    Fit fit = trusted(Model.SIMILARITY, THREE);
+    Fit fit = trusted(TransformModel.SIMILARITY, THREE);
     assertMatrix(fit.transform(), 5e-3, 1.79, 0.21, -142.86, -0.21, 1.79, 21.43, 0, 0, 1);
     assertThat(fit.transform().scaleAt(new Point(0, 0))).isCloseTo(1.7985255, within(6e-8));
     double degrees = Math.toDegrees(Math.atan2(fit.transform().m10(), fit.transform().m00()));
@@ -63,7 +63,7 @@ class PublishedFitsTest {
 
   @Test
   void affine_ofThreePoints_asPrintedByScikitImage_isExact() {
-    Fit fit = trusted(Model.AFFINE, THREE);
+    Fit fit = trusted(TransformModel.AFFINE, THREE);
     assertMatrix(fit.transform(), 1e-9, 0.5, -1, 275, 1.5, 4, -625, 0, 0, 1);
     assertThat(fit.rms()).isLessThan(1e-9);
     assertThat(fit.freedom()).isZero();
@@ -72,7 +72,7 @@ class PublishedFitsTest {
   /** The same docstring prints a projective matrix from three points; nothing determines it. */
   @Test
   void homography_ofThreePoints_isRefused() {
-    FitResult result = Fitter.of(Model.HOMOGRAPHY).fit(THREE);
+    FitResult result = Fitter.of(TransformModel.HOMOGRAPHY).fit(THREE);
     assertThat(result).isInstanceOf(Refusal.class);
     assertThat(((Refusal) result).reason()).isEqualTo(Refusal.Reason.TOO_FEW_PAIRS);
   }
@@ -86,7 +86,7 @@ class PublishedFitsTest {
   void similarity_ofUmeyamasExample_withoutMirror() {
     List<PointPair> pairs =
         List.of(PointPair.of(0, 0, 0, 0), PointPair.of(1, 0, -1, 0), PointPair.of(0, 2, 0, 2));
-    Solution solution = solved(Model.SIMILARITY, pairs, false);
+    LeastSquaresSolution solution = solved(TransformModel.SIMILARITY, pairs, false);
     Transform transform = solution.transform();
     double scale = transform.scaleAt(new Point(0, 0));
     assertThat(scale).isCloseTo(0.721, within(5e-4));
@@ -110,12 +110,12 @@ class PublishedFitsTest {
             PointPair.of(1, 1, 2, 2),
             PointPair.of(0, 1, 2, 1));
     // every turn is as bad as any other, so there is no best one
-    Coordinates straight = Coordinates.of(pairs, false, true);
+    NormalisedPairs straight = NormalisedPairs.of(pairs, false, true);
     assertThat(RigidFamily.RIGID.solve(straight, new int[] {0, 1, 2, 3})).isEmpty();
-    assertThat(solved(Model.RIGID, pairs, true).squares).isLessThan(1e-20);
-    Fit fit = trusted(Model.RIGID, pairs);
+    assertThat(solved(TransformModel.RIGID, pairs, true).squares).isLessThan(1e-20);
+    Fit fit = trusted(TransformModel.RIGID, pairs);
     assertThat(fit.mirrors()).isTrue();
-    Fitter sameSide = Fitter.of(Model.RIGID).trustingAll().expecting(Facing.SAME);
+    Fitter sameSide = Fitter.of(TransformModel.RIGID).trustingAll().expecting(SideRelation.SAME);
     assertThat(sameSide.fit(pairs))
         .isInstanceOfSatisfying(
             Refusal.class, r -> assertThat(r.reason()).isEqualTo(Refusal.Reason.MIRRORED));
@@ -123,7 +123,7 @@ class PublishedFitsTest {
 
   @Test
   void homography_ofTheFirstFourControlPoints_leavesTheKnownErrorsAtTheOthers() {
-    Transform exact = trusted(Model.HOMOGRAPHY, EIGHT.subList(0, 4)).transform();
+    Transform exact = trusted(TransformModel.HOMOGRAPHY, EIGHT.subList(0, 4)).transform();
     assertMatrix(
         exact,
         6e-9,
@@ -146,7 +146,7 @@ class PublishedFitsTest {
   /** The figures are those of the normalised direct linear transform, before any refinement. */
   @Test
   void directLinearTransform_ofAllEightControlPoints() {
-    Coordinates coordinates = Coordinates.of(EIGHT, false, false);
+    NormalisedPairs coordinates = NormalisedPairs.of(EIGHT, false, false);
     int[] all = IntStream.range(0, 8).toArray();
     double[] numbers = HomographyFamily.direct(coordinates, all).orElseThrow();
     Transform direct =
@@ -164,10 +164,10 @@ class PublishedFitsTest {
         -0.00970093,
         1);
     assertThat(rms(direct)).isCloseTo(16.39, within(5e-3));
-    assertThat(trusted(Model.AFFINE, EIGHT).rms()).isCloseTo(379.22, within(5e-3));
-    assertThat(trusted(Model.SIMILARITY, EIGHT).rms()).isCloseTo(446.92, within(5e-3));
+    assertThat(trusted(TransformModel.AFFINE, EIGHT).rms()).isCloseTo(379.22, within(5e-3));
+    assertThat(trusted(TransformModel.SIMILARITY, EIGHT).rms()).isCloseTo(446.92, within(5e-3));
     // refinement may only lessen what it minimises
-    assertThat(trusted(Model.HOMOGRAPHY, EIGHT).rms()).isLessThan(rms(direct));
+    assertThat(trusted(TransformModel.HOMOGRAPHY, EIGHT).rms()).isLessThan(rms(direct));
   }
 
   /** Corners of a book cover, an example found in several tutorials; the matrix computed apart. */
@@ -190,7 +190,7 @@ class PublishedFitsTest {
       -9.14274844e-5,
       1
     };
-    double[] fitted = trusted(Model.HOMOGRAPHY, pairs).transform().matrix();
+    double[] fitted = trusted(TransformModel.HOMOGRAPHY, pairs).transform().matrix();
     for (int i = 0; i < 9; i++) {
       assertThat(fitted[i]).isCloseTo(expected[i], within(6e-9 * Math.abs(expected[i])));
     }
@@ -205,7 +205,7 @@ class PublishedFitsTest {
             PointPair.of(2, 5, 1, 5),
             PointPair.of(6, 5, 5, 5),
             PointPair.of(5, 1, 5, 1));
-    Transform shear = trusted(Model.HOMOGRAPHY, pairs).transform();
+    Transform shear = trusted(TransformModel.HOMOGRAPHY, pairs).transform();
     assertMatrix(shear, 1e-12, 1, -0.25, 0.25, 0, 1, 0, 0, 0, 1);
   }
 
@@ -213,7 +213,7 @@ class PublishedFitsTest {
   @Test
   void normalisation_ofTheUnitSquare() {
     List<Point> square = Extent.of(1, 1).corners();
-    Transform frame = Coordinates.frame(square, Coordinates.spread(square));
+    Transform frame = NormalisedPairs.frame(square, NormalisedPairs.spread(square));
     assertMatrix(frame, 1e-15, 2, 0, -1, 0, 2, -1, 0, 0, 1);
   }
 
@@ -225,14 +225,16 @@ class PublishedFitsTest {
     return Math.sqrt(squares.stream().mapToDouble(s -> s).average().orElseThrow());
   }
 
-  private static Fit trusted(Model model, List<PointPair> pairs) {
+  private static Fit trusted(TransformModel model, List<PointPair> pairs) {
     return (Fit) Fitter.of(model).trustingAll().fit(pairs);
   }
 
-  private static Solution solved(Model model, List<PointPair> pairs, boolean mirrored) {
-    Coordinates coordinates = Coordinates.of(pairs, mirrored, model == Model.RIGID);
+  private static LeastSquaresSolution solved(
+      TransformModel model, List<PointPair> pairs, boolean mirrored) {
+    NormalisedPairs coordinates =
+        NormalisedPairs.of(pairs, mirrored, model == TransformModel.RIGID);
     int[] all = IntStream.range(0, pairs.size()).toArray();
-    return Solution.of(Family.of(model), coordinates, all).orElseThrow();
+    return LeastSquaresSolution.of(TransformFamily.of(model), coordinates, all).orElseThrow();
   }
 
   private static void assertMatrix(Transform transform, double tolerance, double... expected) {

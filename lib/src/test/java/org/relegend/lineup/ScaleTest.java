@@ -48,7 +48,7 @@ class ScaleTest {
           new PointPair(
               simulation.truth.apply(corner), new Point(corner.x() / 20, corner.y() / 20)));
     }
-    Fit fit = (Fit) Fitter.of(Model.HOMOGRAPHY).fit(known);
+    Fit fit = (Fit) Fitter.of(TransformModel.HOMOGRAPHY).fit(known);
     Scale scale = new Scale(fit.transform());
     for (int i = 0; i < 5; i++) {
       Point p = simulation.place();
@@ -61,7 +61,7 @@ class ScaleTest {
   @Test
   void errorsOfAFit_inMillimetres() {
     List<PointPair> pairs = new Simulation(3).pairs(10, 0, 2);
-    Fit fit = (Fit) Fitter.of(Model.HOMOGRAPHY).trustingAll().fit(pairs);
+    Fit fit = (Fit) Fitter.of(TransformModel.HOMOGRAPHY).trustingAll().fit(pairs);
     Scale tenth = Scale.between(new Point(0, 0), new Point(10, 0), 1);
     assertThat(fit.errorIn(tenth).rms()).isCloseTo(fit.rms() / 10, within(1e-9));
     assertThat(fit.errorIn(tenth).p95()).isCloseTo(fit.p95() / 10, within(1e-9));

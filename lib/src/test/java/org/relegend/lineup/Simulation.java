@@ -14,21 +14,22 @@ final class Simulation {
 
   /** A view turned anyhow, up to twice as near or far, and up to 40 degrees from square on. */
   Simulation(long seed) {
-    this(seed, Model.HOMOGRAPHY);
+    this(seed, TransformModel.HOMOGRAPHY);
   }
 
   /** A view that the model can express. */
-  Simulation(long seed, Model model) {
+  Simulation(long seed, TransformModel model) {
     random = new Random(seed);
     truth = view(model);
   }
 
-  private Transform view(Model model) {
+  private Transform view(TransformModel model) {
     double angle = between(-Math.PI, Math.PI);
     double scale = between(0.7, 1.4);
-    double slant = Math.toRadians(model == Model.SIMILARITY ? 0 : between(0, 40));
+    double slant = Math.toRadians(model == TransformModel.SIMILARITY ? 0 : between(0, 40));
     double towards = between(-Math.PI, Math.PI);
-    double distance = model == Model.HOMOGRAPHY ? between(1.5, 3) * PICTURE.diagonal() / 2 : 1e12;
+    double distance =
+        model == TransformModel.HOMOGRAPHY ? between(1.5, 3) * PICTURE.diagonal() / 2 : 1e12;
     Transform turned = turn(angle).after(Transform.scale(scale));
     Transform leant =
         new Transform(Math.cos(slant), 0, 0, 0, 1, 0, Math.sin(slant) / distance / scale, 0, 1);

@@ -34,7 +34,7 @@ public final class BoardMapSamples {
                         "photos/component.jpg",
                         MAIN,
                         Side.COMPONENT,
-                        Turn.UNKNOWN,
+                        BoardTurn.UNKNOWN,
                         DIGEST,
                         4000,
                         3000)));

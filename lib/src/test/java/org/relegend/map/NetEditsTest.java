@@ -19,10 +19,10 @@ class NetEditsTest {
     Placement own =
         new Placement(BoardMapSamples.PAGE, Subject.of(MID), new Point(3, 4), says(Evidence.SEEN));
     map = MapTables.PLACEMENTS.put(label).applyTo(MapTables.PLACEMENTS.put(own).applyTo(map));
-    Discrepancy drawn =
-        new Discrepancy(
+    DrawingDiscrepancy drawn =
+        new DrawingDiscrepancy(
             Subject.of(PinRef.parse("R2.2")),
-            Discrepancy.Aspect.NET,
+            DrawingDiscrepancy.Aspect.NET,
             "VP",
             List.of(says(Evidence.MEASURED)),
             "");

@@ -10,7 +10,7 @@ import static org.relegend.map.BoardMapSamples.says;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.map.PicturePairs.Spot;
 
 class PicturePairsTest {
@@ -18,7 +18,8 @@ class PicturePairsTest {
   private static final Spot SPOT = new Spot(new Point(1, 2), new Point(3, 4));
 
   private static PicturePairs pairs(PictureId one, PictureId other) {
-    return new PicturePairs(one, other, Found.CLICKED, List.of(SPOT), List.of(says(Evidence.SEEN)));
+    return new PicturePairs(
+        one, other, Origin.CLICKED, List.of(SPOT), List.of(says(Evidence.SEEN)));
   }
 
   /** The sample with a photo of the solder side and one of another board. */
@@ -38,7 +39,7 @@ class PicturePairsTest {
         "photos/" + id + ".jpg",
         board,
         Side.SOLDER,
-        Turn.UNKNOWN,
+        BoardTurn.UNKNOWN,
         "ab".repeat(32),
         400,
         300);
@@ -50,7 +51,7 @@ class PicturePairsTest {
         new PicturePairs(
             TOP,
             BACK,
-            Found.CLICKED,
+            Origin.CLICKED,
             List.of(new Spot(SPOT.onB(), SPOT.onA())),
             List.of(says(Evidence.SEEN)));
     assertThat(turned).isEqualTo(pairs(BACK, TOP));
@@ -64,9 +65,9 @@ class PicturePairsTest {
     assertThatIllegalArgumentException().isThrownBy(() -> pairs(TOP, TOP));
     List<Attestation> evidence = List.of(says(Evidence.SEEN));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new PicturePairs(TOP, BACK, Found.CLICKED, List.of(), evidence));
+        .isThrownBy(() -> new PicturePairs(TOP, BACK, Origin.CLICKED, List.of(), evidence));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new PicturePairs(TOP, BACK, Found.CLICKED, List.of(SPOT), List.of()));
+        .isThrownBy(() -> new PicturePairs(TOP, BACK, Origin.CLICKED, List.of(SPOT), List.of()));
   }
 
   @Test

@@ -56,18 +56,22 @@ public final class RandomEdits {
                   new TwinPair(Subject.of(part.id()), Subject.of(other.id()), List.of(seen)));
       case 11 ->
           MapTables.DEVIATIONS.put(
-              new Deviation(
+              new ChannelDeviation(
                   List.of(Subject.of(part.id())),
-                  Deviation.Aspect.MISSING,
-                  Deviation.Cause.DESIGN,
+                  ChannelDeviation.Aspect.MISSING,
+                  ChannelDeviation.Cause.DESIGN,
                   List.of(seen),
                   ""));
       case 12 -> MapTables.LINE_UPS.put(pairs(at, random));
       case 13 -> MapTables.LINE_UPS.remove(pairs(at, random).key());
       default ->
           MapTables.DISCREPANCIES.put(
-              new Discrepancy(
-                  Subject.of(pin), Discrepancy.Aspect.NET, second.id().text(), List.of(seen), ""));
+              new DrawingDiscrepancy(
+                  Subject.of(pin),
+                  DrawingDiscrepancy.Aspect.NET,
+                  second.id().text(),
+                  List.of(seen),
+                  ""));
     };
   }
 
@@ -76,7 +80,7 @@ public final class RandomEdits {
     return new PicturePairs(
         BoardMapSamples.TOP,
         random.nextBoolean() ? BoardMapSamples.PAGE : new PictureId("gone"),
-        PicturePairs.Found.CLICKED,
+        PicturePairs.Origin.CLICKED,
         List.of(spot),
         List.of(says(Evidence.SEEN)));
   }

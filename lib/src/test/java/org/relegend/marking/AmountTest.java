@@ -80,8 +80,9 @@ class AmountTest {
       for (int i = 0; i < 500; i++) {
         int top = quantity == Quantity.RESISTANCE ? 8 : 1;
         int exponent = random.nextInt(12) - 12 + top;
-        Amount amount = new Amount(quantity, Decimal.value(1 + random.nextInt(999), exponent));
-        Readings<ValueReading> back = ComponentValues.read(amount.code(), quantity);
+        Amount amount =
+            new Amount(quantity, DecimalParser.value(1 + random.nextInt(999), exponent));
+        MarkingReadings<ValueReading> back = ComponentValues.read(amount.code(), quantity);
 
         assertThat(back.readings())
             .as("seed %d: %s as %s", seed, amount, amount.code())

@@ -29,11 +29,11 @@ class CapacitorSectionsTest {
         "50+50 500VW            | 50 µF 500 V, 50 µF 500 V",
         "100+50                 | 100 µF, 50 µF",
       })
-  void sections_keepValueAndRatingEach(String text, String told) {
+  void sections_keepValueAndRatingEach(String text, String line) {
     List<CapacitorSection> sections = CapacitorSections.of(text);
 
     assertThat(String.join(", ", sections.stream().map(CapacitorSection::text).toList()))
-        .isEqualTo(told);
+        .isEqualTo(line);
   }
 
   /** One section, a range, ends missing, ratings that could be anyone's. */

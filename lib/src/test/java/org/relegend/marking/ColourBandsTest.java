@@ -80,9 +80,9 @@ class ColourBandsTest {
     "grey,   0.05 0.01, exercism resistor-color-expert for 0.05; M for 0.01 of 2016",
   })
   void toleranceBand_tellsTheToleranceOfEveryEdition(String band, String percents, String source) {
-    List<Double> told = tolerances("yellow violet black red " + band);
+    List<Double> lines = tolerances("yellow violet black red " + band);
 
-    assertThat(told)
+    assertThat(lines)
         .containsExactlyElementsOf(
             Arrays.stream(percents.split(" ")).map(Double::parseDouble).toList());
   }
@@ -175,15 +175,15 @@ class ColourBandsTest {
     "'black black black black',neither end",
   })
   void bandsThatTellNothing_areRefused(String colours, String reason) {
-    Readings<BandReading> answer = ColourBands.read(BandColour.list(colours));
+    MarkingReadings<BandReading> answer = ColourBands.read(BandColour.list(colours));
 
-    assertThat(answer.outcome()).isEqualTo(Readings.Outcome.MALFORMED);
+    assertThat(answer.outcome()).isEqualTo(MarkingReadings.Outcome.MALFORMED);
     assertThat(answer.reason()).contains(reason);
   }
 
   @Test
   void noBands_areRefused() {
-    assertThat(ColourBands.read(List.of()).outcome()).isEqualTo(Readings.Outcome.MALFORMED);
+    assertThat(ColourBands.read(List.of()).outcome()).isEqualTo(MarkingReadings.Outcome.MALFORMED);
   }
 
   @Test
@@ -202,7 +202,7 @@ class ColourBandsTest {
     double tolerance = series == PreferredSeries.E24 ? 0.05 : 0.01;
     for (int decade = -3; decade <= 5; decade++) {
       for (int member : series.members()) {
-        double ohms = Decimal.value(member, decade);
+        double ohms = DecimalParser.value(member, decade);
         List<BandColour> bands = ColourBands.of(ohms, tolerance);
 
         assertThat(ColourBands.read(bands).readings())

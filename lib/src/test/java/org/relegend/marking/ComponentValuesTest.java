@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.relegend.marking.Readings.Outcome;
+import org.relegend.marking.MarkingReadings.Outcome;
 
 /** Whole texts of parts lists: value, ratings and words together. */
 class ComponentValuesTest {
@@ -66,15 +66,15 @@ class ComponentValuesTest {
         "4.000 MHz              | FREQUENCY   | 4e6     |",
       })
   void partsListText(String text, Quantity expected, double value, String ratings) {
-    Readings<ValueReading> answer = ComponentValues.read(text, expected);
+    MarkingReadings<ValueReading> answer = ComponentValues.read(text, expected);
 
     assertThat(answer.outcome()).as(answer.reason()).isEqualTo(Outcome.READ);
     ValueReading first = answer.first().orElseThrow();
     assertThat(first.amount().quantity()).isEqualTo(expected);
     assertThat(first.amount().value()).isEqualTo(value);
     assertThat(first.why()).isNotBlank();
-    String told = String.join(", ", first.ratings().stream().map(Amount::text).toList());
-    assertThat(told).isEqualTo(ratings == null ? "" : ratings);
+    String line = String.join(", ", first.ratings().stream().map(Amount::text).toList());
+    assertThat(line).isEqualTo(ratings == null ? "" : ratings);
   }
 
   @Test
@@ -142,11 +142,11 @@ class ComponentValuesTest {
         "4k7 10k | RESISTANCE | 4.7 kΩ; 10 kΩ",
       })
   void ambiguousText_givesAllReadings(String text, Quantity expected, String readings) {
-    Readings<ValueReading> answer =
+    MarkingReadings<ValueReading> answer =
         expected == null ? ComponentValues.read(text) : ComponentValues.read(text, expected);
 
-    List<String> told = answer.readings().stream().map(each -> each.amount().text()).toList();
-    assertThat(told.stream().distinct()).containsExactlyInAnyOrder(readings.split("; "));
+    List<String> lines = answer.readings().stream().map(each -> each.amount().text()).toList();
+    assertThat(lines.stream().distinct()).containsExactlyInAnyOrder(readings.split("; "));
   }
 
   @Test
@@ -211,7 +211,7 @@ class ComponentValuesTest {
         "Type 40",
       })
   void description_holdsNoValue(String text) {
-    Readings<ValueReading> answer = ComponentValues.read(text);
+    MarkingReadings<ValueReading> answer = ComponentValues.read(text);
 
     assertThat(answer.outcome()).as(answer.readings().toString()).isEqualTo(Outcome.NO_VALUE);
     assertThat(answer.reason()).isNotBlank();
@@ -237,7 +237,7 @@ class ComponentValuesTest {
         "0.5W 4k7k7",
       })
   void malformedValue_isToldFromADescription(String text) {
-    Readings<ValueReading> answer = ComponentValues.read(text, Quantity.RESISTANCE);
+    MarkingReadings<ValueReading> answer = ComponentValues.read(text, Quantity.RESISTANCE);
 
     assertThat(answer.outcome()).as(answer.toString()).isEqualTo(Outcome.MALFORMED);
     assertThat(answer.reason()).isNotBlank();
@@ -245,7 +245,7 @@ class ComponentValuesTest {
 
   @Test
   void valueOfAnotherQuantity_isToldWithItsReading() {
-    Readings<ValueReading> answer = ComponentValues.read("100n", Quantity.RESISTANCE);
+    MarkingReadings<ValueReading> answer = ComponentValues.read("100n", Quantity.RESISTANCE);
 
     assertThat(answer.outcome()).isEqualTo(Outcome.OTHER_QUANTITY);
     assertThat(answer.first().orElseThrow().amount().value()).isEqualTo(100e-9);
@@ -256,7 +256,7 @@ class ComponentValuesTest {
   void hostileText_isRefusedUnread() {
     String text = "9".repeat(10_000_000);
 
-    Readings<ValueReading> answer = ComponentValues.read(text, Quantity.RESISTANCE);
+    MarkingReadings<ValueReading> answer = ComponentValues.read(text, Quantity.RESISTANCE);
 
     assertThat(answer.outcome()).isEqualTo(Outcome.MALFORMED);
     assertThat(answer.reason()).contains("10000000").contains("200").hasSizeLessThan(200);
@@ -275,7 +275,7 @@ class ComponentValuesTest {
         text.append(alphabet.charAt(random.nextInt(alphabet.length())));
       }
       Quantity quantity = quantities[random.nextInt(quantities.length)];
-      Readings<ValueReading> answer = ComponentValues.read(text.toString(), quantity);
+      MarkingReadings<ValueReading> answer = ComponentValues.read(text.toString(), quantity);
       long fitting =
           answer.readings().stream()
               .filter(reading -> reading.amount().quantity() == quantity)

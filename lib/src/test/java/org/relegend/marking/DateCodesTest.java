@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.relegend.marking.Readings.Outcome;
+import org.relegend.marking.MarkingReadings.Outcome;
 
 /** Date codes against published examples; each row names its source. */
 class DateCodesTest {
@@ -179,7 +179,7 @@ class DateCodesTest {
     "1812-W20, no week",
   })
   void codeThatIsNone_isRefused(String code, String reason) {
-    Readings<DateReading> answer = DateCodes.read(code);
+    MarkingReadings<DateReading> answer = DateCodes.read(code);
 
     assertThat(answer.outcome()).isEqualTo(Outcome.MALFORMED);
     assertThat(answer.reason()).contains(code).contains(reason);
@@ -187,7 +187,7 @@ class DateCodesTest {
 
   @Test
   void yearOutsideTheRange_isRefusedWithTheRange() {
-    Readings<DateReading> answer = DateCodes.read("7829", new YearRange(1985, 1995));
+    MarkingReadings<DateReading> answer = DateCodes.read("7829", new YearRange(1985, 1995));
 
     assertThat(answer.outcome()).isEqualTo(Outcome.MALFORMED);
     assertThat(answer.reason()).contains("1985").contains("1995");

@@ -38,8 +38,8 @@ class MarkLawsTest {
     Random random = new Random(part.name().hashCode());
     for (int i = 0; i < MARKS; i++) {
       String mark = mark(random);
-      Readings<ValueReading> answer = ComponentValues.read(mark, part);
-      boolean read = answer.outcome() == Readings.Outcome.READ;
+      MarkingReadings<ValueReading> answer = ComponentValues.read(mark, part);
+      boolean read = answer.outcome() == MarkingReadings.Outcome.READ;
       for (ValueReading each : answer.readings()) {
         assertThat(each.amount().quantity() == part.quantity())
             .as("%s: %s", mark, each)
@@ -57,8 +57,8 @@ class MarkLawsTest {
     Random random = new Random(~part.name().hashCode());
     for (int i = 0; i < MARKS; i++) {
       String mark = mark(random);
-      Readings<ValueReading> answer = ComponentValues.read(mark, part);
-      if (answer.outcome() == Readings.Outcome.READ) {
+      MarkingReadings<ValueReading> answer = ComponentValues.read(mark, part);
+      if (answer.outcome() == MarkingReadings.Outcome.READ) {
         answer.readings().stream()
             .map(ValueReading::amount)
             .filter(amount -> amount.value() > 0 && amount.value() < 1e9)

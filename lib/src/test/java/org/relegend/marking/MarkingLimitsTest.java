@@ -51,8 +51,8 @@ class MarkingLimitsTest {
   }
 
   private static List<String> texts(String mark, PartClass part) {
-    Readings<ValueReading> answer = ComponentValues.read(mark, part);
-    return answer.outcome() == Readings.Outcome.READ
+    MarkingReadings<ValueReading> answer = ComponentValues.read(mark, part);
+    return answer.outcome() == MarkingReadings.Outcome.READ
         ? answer.readings().stream().map(each -> each.amount().text()).distinct().toList()
         : List.of();
   }
@@ -61,10 +61,11 @@ class MarkingLimitsTest {
   void text_has200Characters_quotesHave40() {
     String longest = "4k7" + " ".repeat(197);
 
-    assertThat(ComponentValues.read(longest).outcome()).isEqualTo(Readings.Outcome.READ);
-    assertThat(ComponentValues.read(longest + " ").outcome()).isEqualTo(Readings.Outcome.MALFORMED);
-    assertThat(Texts.quoted("a".repeat(40))).doesNotContain("…");
-    assertThat(Texts.quoted("a".repeat(41))).contains("…");
+    assertThat(ComponentValues.read(longest).outcome()).isEqualTo(MarkingReadings.Outcome.READ);
+    assertThat(ComponentValues.read(longest + " ").outcome())
+        .isEqualTo(MarkingReadings.Outcome.MALFORMED);
+    assertThat(MarkingText.quoted("a".repeat(40))).doesNotContain("…");
+    assertThat(MarkingText.quoted("a".repeat(41))).contains("…");
   }
 
   @Test
@@ -122,13 +123,13 @@ class MarkingLimitsTest {
 
   @Test
   void bands_are3To6() {
-    assertThat(bands(2)).isEqualTo(Readings.Outcome.MALFORMED);
-    assertThat(bands(3)).isEqualTo(Readings.Outcome.READ);
-    assertThat(bands(6)).isEqualTo(Readings.Outcome.READ);
-    assertThat(bands(7)).isEqualTo(Readings.Outcome.MALFORMED);
+    assertThat(bands(2)).isEqualTo(MarkingReadings.Outcome.MALFORMED);
+    assertThat(bands(3)).isEqualTo(MarkingReadings.Outcome.READ);
+    assertThat(bands(6)).isEqualTo(MarkingReadings.Outcome.READ);
+    assertThat(bands(7)).isEqualTo(MarkingReadings.Outcome.MALFORMED);
   }
 
-  private static Readings.Outcome bands(int count) {
+  private static MarkingReadings.Outcome bands(int count) {
     return ColourBands.read(Collections.nCopies(count, BandColour.RED)).outcome();
   }
 

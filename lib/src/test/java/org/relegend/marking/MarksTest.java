@@ -57,7 +57,7 @@ class MarksTest {
   void mark_saysWhatItsSourceSays(String mark, String context, String expected) {
     Set<String> wanted = Stream.of(expected.split(" \\| ", -1)).collect(sorted());
 
-    assertThat(said(mark, context)).containsExactlyInAnyOrderElementsOf(wanted);
+    assertThat(text(mark, context)).containsExactlyInAnyOrderElementsOf(wanted);
   }
 
   /** 400 rows at least, each once and with its source, a fifth of them nonsense or near misses. */
@@ -73,20 +73,20 @@ class MarksTest {
     assertThat(unread * 5).isGreaterThanOrEqualTo(rows.size());
   }
 
-  private static Set<String> said(String mark, String context) {
+  private static Set<String> text(String mark, String context) {
     if (context.equals("DATE")) {
       return dates(mark);
     }
-    Readings<ValueReading> answer = read(mark, context);
+    MarkingReadings<ValueReading> answer = read(mark, context);
     if (answer.readings().isEmpty()) {
       assertThat(answer.reason()).isNotBlank();
       return Set.of("unread");
     }
-    String before = answer.outcome() == Readings.Outcome.READ ? "" : "other: ";
+    String before = answer.outcome() == MarkingReadings.Outcome.READ ? "" : "other: ";
     return answer.readings().stream().map(each -> before + text(each)).collect(sorted());
   }
 
-  private static Readings<ValueReading> read(String mark, String context) {
+  private static MarkingReadings<ValueReading> read(String mark, String context) {
     Optional<PartClass> part =
         Optional.ofNullable(
             switch (context) {
@@ -128,7 +128,7 @@ class MarksTest {
   }
 
   private static Set<String> dates(String mark) {
-    Readings<DateReading> answer = DateCodes.read(mark, YEARS);
+    MarkingReadings<DateReading> answer = DateCodes.read(mark, YEARS);
     return answer.readings().isEmpty()
         ? Set.of("unread")
         : answer.readings().stream()

@@ -106,13 +106,13 @@ class PublishedValuesTest {
   })
   void capacitorCodeWithToleranceLetter(
       String text, double farads, double below, double above, String source) {
-    Tolerance told = new Tolerance(-below / 100, above / 100, Tolerance.Basis.FRACTION);
+    Tolerance tolerance = new Tolerance(-below / 100, above / 100, Tolerance.Basis.FRACTION);
 
     assertThat(ComponentValues.read(text, Quantity.CAPACITANCE).readings())
         .anySatisfy(
             reading -> {
               assertThat(reading.amount().value()).isEqualTo(farads);
-              assertThat(reading.tolerance()).contains(told);
+              assertThat(reading.tolerance()).contains(tolerance);
             });
   }
 
@@ -125,11 +125,12 @@ class PublishedValuesTest {
     "4p7G, 2,    M IEC 60062",
   })
   void smallCapacitorLetter_tellsPicofarads(String text, double picofarads, String source) {
-    Tolerance told = Tolerance.absolute(Decimal.value(Math.round(picofarads * 100), -14));
+    Tolerance tolerance =
+        Tolerance.absolute(DecimalParser.value(Math.round(picofarads * 100), -14));
 
     assertThat(ComponentValues.read(text, Quantity.CAPACITANCE).readings())
         .allSatisfy(reading -> assertThat(reading.amount().value()).isEqualTo(4.7e-12))
-        .anySatisfy(reading -> assertThat(reading.tolerance()).contains(told));
+        .anySatisfy(reading -> assertThat(reading.tolerance()).contains(tolerance));
   }
 
   @ParameterizedTest(name = "{0} is not {1}: {2}")
@@ -160,11 +161,11 @@ class PublishedValuesTest {
   void letterOutsideTheStandard_isNoTolerance(char letter, String source) {
     assertThat(ToleranceLetter.of(letter)).isEmpty();
     assertThat(ComponentValues.read("104" + letter, Quantity.CAPACITANCE).outcome())
-        .isNotEqualTo(Readings.Outcome.READ);
+        .isNotEqualTo(MarkingReadings.Outcome.READ);
   }
 
   private static ValueReading only(String text, Quantity expected) {
-    Readings<ValueReading> answer = ComponentValues.read(text, expected);
+    MarkingReadings<ValueReading> answer = ComponentValues.read(text, expected);
     assertThat(answer.readings()).as(text + " " + answer.reason()).hasSize(1);
     return answer.only().orElseThrow();
   }

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.relegend.marking.Readings.Outcome;
+import org.relegend.marking.MarkingReadings.Outcome;
 
 /** Readings as typed at the bench; prefixes after ISO 80000-1, spellings common practice. */
 class TypedAmountsTest {
@@ -46,7 +46,7 @@ class TypedAmountsTest {
         "-0           | NUMBER     | 0",
       })
   void typedReading(String text, Quantity quantity, double value) {
-    Readings<Amount> answer = TypedAmounts.read(text);
+    MarkingReadings<Amount> answer = TypedAmounts.read(text);
 
     assertThat(answer.only()).as(answer.toString()).contains(new Amount(quantity, value));
   }
@@ -70,7 +70,7 @@ class TypedAmountsTest {
 
   @Test
   void unitOfAnotherQuantity_isToldWithItsReading() {
-    Readings<Amount> answer = TypedAmounts.read("33 kΩ", Quantity.VOLTAGE);
+    MarkingReadings<Amount> answer = TypedAmounts.read("33 kΩ", Quantity.VOLTAGE);
 
     assertThat(answer.outcome()).isEqualTo(Outcome.OTHER_QUANTITY);
     assertThat(answer.first()).contains(new Amount(Quantity.RESISTANCE, 33_000));
@@ -111,7 +111,7 @@ class TypedAmountsTest {
         "5 V\u0007",
       })
   void textThatIsNoReading_isRefused(String text) {
-    Readings<Amount> answer = TypedAmounts.read(text, Quantity.VOLTAGE);
+    MarkingReadings<Amount> answer = TypedAmounts.read(text, Quantity.VOLTAGE);
 
     assertThat(answer.outcome()).as(answer.toString()).isEqualTo(Outcome.MALFORMED);
     assertThat(answer.reason()).isNotBlank();

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.BoardTurn;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.Net;
@@ -25,7 +26,6 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
-import org.relegend.map.Turn;
 import org.relegend.map.TwinPair;
 import org.relegend.share.Disagreement.Kind;
 
@@ -44,7 +44,7 @@ class DisagreementsTest {
 
   private static List<String> authors(Disagreement one) {
     List<String> authors = new ArrayList<>();
-    one.positions().forEach(p -> p.by().forEach(said -> authors.add(said.author())));
+    one.positions().forEach(p -> p.by().forEach(attestation -> authors.add(attestation.author())));
     return authors;
   }
 
@@ -103,7 +103,7 @@ class DisagreementsTest {
             "photos/s.jpg",
             MAIN,
             Side.COMPONENT,
-            Turn.UNKNOWN,
+            BoardTurn.UNKNOWN,
             "0".repeat(64),
             4000,
             3000);
@@ -118,7 +118,8 @@ class DisagreementsTest {
             MapTables.LINE_UPS,
             map.lineUps()
                 .with(
-                    new PicturePairs(TOP, second, PicturePairs.Found.CLICKED, spots, List.of(ADA))))
+                    new PicturePairs(
+                        TOP, second, PicturePairs.Origin.CLICKED, spots, List.of(ADA))))
         .with(
             MapTables.PLACEMENTS,
             map.placements()
@@ -145,7 +146,8 @@ class DisagreementsTest {
                 .with(new TwinPair(one, Subject.parse("R2"), List.of(ADA)))
                 .with(new TwinPair(one, Subject.parse("R9"), List.of(BEN))));
     assertThat(authors(only(twins, Kind.TWIN))).containsExactly("Ada", "Ben");
-    Discrepancy value = new Discrepancy(one, Discrepancy.Aspect.VALUE, "33k", List.of(BEN), "");
+    DrawingDiscrepancy value =
+        new DrawingDiscrepancy(one, DrawingDiscrepancy.Aspect.VALUE, "33k", List.of(BEN), "");
     Disagreement drawing =
         only(PLAIN.with(MapTables.DISCREPANCIES, PLAIN.discrepancies().with(value)), Kind.DRAWING);
     assertThat(drawing.positions().get(0).says()).isEqualTo("drawing: 33k");
@@ -158,9 +160,13 @@ class DisagreementsTest {
     Placement two = new Placement(TOP, one.subject(), 2, new Point(60, 5), List.of(), List.of(BEN));
     BoardMap map = PLAIN.with(MapTables.PLACEMENTS, PLAIN.placements().with(one).with(two));
     Disagreement found = only(map, Kind.PLACE);
-    assertThat(found.fits(new Trust.Filter(Optional.of("Ben"), Optional.empty(), Optional.empty())))
+    assertThat(
+            found.fits(
+                new TrustReport.Filter(Optional.of("Ben"), Optional.empty(), Optional.empty())))
         .isTrue();
-    assertThat(found.fits(new Trust.Filter(Optional.of("Kim"), Optional.empty(), Optional.empty())))
+    assertThat(
+            found.fits(
+                new TrustReport.Filter(Optional.of("Kim"), Optional.empty(), Optional.empty())))
         .isFalse();
   }
 }

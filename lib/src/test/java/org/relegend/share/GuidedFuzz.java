@@ -53,7 +53,7 @@ public final class GuidedFuzz {
         }
       }
     } finally {
-      Staging.delete(folder);
+      StagedFolder.delete(folder);
     }
   }
 
@@ -68,7 +68,7 @@ public final class GuidedFuzz {
 
   private static boolean isTaken(byte[] bytes, Path file, Path out) throws IOException {
     Files.write(file, bytes);
-    try (Unpack pack = Unpack.open(file)) {
+    try (PackReader pack = PackReader.open(file)) {
       pack.into(out);
       return true;
     } catch (ShareException | StoreException declared) {

@@ -37,11 +37,11 @@ final class Histories {
 
   private Histories() {}
 
-  static Versions of(long seed) {
+  static MapVersions of(long seed) {
     Random random = new Random(seed);
     BoardMap base = BoardMapSamples.generated(seed, 3 + random.nextInt(5), 2);
     base = worked(base, random, "base", 4);
-    return new Versions(
+    return new MapVersions(
         base,
         worked(base, random, "Ada", 1 + random.nextInt(8)),
         worked(base, random, "Ben", 1 + random.nextInt(8)));

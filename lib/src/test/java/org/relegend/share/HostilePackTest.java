@@ -21,12 +21,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
-import org.relegend.map.Turn;
 import org.relegend.scan.PictureSamples;
 import org.relegend.store.Digests;
 import org.relegend.store.StoreException;
@@ -45,7 +45,7 @@ class HostilePackTest {
     Path file = Files.write(inside.resolve("bad.relegend-pack"), bytes);
     assertThatThrownBy(
             () -> {
-              try (Unpack pack = Unpack.open(file)) {
+              try (PackReader pack = PackReader.open(file)) {
                 pack.into(inside.resolve("out"));
               }
             })
@@ -74,7 +74,7 @@ class HostilePackTest {
   @Test
   void anHonestPack_writtenByHand_isTaken() throws Exception {
     Path file = Files.write(temp.resolve("a"), Zips.of(Zips.pack(map(), Map.of())));
-    try (Unpack pack = Unpack.open(file)) {
+    try (PackReader pack = PackReader.open(file)) {
       pack.into(temp.resolve("out"));
       assertThat(pack.map()).isEqualTo(map());
     }
@@ -122,11 +122,11 @@ class HostilePackTest {
     Zips.File zeros = new Zips.File("photos/a", new byte[32 << 20]).deflated();
     refused(Zips.of(with(zeros)), "times its size");
     Zips.File lying = new Zips.File("photos/a", new byte[1 << 20]).deflated();
-    lying.told = 1000;
+    lying.text = 1000;
     List<Zips.File> files = with(lying);
     refused(Zips.of(files), "");
     Zips.File huge = new Zips.File("photos/a", new byte[10]);
-    huge.told = 3L << 30;
+    huge.text = 3L << 30;
     huge.method = 8;
     refused(Zips.of(with(huge)), "MB");
     List<Zips.File> many = with();
@@ -228,7 +228,7 @@ class HostilePackTest {
                         "photos/p.png",
                         BoardMapSamples.MAIN,
                         Side.COMPONENT,
-                        Turn.UNKNOWN,
+                        BoardTurn.UNKNOWN,
                         Digests.sha256(photo),
                         width,
                         height)));
@@ -286,7 +286,7 @@ class HostilePackTest {
         Path file = Files.write(temp.resolve("plain"), pack);
         assertThatCode(
                 () -> {
-                  try (Unpack unpack = Unpack.open(file)) {
+                  try (PackReader unpack = PackReader.open(file)) {
                     unpack.into(temp.resolve("out"));
                   }
                 })

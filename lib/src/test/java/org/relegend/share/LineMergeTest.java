@@ -113,7 +113,7 @@ class LineMergeTest {
       BoardMap theirs = worked(base, 1, "Ben", random);
       Optional<String> merged = Diff3.merged(text(base), text(mine), text(theirs));
       assertThat(merged).as("seed " + seed + " merges").isPresent();
-      Merged ours = Merge.of(base, mine, theirs);
+      MergeResult ours = Merge.of(base, mine, theirs);
       assertThat(ours.clashes()).isEmpty();
       assertThat(merged.get()).as("seed " + seed).isEqualTo(text(ours.map()));
       changed += mine.equals(base) || theirs.equals(base) ? 0 : 1;

@@ -11,7 +11,7 @@ class MapEditsTest {
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 20, 35, 73, 118, 259})
   void fromMineToTheMerged_andBack(long seed) throws Exception {
-    Versions v = Histories.of(seed);
+    MapVersions v = Histories.of(seed);
     BoardMap merged = Merge.of(v.base(), v.mine(), v.theirs()).map();
     assertThat(MapEdits.between("Bring in", v.mine(), merged).applyTo(v.mine())).isEqualTo(merged);
     assertThat(MapEdits.between("Back", merged, v.mine()).applyTo(merged)).isEqualTo(v.mine());

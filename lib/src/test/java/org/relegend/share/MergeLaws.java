@@ -29,10 +29,10 @@ import org.relegend.store.TableCodec;
 final class MergeLaws {
   private MergeLaws() {}
 
-  static void hold(long seed, Versions v) {
+  static void hold(long seed, MapVersions v) {
     String at = "seed " + seed;
-    Merged merged = Merge.of(v.base(), v.mine(), v.theirs());
-    Merged swapped = Merge.of(v.base(), v.theirs(), v.mine());
+    MergeResult merged = Merge.of(v.base(), v.mine(), v.theirs());
+    MergeResult swapped = Merge.of(v.base(), v.theirs(), v.mine());
     changedByOne(at, v.base(), v.mine(), true);
     changedByOne(at, v.base(), v.theirs(), false);
     sameFromBothSides(at, merged, swapped);
@@ -46,7 +46,7 @@ final class MergeLaws {
    * about.
    */
   private static void changedByOne(String at, BoardMap base, BoardMap changed, boolean mine) {
-    Merged merged = mine ? Merge.of(base, changed, base) : Merge.of(base, base, changed);
+    MergeResult merged = mine ? Merge.of(base, changed, base) : Merge.of(base, base, changed);
     Set<String> lost = new HashSet<>();
     for (HazardZone zone : base.zones()) {
       if (!changed.zones().has(zone.id()) && changed.pictures().has(zone.picture())) {
@@ -71,7 +71,7 @@ final class MergeLaws {
         .clashes()
         .forEach(clash -> asked.add(clash.about().replaceFirst("( outline| and what .*)$", "")));
     assertThat(asked).as(at).isEqualTo(lost);
-    Decisions.Side side = mine ? Decisions.Side.MINE : Decisions.Side.THEIRS;
+    ClashDecisions.Side side = mine ? ClashDecisions.Side.MINE : ClashDecisions.Side.THEIRS;
     assertThat(lost.isEmpty() ? merged.map() : decided(merged.map(), side))
         .as(at)
         .isEqualTo(changed);
@@ -102,26 +102,26 @@ final class MergeLaws {
   }
 
   /** The same clashes, and the same map whichever side is then said to be right. */
-  private static void sameFromBothSides(String at, Merged merged, Merged swapped) {
+  private static void sameFromBothSides(String at, MergeResult merged, MergeResult swapped) {
     Set<Set<Clash.Cell>> there = new HashSet<>();
     merged.clashes().forEach(clash -> there.add(Set.copyOf(clash.cells())));
     Set<Set<Clash.Cell>> back = new HashSet<>();
     swapped.clashes().forEach(clash -> back.add(Set.copyOf(clash.swapped().cells())));
     assertThat(back).as(at).isEqualTo(there);
-    for (Decisions.Side side : Decisions.Side.values()) {
-      Decisions.Side other =
-          side == Decisions.Side.MINE ? Decisions.Side.THEIRS : Decisions.Side.MINE;
+    for (ClashDecisions.Side side : ClashDecisions.Side.values()) {
+      ClashDecisions.Side other =
+          side == ClashDecisions.Side.MINE ? ClashDecisions.Side.THEIRS : ClashDecisions.Side.MINE;
       assertThat(decided(swapped.map(), other))
           .as(at + " " + side)
           .isEqualTo(decided(merged.map(), side));
     }
   }
 
-  static BoardMap decided(BoardMap map, Decisions.Side side) {
+  static BoardMap decided(BoardMap map, ClashDecisions.Side side) {
     BoardMap result = map;
     for (Clash clash : map.clashes()) {
       try {
-        result = Decisions.edit(result, clash, side).applyTo(result);
+        result = ClashDecisions.edit(result, clash, side).applyTo(result);
       } catch (EditRefusedException refused) {
         fail("decision refused: " + refused.getMessage());
       }
@@ -134,8 +134,9 @@ final class MergeLaws {
    * field, or the other side changed the same thing, or a clash holds that side's version.
    */
   private static void nothingIsLost(
-      String at, Versions v, Merged merged, BoardMap side, boolean mine) {
-    BoardMap decided = decided(merged.map(), mine ? Decisions.Side.MINE : Decisions.Side.THEIRS);
+      String at, MapVersions v, MergeResult merged, BoardMap side, boolean mine) {
+    BoardMap decided =
+        decided(merged.map(), mine ? ClashDecisions.Side.MINE : ClashDecisions.Side.THEIRS);
     pinsAreWhereThisSideHasThem(at, v.base(), side, decided, inClash(merged));
     for (TableCodec<?, ?> codec : TableCodec.all()) {
       if (!codec.name().equals("nets") && !codec.name().equals("clashes")) {
@@ -254,7 +255,7 @@ final class MergeLaws {
   }
 
   /** Two pins that both sides have on different nets are on different nets, or in a clash. */
-  private static void noNetsAreJoinedSilently(String at, Versions v, Merged merged) {
+  private static void noNetsAreJoinedSilently(String at, MapVersions v, MergeResult merged) {
     Map<PinRef, Set<NetId>> mine = nets(v.mine());
     Map<PinRef, Set<NetId>> theirs = nets(v.theirs());
     Set<String> inClash = inClash(merged);
@@ -279,7 +280,7 @@ final class MergeLaws {
     }
   }
 
-  private static Set<String> inClash(Merged merged) {
+  private static Set<String> inClash(MergeResult merged) {
     Set<String> inClash = new HashSet<>();
     for (Clash clash : merged.clashes()) {
       clash.cells().forEach(cell -> inClash.add(cell.key()));

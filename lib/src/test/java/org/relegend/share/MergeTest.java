@@ -17,6 +17,7 @@ import org.relegend.map.Board;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Clash;
 import org.relegend.map.ConfirmPlacement;
 import org.relegend.map.Designator;
@@ -37,7 +38,6 @@ import org.relegend.map.Point;
 import org.relegend.map.Potential;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
-import org.relegend.map.Turn;
 import org.relegend.map.ZoneId;
 
 class MergeTest {
@@ -68,7 +68,7 @@ class MergeTest {
     return MapTables.PLACEMENTS.put(new Placement(TOP, Subject.of(R1), new Point(x, 5), by));
   }
 
-  private static List<String> abouts(Merged merged) {
+  private static List<String> abouts(MergeResult merged) {
     return merged.clashes().stream().map(clash -> ClashText.about(merged.map(), clash)).toList();
   }
 
@@ -84,7 +84,7 @@ class MergeTest {
     BoardMap mine = after(BASE, value(BASE, "5k6"));
     BoardMap theirs =
         after(BASE, MapTables.PARTS.put(BASE.part(R1).orElseThrow().withNote("runs warm")));
-    Merged merged = Merge.of(BASE, mine, theirs);
+    MergeResult merged = Merge.of(BASE, mine, theirs);
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().part(R1).orElseThrow().value()).isEqualTo("5k6");
     assertThat(merged.map().part(R1).orElseThrow().note()).isEqualTo("runs warm");
@@ -92,7 +92,7 @@ class MergeTest {
 
   @Test
   void changedByBothDifferently_keepsBoth_andMineGoesOn() throws Exception {
-    Merged merged =
+    MergeResult merged =
         Merge.of(BASE, after(BASE, value(BASE, "5k6")), after(BASE, value(BASE, "6k8")));
     assertThat(abouts(merged)).containsExactly("value of R1");
     Clash clash = merged.map().clashes().at(0);
@@ -100,20 +100,21 @@ class MergeTest {
         .containsExactly(new Clash.Cell("parts", "R1", "value", "\"5k6\"", "\"6k8\""));
     assertThat(merged.map().part(R1).orElseThrow().value()).isEqualTo("5k6");
     BoardMap decided =
-        Decisions.edit(merged.map(), clash, Decisions.Side.THEIRS).applyTo(merged.map());
+        ClashDecisions.edit(merged.map(), clash, ClashDecisions.Side.THEIRS).applyTo(merged.map());
     assertThat(decided.part(R1).orElseThrow().value()).isEqualTo("6k8");
     assertThat(decided.clashes()).isEmpty();
   }
 
   @Test
   void aDecision_leavesWhatWasChangedSinceTheMerge() throws Exception {
-    Merged merged =
+    MergeResult merged =
         Merge.of(BASE, after(BASE, value(BASE, "5k6")), after(BASE, value(BASE, "6k8")));
     BoardMap later =
         after(
             merged.map(), MapTables.PARTS.put(merged.map().part(R1).orElseThrow().withNote("hot")));
     BoardMap decided =
-        Decisions.edit(later, later.clashes().at(0), Decisions.Side.THEIRS).applyTo(later);
+        ClashDecisions.edit(later, later.clashes().at(0), ClashDecisions.Side.THEIRS)
+            .applyTo(later);
     assertThat(decided.part(R1).orElseThrow().note()).isEqualTo("hot");
     assertThat(decided.part(R1).orElseThrow().value()).isEqualTo("6k8");
   }
@@ -124,7 +125,7 @@ class MergeTest {
         after(
             BASE,
             MapTables.PARTS.put(BASE.part(R1).orElseThrow().withDesignator(new Designator("R9"))));
-    Merged merged = Merge.of(BASE, mine, after(BASE, place(7, BEN)));
+    MergeResult merged = Merge.of(BASE, mine, after(BASE, place(7, BEN)));
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().parts()).hasSize(2);
     assertThat(merged.map().nameOf(R1)).isEqualTo("R9");
@@ -133,14 +134,14 @@ class MergeTest {
 
   @Test
   void removedByOne_placedByTheOther_isOneClashOfAllThatGoesWithIt() throws Exception {
-    Merged merged =
+    MergeResult merged =
         Merge.of(BASE, after(BASE, MapTables.PARTS.remove(R1)), after(BASE, place(7, BEN)));
     assertThat(merged.clashes()).hasSize(1);
     assertThat(merged.map().parts().has(R1)).isFalse();
     assertThat(merged.map().placements()).isEmpty();
-    BoardMap theirs = MergeLaws.decided(merged.map(), Decisions.Side.THEIRS);
+    BoardMap theirs = MergeLaws.decided(merged.map(), ClashDecisions.Side.THEIRS);
     assertThat(theirs).isEqualTo(after(BASE, place(7, BEN)));
-    assertThat(MergeLaws.decided(merged.map(), Decisions.Side.MINE))
+    assertThat(MergeLaws.decided(merged.map(), ClashDecisions.Side.MINE))
         .isEqualTo(after(BASE, MapTables.PARTS.remove(R1)));
   }
 
@@ -149,7 +150,7 @@ class MergeTest {
     BoardMap base = after(BASE, place(7, ADA));
     Placement.Key key = base.placements().at(0).key();
     Attestation cleo = new Attestation(Evidence.BEEPED, "Cleo", NOON.plusSeconds(30));
-    Merged merged =
+    MergeResult merged =
         Merge.of(
             base,
             after(base, new ConfirmPlacement(key, cleo)),
@@ -162,7 +163,7 @@ class MergeTest {
   void movedByOne_confirmedWhereItWasByTheOther_isAClash() {
     BoardMap base = after(BASE, place(7, ADA));
     BoardMap mine = after(base, new ConfirmPlacement(base.placements().at(0).key(), BEN));
-    Merged merged = Merge.of(base, mine, after(base, place(90, ADA)));
+    MergeResult merged = Merge.of(base, mine, after(base, place(90, ADA)));
     assertThat(abouts(merged)).containsExactly("place of R1 on component");
     assertThat(merged.map().placements()).isEqualTo(mine.placements());
   }
@@ -172,7 +173,7 @@ class MergeTest {
     BoardMap base = with(BASE, twoPin("R3", "resistor", "1k"), twoPin("R4", "resistor", "1k"));
     BoardMap mine = with(base, net("OUT", "R3.1", "R4.1"));
     BoardMap theirs = with(base, net("AUS", "R3.1", "R4.1", "R4.2"));
-    Merged merged = Merge.of(base, mine, theirs);
+    MergeResult merged = Merge.of(base, mine, theirs);
     assertThat(abouts(merged)).containsExactly("name of OUT");
     assertThat(netsOf(merged.map(), "R4.2")).isEqualTo(netsOf(merged.map(), "R3.1")).hasSize(1);
   }
@@ -180,7 +181,7 @@ class MergeTest {
   @Test
   void newNetsOfOneName_withoutACommonPin_stayTwo() {
     BoardMap base = with(BASE, twoPin("R3", "resistor", "1k"), twoPin("R4", "resistor", "1k"));
-    Merged merged =
+    MergeResult merged =
         Merge.of(
             base, with(base, net("OUT", "R3.1", "R3.2")), with(base, net("OUT", "R4.1", "R4.2")));
     assertThat(netsOf(merged.map(), "R3.1")).containsExactly("OUT");
@@ -191,7 +192,7 @@ class MergeTest {
   void twoJoinsThatTogetherJoinWhatBothHoldApart_areAClash() {
     BoardMap mine = after(BASE, new NetEdits.MergeNets(new NetId("VP"), MID));
     BoardMap theirs = after(BASE, new NetEdits.MergeNets(MID, new NetId("0V")));
-    Merged merged = Merge.of(BASE, mine, theirs);
+    MergeResult merged = Merge.of(BASE, mine, theirs);
     assertThat(merged.clashes()).hasSize(1);
     assertThat(netsOf(merged.map(), "R1.1")).isNotEqualTo(netsOf(merged.map(), "R2.2"));
   }
@@ -199,7 +200,7 @@ class MergeTest {
   @Test
   void splitByOne_grownByTheOther_isAClash() {
     BoardMap base = with(BASE, twoPin("R3", "resistor", "1k"));
-    Merged merged =
+    MergeResult merged =
         Merge.of(
             base,
             after(base, new NetEdits.MovePin(PinRef.parse("R2.1"), new NetId("TAP"), ADA)),
@@ -215,7 +216,7 @@ class MergeTest {
     Potential mains = new Potential(Potential.Nature.MAINS, 230);
     BoardMap theirs =
         after(BASE, MapTables.NETS.put(BASE.net(MID).orElseThrow().withPotential(mains)));
-    Merged merged = Merge.of(BASE, mine, theirs);
+    MergeResult merged = Merge.of(BASE, mine, theirs);
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().net(new NetId("VP")).orElseThrow().potential()).isEqualTo(mains);
   }
@@ -233,7 +234,7 @@ class MergeTest {
     BoardMap base = after(BASE, MapTables.ZONES.put(zone));
     BoardMap mine = after(base, place(7, ADA));
     BoardMap theirs = after(base, MapTables.ZONES.remove(zone.id()));
-    for (Merged merged : List.of(Merge.of(base, mine, theirs), Merge.of(base, theirs, mine))) {
+    for (MergeResult merged : List.of(Merge.of(base, mine, theirs), Merge.of(base, theirs, mine))) {
       assertThat(merged.map().zones()).hasSize(1);
       assertThat(merged.clashes()).hasSize(1);
     }
@@ -258,12 +259,13 @@ class MergeTest {
     for (HazardZone less : List.of(zone(HazardZone.Kind.MAINS, 8), zone(HazardZone.Kind.HOT, 12))) {
       BoardMap changed = after(base, MapTables.ZONES.put(less));
       for (BoardMap other : List.of(base, after(base, place(7, ADA)))) {
-        Merged merged = Merge.of(base, other, changed);
+        MergeResult merged = Merge.of(base, other, changed);
         assertThat(merged.clashes()).hasSize(1);
         assertThat(merged.map().zones()).containsExactly(drawn);
         assertThat(Merge.of(base, changed, other).map().zones()).containsExactly(drawn);
         BoardMap decided =
-            Decisions.edit(merged.map(), merged.map().clashes().at(0), Decisions.Side.THEIRS)
+            ClashDecisions.edit(
+                    merged.map(), merged.map().clashes().at(0), ClashDecisions.Side.THEIRS)
                 .applyTo(merged.map());
         assertThat(decided.zones()).containsExactly(less);
       }
@@ -276,7 +278,7 @@ class MergeTest {
     BoardMap without = after(base, MapTables.PICTURES.remove(TOP));
     BoardMap worked = after(base, value(base, "6k8"));
     for (BoardMap other : List.of(base, worked)) {
-      Merged merged = Merge.of(base, other, without);
+      MergeResult merged = Merge.of(base, other, without);
       assertThat(merged.map().zones()).isEqualTo(base.zones());
       assertThat(merged.clashes()).hasSize(1);
       assertThat(merged.clashes().get(0).cells())
@@ -284,13 +286,14 @@ class MergeTest {
           .contains("pictures", "placements", "zones");
       Clash clash = merged.map().clashes().at(0);
       BoardMap decided =
-          Decisions.edit(merged.map(), clash, Decisions.Side.THEIRS).applyTo(merged.map());
+          ClashDecisions.edit(merged.map(), clash, ClashDecisions.Side.THEIRS)
+              .applyTo(merged.map());
       assertThat(decided.pictures()).isEqualTo(without.pictures());
       assertThat(decided.zones()).isEmpty();
-      Merged swapped = Merge.of(base, without, other);
+      MergeResult swapped = Merge.of(base, without, other);
       assertThat(swapped.clashes()).hasSize(1);
       BoardMap back =
-          Decisions.edit(swapped.map(), swapped.clashes().get(0), Decisions.Side.THEIRS)
+          ClashDecisions.edit(swapped.map(), swapped.clashes().get(0), ClashDecisions.Side.THEIRS)
               .applyTo(swapped.map());
       assertThat(back.zones()).isEqualTo(base.zones());
     }
@@ -301,7 +304,7 @@ class MergeTest {
     BoardMap base = after(BASE, MapTables.ZONES.put(zone(HazardZone.Kind.MAINS, 9)));
     HazardZone larger = zone(HazardZone.Kind.MAINS, 12);
     BoardMap mine = after(base, place(7, ADA));
-    Merged merged = Merge.of(base, mine, after(base, MapTables.ZONES.put(larger)));
+    MergeResult merged = Merge.of(base, mine, after(base, MapTables.ZONES.put(larger)));
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().zones()).containsExactly(larger);
   }
@@ -321,7 +324,8 @@ class MergeTest {
         after(BASE, MapTables.ZONES.put(zone)).withInfo(new MapInfo("t", "", "", "A", ""));
     BoardMap without = after(base, MapTables.ZONES.remove(zone.id()));
     BoardMap later = base.withInfo(new MapInfo("t", "", "", "B", ""));
-    for (Merged merged : List.of(Merge.of(base, base, without), Merge.of(base, without, base))) {
+    for (MergeResult merged :
+        List.of(Merge.of(base, base, without), Merge.of(base, without, base))) {
       assertThat(merged.map().zones()).hasSize(1);
       assertThat(merged.clashes()).hasSize(1);
     }
@@ -333,7 +337,7 @@ class MergeTest {
   void twoRevisionsOfTheBoard_areAClash_evenIfOneSideOnlyChangedIt() {
     BoardMap base = BASE.withInfo(new MapInfo("T", "", "", "A", ""));
     BoardMap theirs = after(base, value(base, "6k8")).withInfo(new MapInfo("T", "", "", "B", ""));
-    Merged merged = Merge.of(base, after(base, place(7, ADA)), theirs);
+    MergeResult merged = Merge.of(base, after(base, place(7, ADA)), theirs);
     assertThat(abouts(merged)).containsExactly("issue of the title page");
   }
 
@@ -344,7 +348,7 @@ class MergeTest {
     BoardMap mine = after(base, MapTables.BOARDS.remove(supply));
     BoardMap theirs =
         after(base, MapTables.PARTS.put(twoPin("R7", "resistor", "1k").withBoard(supply)));
-    Merged merged = Merge.of(base, mine, theirs);
+    MergeResult merged = Merge.of(base, mine, theirs);
     assertThat(merged.map().boards().has(supply)).isTrue();
     assertThat(abouts(merged)).containsExactly("whether supply is there");
   }
@@ -358,14 +362,14 @@ class MergeTest {
             "photos/component.jpg",
             MAIN,
             Side.COMPONENT,
-            Turn.UNKNOWN,
+            BoardTurn.UNKNOWN,
             "a".repeat(64),
             1000,
             800);
     BoardMap mine = after(BASE, place(7, ADA));
     BoardMap theirs =
         after(BASE.with(MapTables.PICTURES, BASE.pictures().with(other)), place(300, BEN));
-    Merged merged = Merge.of(mine, theirs);
+    MergeResult merged = Merge.of(mine, theirs);
     assertThat(merged.clashes()).isEmpty();
     assertThat(merged.map().pictures()).hasSize(3);
     assertThat(merged.map().placements()).hasSize(2);
@@ -379,9 +383,9 @@ class MergeTest {
     BoardMap undecided =
         Merge.of(BASE, after(BASE, value(BASE, "5k6")), after(BASE, value(BASE, "6k8"))).map();
     BoardMap decided =
-        Decisions.edit(undecided, undecided.clashes().at(0), Decisions.Side.THEIRS)
+        ClashDecisions.edit(undecided, undecided.clashes().at(0), ClashDecisions.Side.THEIRS)
             .applyTo(undecided);
-    Merged merged = Merge.of(undecided, decided, after(undecided, place(7, BEN)));
+    MergeResult merged = Merge.of(undecided, decided, after(undecided, place(7, BEN)));
     assertThat(merged.map().clashes()).isEmpty();
     assertThat(merged.map().part(R1).orElseThrow().value()).isEqualTo("6k8");
   }
@@ -400,10 +404,10 @@ class MergeTest {
         new Clash("x", 1, List.of(new Clash.Cell("parts", "R1", "value", "\"1k\"", "{bent")));
     Clash unknown = new Clash("y", 1, List.of(new Clash.Cell("films", "R1", "", "1", "2")));
     for (Clash clash : List.of(bent, unknown)) {
-      assertThatThrownBy(() -> Decisions.edit(BASE, clash, Decisions.Side.THEIRS))
+      assertThatThrownBy(() -> ClashDecisions.edit(BASE, clash, ClashDecisions.Side.THEIRS))
           .isInstanceOf(EditRefusedException.class)
           .hasMessageContaining("can't be decided");
-      assertThat(ClashText.version(BASE, clash, Decisions.Side.THEIRS)).isNotEmpty();
+      assertThat(ClashText.version(BASE, clash, ClashDecisions.Side.THEIRS)).isNotEmpty();
     }
   }
 }

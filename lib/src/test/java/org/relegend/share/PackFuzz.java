@@ -16,13 +16,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.EditHistory;
 import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.RandomEdits;
 import org.relegend.map.Side;
-import org.relegend.map.Turn;
 import org.relegend.scan.PictureSamples;
 import org.relegend.store.Digests;
 import org.relegend.store.MapFormat;
@@ -86,7 +86,7 @@ final class PackFuzz {
       throw new AssertionError("seed " + seed + " left " + left);
     }
     if (taken && Files.exists(out)) {
-      Staging.delete(out);
+      StagedFolder.delete(out);
     }
     return taken;
   }
@@ -99,7 +99,7 @@ final class PackFuzz {
         return true;
       }
       Files.write(file, pack(random));
-      try (Unpack unpack = Unpack.open(file)) {
+      try (PackReader unpack = PackReader.open(file)) {
         unpack.into(out);
       }
       return true;
@@ -128,7 +128,7 @@ final class PackFuzz {
                     "photos/p.jpg",
                     BoardMapSamples.MAIN,
                     Side.COMPONENT,
-                    Turn.UNKNOWN,
+                    BoardTurn.UNKNOWN,
                     Digests.sha256(photo),
                     32,
                     24)));
@@ -139,19 +139,19 @@ final class PackFuzz {
     byte[] picture = where == 0 ? damaged(photo, random) : photo;
     BoardMap map = map(random);
     if (where == 0) {
-      Photo told = (Photo) map.picture(new PictureId("p")).orElseThrow();
+      Photo result = (Photo) map.picture(new PictureId("p")).orElseThrow();
       map =
           map.with(
               MapTables.PICTURES,
               map.pictures()
                   .with(
                       new Photo(
-                          told.id(),
+                          result.id(),
                           "",
-                          told.file(),
-                          told.board(),
-                          told.side(),
-                          told.turn(),
+                          result.file(),
+                          result.board(),
+                          result.side(),
+                          result.turn(),
                           Digests.sha256(picture),
                           32,
                           24)));
@@ -169,7 +169,7 @@ final class PackFuzz {
       files.set(0, new Zips.File("manifest.json", damaged(files.get(0).content, random)));
     } else if (where == 3) {
       Zips.File bent = files.get(random.nextInt(files.size()));
-      bent.told = random.nextInt();
+      bent.text = random.nextInt();
       bent.attributes = random.nextInt();
     }
     if (random.nextBoolean()) {
@@ -222,6 +222,6 @@ final class PackFuzz {
         outcome.slowestMillis(),
         (System.nanoTime() - start) / 1_000_000_000,
         Runtime.getRuntime().totalMemory() >> 20);
-    Staging.delete(folder);
+    StagedFolder.delete(folder);
   }
 }

@@ -24,7 +24,7 @@ class PageSizesTest {
     BoardMap mine = withPage(841.89);
     BoardMap theirs = withPage((double) 841.89f);
     assertThat(theirs).isNotEqualTo(mine);
-    assertThat(Merge.of(mine, theirs)).isEqualTo(new Merged(mine, java.util.List.of()));
+    assertThat(Merge.of(mine, theirs)).isEqualTo(new MergeResult(mine, java.util.List.of()));
     assertThat(Merge.of(BoardMapSamples.divider(), mine, theirs).clashes()).isEmpty();
     assertThat(Merge.of(theirs, mine, mine).map()).isEqualTo(mine);
   }

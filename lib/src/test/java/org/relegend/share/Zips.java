@@ -24,7 +24,7 @@ final class Zips {
     String localName;
     int method;
     int attributes;
-    long told;
+    long text;
     int flags = 0x800;
     byte[] raw;
 
@@ -33,7 +33,7 @@ final class Zips {
       this.localName = name;
       this.content = content;
       this.raw = content;
-      this.told = content.length;
+      this.text = content.length;
     }
 
     File deflated() {
@@ -76,7 +76,7 @@ final class Zips {
               .putInt(0x00410000)
               .putInt((int) sum.getValue())
               .putInt(file.raw.length)
-              .putInt((int) file.told)
+              .putInt((int) file.text)
               .putShort((short) local.length)
               .putShort((short) 0)
               .array());
@@ -93,7 +93,7 @@ final class Zips {
               .putInt(0x00410000)
               .putInt((int) sum.getValue())
               .putInt(file.raw.length)
-              .putInt((int) file.told)
+              .putInt((int) file.text)
               .putShort((short) name.length)
               .putShort((short) 0)
               .putShort((short) 0)

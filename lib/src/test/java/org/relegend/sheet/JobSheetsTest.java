@@ -22,14 +22,14 @@ import org.relegend.bench.Condition;
 import org.relegend.bench.EntryId;
 import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Instrument;
-import org.relegend.bench.Intake;
+import org.relegend.bench.IntakeRecord;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
 import org.relegend.bench.MapLink;
+import org.relegend.bench.MeasurementSetup;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.NetId;
@@ -72,7 +72,7 @@ class JobSheetsTest {
         Job.empty("job-1", new MapLink(map.id(), "0".repeat(64), map.info().title(), "../map"));
     return empty
         .withIntake(
-            new Intake(
+            new IntakeRecord(
                 "A is faint and badly distorted",
                 "M. Tester",
                 "40-0117",
@@ -84,9 +84,9 @@ class JobSheetsTest {
             JobTable.CONDITIONS,
             Table.of(
                 List.of(
-                    condition("C102", State.REPLACED, "10u 50V", ""),
-                    condition("U101", State.RESOLDERED, "", "7829"),
-                    condition("U102", State.REPLACED, "", "9114"))))
+                    condition("C102", PartState.REPLACED, "10u 50V", ""),
+                    condition("U101", PartState.RESOLDERED, "", "7829"),
+                    condition("U102", PartState.REPLACED, "", "9114"))))
         .with(JobTable.READINGS, Table.of(readings))
         .with(
             JobTable.HYPOTHESES,
@@ -113,12 +113,12 @@ class JobSheetsTest {
             new EntryId(readings.size() + 1),
             Subject.parse("net:" + net),
             new Amount(Quantity.VOLTAGE, volts),
-            Setting.with(Instrument.DIGITAL_METER).with(Setting.Power.ON),
+            MeasurementSetup.with(Instrument.DIGITAL_METER).with(MeasurementSetup.Power.ON),
             "K",
             at));
   }
 
-  private static Condition condition(String part, State state, String fitted, String dateCode) {
+  private static Condition condition(String part, PartState state, String fitted, String dateCode) {
     return new Condition(
         new PartId(part), EnumSet.of(state), fitted, dateCode, "", List.of(), "K", NOON);
   }
@@ -142,11 +142,11 @@ class JobSheetsTest {
     return new LogEntry(new EntryId(number), kind, about, text, "K", at);
   }
 
-  private static Printed print(JobSheets.Copy copy) throws StoreException {
+  private static FinishedSheets print(JobSheets.Copy copy) throws StoreException {
     MapFolder folder = MapFolder.openReadOnly(Sheets.DEMO);
     return new JobSheets(
             job(folder.map()), Circuit.of(folder.map()), folder::fileOf, ZoneOffset.UTC)
-        .print(copy, Paper.A4, NOON);
+        .print(copy, PaperSize.A4, NOON);
   }
 
   @BeforeAll
@@ -154,7 +154,7 @@ class JobSheetsTest {
     try (Sheets sheets = new Sheets(print(JobSheets.Copy.CUSTOMER).pdf())) {
       customer = sheets.text();
     }
-    Printed all = print(JobSheets.Copy.SHOP);
+    FinishedSheets all = print(JobSheets.Copy.SHOP);
     pages = all.pages();
     try (Sheets sheets = new Sheets(all.pdf())) {
       shop = sheets.text();
@@ -206,9 +206,9 @@ class JobSheetsTest {
             .with(JobTable.READINGS, Table.of(asItCame))
             .with(JobTable.CONDITIONS, Table.empty())
             .with(JobTable.HYPOTHESES, Table.empty());
-    Printed printed =
+    FinishedSheets printed =
         new JobSheets(open, Circuit.of(folder.map()), folder::fileOf, ZoneOffset.UTC)
-            .print(JobSheets.Copy.SHOP, Paper.A4, NOON);
+            .print(JobSheets.Copy.SHOP, PaperSize.A4, NOON);
     try (Sheets sheets = new Sheets(printed.pdf())) {
       assertThat(sheets.text()).contains("Suspects, by a simple model Part Share Reasons C102 ");
     }
@@ -254,7 +254,7 @@ class JobSheetsTest {
               Circuit.of(map),
               picture -> Sheets.DEMO.resolve(picture.file()),
               ZoneOffset.UTC);
-      try (Sheets read = new Sheets(sheets.print(copy, Paper.LETTER, NOON).pdf())) {
+      try (Sheets read = new Sheets(sheets.print(copy, PaperSize.LETTER, NOON).pdf())) {
         assertThat(read.text()).contains("job none");
       }
     }

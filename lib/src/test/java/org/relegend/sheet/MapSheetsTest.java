@@ -22,12 +22,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.relegend.bench.rule.Twins;
+import org.relegend.bench.rule.TwinIndex;
 import org.relegend.circuit.Circuit;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.VoltageLimits;
 import org.relegend.lineup.LinedUpMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
@@ -61,22 +61,22 @@ class MapSheetsTest {
 
   @BeforeAll
   static void printTheDemo() throws StoreException {
-    demo = demo(Paper.A4, NODES);
-    letter = demo(Paper.LETTER, RAW);
+    demo = demo(PaperSize.A4, NODES);
+    letter = demo(PaperSize.LETTER, RAW);
   }
 
-  private static byte[] demo(Paper paper, List<NetId> nodes) throws StoreException {
+  private static byte[] demo(PaperSize paper, List<NetId> nodes) throws StoreException {
     MapFolder folder = MapFolder.openReadOnly(Sheets.DEMO);
-    Printed printed =
+    FinishedSheets printed =
         new MapSheets(Circuit.of(folder.map()), folder::fileOf)
             .print(paper, nodes, NOON, Progress.UNWATCHED);
     assertThat(printed.troubles()).isEmpty();
     return printed.pdf();
   }
 
-  private static Printed of(BoardMap map) {
+  private static FinishedSheets of(BoardMap map) {
     return new MapSheets(Circuit.of(map), picture -> Path.of("/nowhere", picture.file()))
-        .print(Paper.A4, MapSheets.allNodes(map), NOON, Progress.UNWATCHED);
+        .print(PaperSize.A4, MapSheets.allNodes(map), NOON, Progress.UNWATCHED);
   }
 
   /** A zone drawn on one photo alone is printed on the other as soon as the two are lined up. */
@@ -143,18 +143,19 @@ class MapSheetsTest {
 
   private static Set<HazardZone.Kind> dangers(BoardMap map, String net) {
     Circuit circuit = Circuit.of(map);
-    Hazards hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
-    return NodeFacts.of(circuit, hazards, Twins.of(circuit), new NetId(net)).dangers();
+    Hazards hazards = Hazards.of(circuit, VoltageLimits.INSTRUMENTS);
+    return NodeFacts.of(circuit, hazards, TwinIndex.of(circuit), new NetId(net)).dangers();
   }
 
   /** ISO 216: A4 is 210 x 297 mm; ANSI Y14.1: Letter is 8.5 x 11 inches. */
   @ParameterizedTest
-  @EnumSource(Paper.class)
-  void everyPage_hasThePapersSize_andNothingInTheMargins(Paper paper) throws Exception {
-    double width = paper == Paper.A4 ? 210 / 25.4 * 72 : 8.5 * 72;
-    double height = paper == Paper.A4 ? 297 / 25.4 * 72 : 11 * 72;
-    try (Sheets sheets = new Sheets(paper == Paper.A4 ? demo : letter)) {
-      assertThat(sheets.count()).isGreaterThan(paper == Paper.A4 ? 3 : 2); // Letter has one node
+  @EnumSource(PaperSize.class)
+  void everyPage_hasThePapersSize_andNothingInTheMargins(PaperSize paper) throws Exception {
+    double width = paper == PaperSize.A4 ? 210 / 25.4 * 72 : 8.5 * 72;
+    double height = paper == PaperSize.A4 ? 297 / 25.4 * 72 : 11 * 72;
+    try (Sheets sheets = new Sheets(paper == PaperSize.A4 ? demo : letter)) {
+      assertThat(sheets.count())
+          .isGreaterThan(paper == PaperSize.A4 ? 3 : 2); // Letter has one node
       for (int page = 1; page <= sheets.count(); page++) {
         PDPage printed = sheets.document().getPage(page - 1);
         assertThat((double) printed.getMediaBox().getWidth()).isBetween(width - .1, width + .1);
@@ -254,12 +255,14 @@ class MapSheetsTest {
 
   @Test
   void theSameCall_givesTheSameBytes_andAnotherDateOthers() throws StoreException {
-    assertThat(demo(Paper.LETTER, RAW)).isEqualTo(letter);
+    assertThat(demo(PaperSize.LETTER, RAW)).isEqualTo(letter);
     BoardMap map = BoardMapSamples.divider();
     MapSheets sheets = new MapSheets(Circuit.of(map), picture -> Path.of("/nowhere"));
-    byte[] today = sheets.print(Paper.A4, List.of(), NOON, Progress.UNWATCHED).pdf();
+    byte[] today = sheets.print(PaperSize.A4, List.of(), NOON, Progress.UNWATCHED).pdf();
     byte[] later =
-        sheets.print(Paper.A4, List.of(), NOON.plus(Duration.ofDays(1)), Progress.UNWATCHED).pdf();
+        sheets
+            .print(PaperSize.A4, List.of(), NOON.plus(Duration.ofDays(1)), Progress.UNWATCHED)
+            .pdf();
     assertThat(later).isNotEqualTo(today);
   }
 
@@ -318,7 +321,7 @@ class MapSheetsTest {
   @Test
   void picturesThatAreGone_areTold_andTheRestIsPrinted() throws IOException {
     BoardMap map = BoardMapSamples.random(7);
-    Printed printed = of(map);
+    FinishedSheets printed = of(map);
     assertThat(printed.troubles()).isNotEmpty();
     assertThat(printed.troubles().get(0)).contains("/nowhere").doesNotContain("\n");
     try (Sheets sheets = new Sheets(printed.pdf())) {
@@ -332,11 +335,11 @@ class MapSheetsTest {
     BoardMap map = BoardMapSamples.divider();
     MapSheets sheets = new MapSheets(Circuit.of(map), picture -> Path.of("/nowhere"));
     assertThatThrownBy(
-            () -> sheets.print(Paper.A4, List.of(new NetId("X")), NOON, Progress.UNWATCHED))
+            () -> sheets.print(PaperSize.A4, List.of(new NetId("X")), NOON, Progress.UNWATCHED))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("X");
     assertThatThrownBy(
-            () -> sheets.print(Paper.A4, MapSheets.allNodes(map), NOON, fraction -> false))
+            () -> sheets.print(PaperSize.A4, MapSheets.allNodes(map), NOON, fraction -> false))
         .isInstanceOf(CancellationException.class);
   }
 

@@ -182,7 +182,7 @@ class OperatingPointTest {
     Map<String, Double> known = Map.of("0", 0.0, "V", 12.0);
     List<Double> values = List.of(10e3, 3.3e3, 2.2e3, 1e3);
     BipolarTransistor npn = new BipolarTransistor(1, 1e-14, 200, 4, 80, 0, 0);
-    double told =
+    double result =
         OperatingPoint.of(stage(values, sigma, npn, known)).spread().getOrDefault("C", 0.0);
     Random random = new Random(7);
     double sum = 0;
@@ -196,8 +196,8 @@ class OperatingPointTest {
       squares += v * v;
     }
     double mean = sum / count;
-    assertThat(told).isCloseTo(Math.sqrt(squares / count - mean * mean), within(0.15 * told));
-    assertThat(told).isGreaterThan(0.05);
+    assertThat(result).isCloseTo(Math.sqrt(squares / count - mean * mean), within(0.15 * result));
+    assertThat(result).isGreaterThan(0.05);
   }
 
   private static Netlist stage(

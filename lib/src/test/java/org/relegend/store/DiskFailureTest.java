@@ -116,8 +116,9 @@ class DiskFailureTest {
     Path full = Path.of("/dev/full");
     assumeTrue(Files.exists(full), "only Linux has a device that is always full");
     IOException trouble =
-        catchThrowableOfType(IOException.class, () -> Disk.REAL.write(full, new byte[100]));
-    assertThat(DiskTroubles.writing(trouble, full).kind()).isEqualTo(Kind.DISK_FULL);
+        catchThrowableOfType(
+            IOException.class, () -> DiskOperations.REAL.write(full, new byte[100]));
+    assertThat(DiskErrors.writing(trouble, full).kind()).isEqualTo(Kind.DISK_FULL);
   }
 
   @Test

@@ -7,7 +7,7 @@ import java.util.List;
 import org.relegend.map.BoardMap;
 import org.relegend.map.ChangeInfo;
 import org.relegend.map.ConfirmPlacement;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.MapInfo;
@@ -33,7 +33,7 @@ final class EditSamples {
     Placement placement = map.placements().at(0);
     Mating mating = new Mating(new PartId("J1"), new PartId("J2"));
     List<Net.Member> members = List.of(new Net.Member(pin, FullMap.both()));
-    Discrepancy discrepancy = map.discrepancies().at(0);
+    DrawingDiscrepancy discrepancy = map.discrepancies().at(0);
     TwinPair twin = map.twins().at(0);
     Edit group =
         new EditGroup(

@@ -9,7 +9,7 @@ import java.util.Arrays;
 import java.util.function.Function;
 
 /** A disk on which one step of writing fails, half done, as on a full disk. */
-final class FailingDisk implements Disk {
+final class FailingDisk implements DiskOperations {
   static final Function<Path, IOException> FULL =
       path -> new FileSystemException(path.toString(), null, "No space left on device");
   static final Function<Path, IOException> NO_RIGHTS =

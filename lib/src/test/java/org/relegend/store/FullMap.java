@@ -14,11 +14,12 @@ import org.relegend.map.Board;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Channel;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.Clash;
 import org.relegend.map.Designator;
-import org.relegend.map.Deviation;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
@@ -40,7 +41,6 @@ import org.relegend.map.Section;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
-import org.relegend.map.Turn;
 import org.relegend.map.TwinPair;
 import org.relegend.map.ZoneId;
 
@@ -73,7 +73,7 @@ final class FullMap {
                         "photos/solder side.jpg",
                         MAIN,
                         Side.SOLDER,
-                        Turn.SIDE_EDGE,
+                        BoardTurn.SIDE_EDGE,
                         "ab".repeat(32),
                         4000,
                         3000)))
@@ -104,10 +104,14 @@ final class FullMap {
             MapTables.DISCREPANCIES,
             Table.of(
                 List.of(
-                    new Discrepancy(
-                        Subject.parse("R1.1"), Discrepancy.Aspect.NET, "", both(), "not drawn"),
-                    new Discrepancy(
-                        Subject.parse("R1"), Discrepancy.Aspect.VALUE, "4k7", both(), ""))))
+                    new DrawingDiscrepancy(
+                        Subject.parse("R1.1"),
+                        DrawingDiscrepancy.Aspect.NET,
+                        "",
+                        both(),
+                        "not drawn"),
+                    new DrawingDiscrepancy(
+                        Subject.parse("R1"), DrawingDiscrepancy.Aspect.VALUE, "4k7", both(), ""))))
         .with(
             MapTables.ZONES,
             Table.of(
@@ -124,24 +128,24 @@ final class FullMap {
             MapTables.DEVIATIONS,
             Table.of(
                 List.of(
-                    new Deviation(
+                    new ChannelDeviation(
                         List.of(Subject.parse("R2.1"), Subject.parse("R1.1")),
-                        Deviation.Aspect.CONNECTION,
-                        Deviation.Cause.REPAIR,
+                        ChannelDeviation.Aspect.CONNECTION,
+                        ChannelDeviation.Cause.REPAIR,
                         both(),
                         "wire added"),
-                    new Deviation(
+                    new ChannelDeviation(
                         List.of(Subject.parse("R2")),
-                        Deviation.Aspect.MISSING,
-                        Deviation.Cause.DESIGN,
+                        ChannelDeviation.Aspect.MISSING,
+                        ChannelDeviation.Cause.DESIGN,
                         both(),
                         ""))))
         .with(
             MapTables.LINE_UPS,
             Table.of(
                 List.of(
-                    pairs("solder", PicturePairs.Found.CLICKED),
-                    pairs("closer", PicturePairs.Found.AUTOMATIC))))
+                    pairs("solder", PicturePairs.Origin.CLICKED),
+                    pairs("closer", PicturePairs.Origin.AUTOMATIC))))
         .with(
             MapTables.CLASHES,
             Table.of(
@@ -158,7 +162,7 @@ final class FullMap {
                             new Clash.Cell("info", "", "note", "\"a\\nb\"", ""))))));
   }
 
-  private static PicturePairs pairs(String with, PicturePairs.Found found) {
+  private static PicturePairs pairs(String with, PicturePairs.Origin found) {
     return new PicturePairs(
         TOP,
         new PictureId(with),

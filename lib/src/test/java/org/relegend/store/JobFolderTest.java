@@ -149,9 +149,9 @@ class JobFolderTest {
   void save_whenAStepFails_leavesTheOldJobOrTheNew(int step) throws Exception {
     JobFolder.create(temp, JobSamples.blank()).close();
     try (JobFolder folder = JobFolder.open(temp, new FailingDisk(step, FailingDisk.FULL))) {
-      StoreException told =
+      StoreException failure =
           catchThrowableOfType(StoreException.class, () -> folder.save(JobSamples.full()));
-      assertThat(told.kind()).isEqualTo(step < 5 ? Kind.DISK_FULL : Kind.FAILED);
+      assertThat(failure.kind()).isEqualTo(step < 5 ? Kind.DISK_FULL : Kind.FAILED);
       assertThat(folder.job()).isEqualTo(JobSamples.blank());
       folder.save(JobSamples.full()); // there is room again
     }

@@ -152,7 +152,7 @@ class JournalTest {
   }
 
   /** Keeps a copy of the journal as it was when the map file had just been replaced. */
-  private record KeepingDisk(Path journal) implements Disk {
+  private record KeepingDisk(Path journal) implements DiskOperations {
     Path kept() {
       return journal.resolveSibling("journal-at-move");
     }
@@ -301,7 +301,7 @@ class JournalTest {
   }
 
   private MapFolder open() throws StoreException {
-    return MapFolder.open(folder, Disk.REAL, CLOCK);
+    return MapFolder.open(folder, DiskOperations.REAL, CLOCK);
   }
 
   private BoardMap recovered() throws StoreException {

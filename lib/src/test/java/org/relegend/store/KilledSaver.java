@@ -16,10 +16,10 @@ final class KilledSaver {
     BoardMap[] versions = {read(args[1]), read(args[2])};
     try (MapFolder folder = MapFolder.open(Path.of(args[0]))) {
       int next = folder.map().equals(versions[0]) ? 1 : 0;
-      for (boolean told = false; ; told = true) {
+      for (boolean stated = false; ; stated = true) {
         folder.save(versions[next]);
         next = 1 - next;
-        if (!told) {
+        if (!stated) {
           System.out.write('s');
           System.out.flush();
         }

@@ -12,6 +12,7 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.EditHistory;
 import org.relegend.map.EditRefusedException;
+import org.relegend.map.IdRenames;
 import org.relegend.map.Keyed;
 import org.relegend.map.MapInfo;
 import org.relegend.map.MapTable;
@@ -19,7 +20,6 @@ import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.RandomEdits;
-import org.relegend.map.Renames;
 import org.relegend.map.Table;
 
 /** The list of the map's tables: no table may be forgotten in a file, a journal or a merge. */
@@ -106,7 +106,7 @@ class MapTablesTest {
     for (V entry : codec.table().of(map)) {
       assertThat(codec.entry(codec.json(entry))).isEqualTo(entry);
       assertThat(codec.key(codec.keyText(entry.key()))).isEqualTo(entry.key());
-      assertThat(codec.table().renamed(entry, new Renames())).isEqualTo(entry);
+      assertThat(codec.table().renamed(entry, new IdRenames())).isEqualTo(entry);
       assertThat(codec.table().references(entry)).doesNotContainNull();
       assertThat(codec.table().references(entry)).containsAll(codec.table().goesWith(entry));
     }

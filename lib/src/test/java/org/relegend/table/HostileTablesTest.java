@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Files that are no tables, and names that mislead: one clear message each. */
 class HostileTablesTest {
   private static void assertRefused(byte[] parts, String message) {
-    Map<TableSort, Source> sources = Map.of(TableSort.PARTS, new Source("parts.csv", parts));
+    Map<TableSort, TableSource> sources =
+        Map.of(TableSort.PARTS, new TableSource("parts.csv", parts));
     assertThatThrownBy(() -> TableImport.plan(blank(), sources, Tables.by("ann", Tables.MONDAY)))
         .isInstanceOfSatisfying(
             TableException.class, refused -> assertThat(refused.count()).isEqualTo(1))
@@ -97,10 +98,10 @@ class HostileTablesTest {
   @Test
   void file_largerThanAnyTableOrMissing_isRefused(@TempDir Path folder) throws IOException {
     Path large = folder.resolve("large.csv");
-    Files.write(large, new byte[Source.MAX_BYTES + 1]);
-    assertThatThrownBy(() -> Source.of(large)).hasMessageContaining("larger than the 16 MiB");
-    assertThatThrownBy(() -> Source.of(folder.resolve("none.csv")))
+    Files.write(large, new byte[TableSource.MAX_BYTES + 1]);
+    assertThatThrownBy(() -> TableSource.of(large)).hasMessageContaining("larger than the 16 MiB");
+    assertThatThrownBy(() -> TableSource.of(folder.resolve("none.csv")))
         .hasMessageContaining("there is no such file");
-    assertThatThrownBy(() -> Source.of(folder)).hasMessageContaining("can't be read");
+    assertThatThrownBy(() -> TableSource.of(folder)).hasMessageContaining("can't be read");
   }
 }

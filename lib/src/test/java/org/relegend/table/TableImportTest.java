@@ -116,7 +116,7 @@ class TableImportTest {
     if (separator.equals(",")) {
       placements = placements.replace("812,5", "812.5");
     }
-    Map<TableSort, Source> exported =
+    Map<TableSort, TableSource> exported =
         Map.of(
             TableSort.PARTS, exported("parts.csv", parts, separator, charset, mark),
             TableSort.PLACEMENTS, exported("p.csv", placements, separator, charset, mark));
@@ -125,10 +125,10 @@ class TableImportTest {
     assertThat(map).isEqualTo(plain.into(blank()));
   }
 
-  private static Source exported(
+  private static TableSource exported(
       String name, String text, String separator, String charset, boolean mark) {
     String marked = (mark ? "\ufeff" : "") + text.replace("|", separator);
-    return new Source(name, marked.getBytes(Charset.forName(charset)));
+    return new TableSource(name, marked.getBytes(Charset.forName(charset)));
   }
 
   @Test
@@ -329,12 +329,12 @@ class TableImportTest {
       pins.append('N').append(i / 2).append(",R").append(i).append(",1\n");
       pins.append('N').append(i / 3 + 5_000).append(",R").append(i).append(",2\n");
     }
-    Map<TableSort, Source> sources =
+    Map<TableSort, TableSource> sources =
         Map.of(
             TableSort.PARTS,
-            new Source("parts.csv", parts.toString().getBytes(StandardCharsets.UTF_8)),
+            new TableSource("parts.csv", parts.toString().getBytes(StandardCharsets.UTF_8)),
             TableSort.PINS,
-            new Source("pins.csv", pins.toString().getBytes(StandardCharsets.UTF_8)));
+            new TableSource("pins.csv", pins.toString().getBytes(StandardCharsets.UTF_8)));
     ImportPlan plan = TableImport.plan(blank(), sources, by("ann", Tables.MONDAY));
     BoardMap map = plan.edit().applyTo(blank());
     assertThat(plan.summary().pinsJoined()).isEqualTo(20_000);

@@ -14,10 +14,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class TableTextTest {
   private static final Charset WINDOWS = Charset.forName("windows-1252");
-  private static final Columns COLUMNS = new Columns(List.of("name"), List.of("value", "x"));
+  private static final TableColumns COLUMNS =
+      new TableColumns(List.of("name"), List.of("value", "x"));
 
   private static TableText read(byte[] bytes) throws TableException {
-    return TableText.read(new Source("t.csv", bytes), COLUMNS);
+    return TableText.read(new TableSource("t.csv", bytes), COLUMNS);
   }
 
   private static TableText read(String text) throws TableException {
@@ -32,7 +33,7 @@ class TableTextTest {
     assertThat(table.rows())
         .extracting(row -> row.text("value"))
         .containsExactly("a,b", "two\nlines", "1/4\" jack");
-    assertThat(table.rows()).extracting(Row::line).containsExactly(2, 3, 5);
+    assertThat(table.rows()).extracting(TableRow::line).containsExactly(2, 3, 5);
   }
 
   /** RFC 4180 section 2, rule 2: the last record may or may not have an ending line break. */
@@ -60,7 +61,7 @@ class TableTextTest {
   @Test
   void read_rowsOfSeparatorsOnly_areSkippedAndCounted() throws TableException {
     TableText table = read(",,\n\nname,value,x\n,,\nR1,4k7,\n , \u00a0,\nR2,,1\n,,\n");
-    assertThat(table.rows()).extracting(Row::line).containsExactly(5, 7);
+    assertThat(table.rows()).extracting(TableRow::line).containsExactly(5, 7);
   }
 
   @Test
@@ -125,7 +126,7 @@ class TableTextTest {
       })
   void number_decimalPointOrComma_byTheSeparator(String text, double expected)
       throws TableException {
-    Problems problems = new Problems();
+    TableProblems problems = new TableProblems();
     assertThat(read(text.replace('/', '\n')).rows().get(0).number("x", problems))
         .isEqualTo(OptionalDouble.of(expected));
     assertThat(problems.count()).isZero();
@@ -144,14 +145,14 @@ class TableTextTest {
         "name,x\nR1,\u0661"
       })
   void number_withTwoReadingsOrNone_isAProblemNamingTheCell(String text) throws TableException {
-    Problems problems = new Problems();
+    TableProblems problems = new TableProblems();
     assertThat(read(text).rows().get(0).number("x", problems)).isEmpty();
     assertThatThrownBy(problems::throwIfAny).hasMessageStartingWith("t.csv, line 2, column x: ");
   }
 
   @Test
   void number_beyondAllNumbers_isAProblem() throws TableException {
-    Problems problems = new Problems();
+    TableProblems problems = new TableProblems();
     assertThat(read("name,x\nR1," + "9".repeat(400)).rows().get(0).number("x", problems)).isEmpty();
     assertThatThrownBy(problems::throwIfAny).message().hasSizeLessThan(300);
   }
@@ -162,7 +163,7 @@ class TableTextTest {
         .isInstanceOfSatisfying(
             TableException.class,
             e -> {
-              assertThat(e.problems()).hasSize(Problems.LIMIT);
+              assertThat(e.problems()).hasSize(TableProblems.LIMIT);
               assertThat(e.count()).isEqualTo(50);
             })
         .hasMessageContaining("line 2: has 1 cell where the header has 2")

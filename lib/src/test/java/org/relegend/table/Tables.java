@@ -14,7 +14,7 @@ final class Tables {
   static final Instant MONDAY = Instant.parse("2026-03-02T09:00:00Z");
   static final Instant TUESDAY = Instant.parse("2026-03-03T09:00:00Z");
 
-  private final Map<TableSort, Source> sources = new EnumMap<>(TableSort.class);
+  private final Map<TableSort, TableSource> sources = new EnumMap<>(TableSort.class);
 
   static Tables none() {
     return new Tables();
@@ -69,13 +69,13 @@ final class Tables {
     return new ImportOptions("ann", MONDAY, true);
   }
 
-  static Source text(String name, String text) {
-    return new Source(name, text.getBytes(StandardCharsets.UTF_8));
+  static TableSource text(String name, String text) {
+    return new TableSource(name, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  static Source resource(String name) {
+  static TableSource resource(String name) {
     try (InputStream in = Tables.class.getResourceAsStream(name)) {
-      return new Source(name, in.readAllBytes());
+      return new TableSource(name, in.readAllBytes());
     } catch (IOException unreadable) {
       throw new IllegalStateException(name, unreadable);
     }

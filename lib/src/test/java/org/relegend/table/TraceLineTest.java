@@ -27,13 +27,13 @@ import org.relegend.map.Pin;
 import org.relegend.map.PinRef;
 
 class TraceLineTest {
-  private static Trace trace(String line, BoardMap map) throws TraceException {
+  private static TraceResult trace(String line, BoardMap map) throws TraceException {
     return TraceLine.read(line, new MapIndex(map), Kinds.standard(), says(Evidence.SEEN));
   }
 
   private static BoardMap traced(String line, BoardMap map)
       throws TraceException, EditRefusedException {
-    Trace trace = trace(line, map);
+    TraceResult trace = trace(line, map);
     assertThat(trace.clashes()).isEmpty();
     return trace.edit().applyTo(map);
   }
@@ -103,7 +103,7 @@ class TraceLineTest {
   void pinOnAnotherNet_isLeftForTheTechnicianToChoose()
       throws TraceException, EditRefusedException {
     BoardMap map = divider();
-    Trace trace = trace("VP R1.1 R2.1 R3.1", map);
+    TraceResult trace = trace("VP R1.1 R2.1 R3.1", map);
     assertThat(trace.joined()).extracting(PinRef::toString).containsExactly("R1.1", "R3.1");
     NetClash clash = trace.clashes().get(0);
     assertThat(clash.other()).isEqualTo(new NetId("MID"));
@@ -127,7 +127,7 @@ class TraceLineTest {
         map.with(
             MapTables.NETS, map.nets().with(map.nets().at(1).withChannel("A").withNote("rail")));
     Net known = map.nets().at(1);
-    Trace trace = trace("NEW " + known.pins().get(0), map);
+    TraceResult trace = trace("NEW " + known.pins().get(0), map);
     assertThat(trace.edit().steps()).isEmpty();
     BoardMap joined = trace.clashes().get(0).edit(NetClash.Choice.JOIN).orElseThrow().applyTo(map);
     Net net = joined.net(new NetId("NEW")).orElseThrow();

@@ -52,7 +52,7 @@ class TypeCompletionTest {
   }
 
   private static String doubt(Part part) {
-    return new Completion(Kinds.standard()).doubt(part).orElse("");
+    return new PartCompletion(Kinds.standard()).doubt(part).orElse("");
   }
 
   private static void assertRoles(Part part, String expected) {

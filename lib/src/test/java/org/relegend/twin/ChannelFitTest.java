@@ -108,8 +108,8 @@ class ChannelFitTest {
     }
     ChannelFit.Result result = ChannelFit.of(pairs);
     assertThat(result.fit()).isEmpty();
-    assertThat(result.told()).startsWith("The layouts don't repeat");
-    assertThat(ChannelFit.of(pairs.subList(0, 2)).told())
+    assertThat(result.text()).startsWith("The layouts don't repeat");
+    assertThat(ChannelFit.of(pairs.subList(0, 2)).text())
         .startsWith("Place at least three pairs of twins (there are 2)");
   }
 }

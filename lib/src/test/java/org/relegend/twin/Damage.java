@@ -79,11 +79,11 @@ record Damage(BoardMap map, String first, String second) {
     sound.removeIf(a -> touched.contains(truth.get(a)) || name(a).endsWith("CLAMP"));
     Subject seed = sound.get(random.nextInt(sound.size()));
     Subject other = truth.getOrDefault(seed, seed);
-    Twins twins = TwinSearch.of(Circuit.of(damaged)).from(List.of(new Seed(seed, other)));
+    TwinResult twins = TwinSearch.of(Circuit.of(damaged)).from(List.of(new TwinSeed(seed, other)));
     return judge(twins, truth, damaged);
   }
 
-  private Outcome judge(Twins twins, Map<Subject, Subject> truth, BoardMap damaged) {
+  private Outcome judge(TwinResult twins, Map<Subject, Subject> truth, BoardMap damaged) {
     int truths = 0;
     int right = 0;
     int inGroups = 0;
@@ -93,19 +93,19 @@ record Damage(BoardMap map, String first, String second) {
     for (Map.Entry<Subject, Subject> pair : truth.entrySet()) {
       boolean there = damaged.part(((Subject.OfPart) pair.getValue()).part()).isPresent();
       truths += there ? 1 : 0;
-      ProposedTwin told = found.get(pair.getKey());
-      boolean open = told == null || told.basis() == Basis.ONE_OF_SEVERAL;
+      ProposedTwin result = found.get(pair.getKey());
+      boolean open = result == null || result.basis() == TwinBasis.ONE_OF_SEVERAL;
       boolean held =
-          told != null && told.b().equals(pair.getValue())
+          result != null && result.b().equals(pair.getValue())
               || open && grouped(twins, pair.getKey(), pair.getValue());
       right += held ? 1 : 0;
       inGroups += held && open ? 1 : 0;
-      wrong += told != null && !held ? 1 : 0;
+      wrong += result != null && !held ? 1 : 0;
     }
     return new Outcome(truths, right, inGroups, wrong);
   }
 
-  private static boolean grouped(Twins twins, Subject first, Subject truth) {
+  private static boolean grouped(TwinResult twins, Subject first, Subject truth) {
     return twins.groups().stream()
         .anyMatch(group -> group.a().contains(first) && group.b().contains(truth));
   }

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.DemoMap;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Deviation;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
@@ -37,17 +37,17 @@ class DemoTwinsTest {
     return truth;
   }
 
-  static Seed seed(String a, String b) {
-    return new Seed(Subject.parse(a), Subject.parse(b));
+  static TwinSeed seed(String a, String b) {
+    return new TwinSeed(Subject.parse(a), Subject.parse(b));
   }
 
-  private static Map<String, String> parts(Twins twins) {
+  private static Map<String, String> parts(TwinResult twins) {
     return twins.pairs().stream()
         .filter(pair -> pair.a() instanceof Subject.OfPart)
         .collect(Collectors.toMap(p -> p.a().toString(), p -> p.b().toString()));
   }
 
-  private static Map<String, String> nets(Twins twins) {
+  private static Map<String, String> nets(TwinResult twins) {
     return twins.pairs().stream()
         .filter(pair -> pair.a() instanceof Subject.OfNet)
         .collect(Collectors.toMap(p -> p.a().toString(), p -> p.b().toString()));
@@ -55,7 +55,7 @@ class DemoTwinsTest {
 
   @Test
   void onePair_givesAllOfTheChannel_andItsOneDifference() {
-    Twins twins = SEARCH.from(List.of(seed("R101", "R201")));
+    TwinResult twins = SEARCH.from(List.of(seed("R101", "R201")));
     assertThat(parts(twins)).isEqualTo(TRUTH);
     assertThat(nets(twins)).hasSize(25);
     nets(twins).forEach((a, b) -> assertThat(b).isEqualTo(a.replace("net:A_", "net:B_")));
@@ -68,11 +68,11 @@ class DemoTwinsTest {
         .singleElement()
         .satisfies(
             difference -> {
-              assertThat(difference.aspect()).isEqualTo(Deviation.Aspect.MISSING);
+              assertThat(difference.aspect()).isEqualTo(ChannelDeviation.Aspect.MISSING);
               assertThat(difference.a()).isEmpty();
               assertThat(difference.b())
                   .containsExactly(Subject.parse("R225"), Subject.parse("J203"));
-              assertThat(difference.told())
+              assertThat(difference.text())
                   .isEqualTo("R225, J203 on B_E3 have no counterpart on A_E3");
             });
     assertThat(twins.common())
@@ -83,7 +83,7 @@ class DemoTwinsTest {
 
   @Test
   void pins_goWithTheirNets() {
-    Twins twins = SEARCH.from(List.of(seed("R101", "R201")));
+    TwinResult twins = SEARCH.from(List.of(seed("R101", "R201")));
     assertThat(twins.pins()).hasSizeGreaterThan(90);
     assertThat(twins.pins())
         .allMatch(
@@ -106,7 +106,7 @@ class DemoTwinsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("firsts")
   void everyRightSeed_givesNothingWrong(String part) {
-    Twins twins = SEARCH.from(List.of(seed(part, TRUTH.get(part))));
+    TwinResult twins = SEARCH.from(List.of(seed(part, TRUTH.get(part))));
     assertThat(twins.contradictions()).isEmpty();
     assertThat(parts(twins)).allSatisfy((a, b) -> assertThat(b).isEqualTo(TRUTH.get(a)));
     // nothing can be told from a capacitor between the supplies
@@ -122,7 +122,7 @@ class DemoTwinsTest {
     Random random = new Random(part.hashCode());
     for (int i = 0; i < 8; i++) {
       String wrong = wrong(part, i < 6, random);
-      Twins twins = SEARCH.from(List.of(seed(part, wrong)));
+      TwinResult twins = SEARCH.from(List.of(seed(part, wrong)));
       if (twins.contradictions().isEmpty()) {
         assertThat(twins.pairs())
             .as("%s = %s", part, wrong)
@@ -160,24 +160,24 @@ class DemoTwinsTest {
 
   @Test
   void seeds_mayBeSectionsPinsAndNets_andStandEitherWayRound() {
-    for (Seed seed :
+    for (TwinSeed seed :
         List.of(
             seed("U101/Ta", "U201/Ta"),
             seed("U101", "U201"),
             seed("U102", "U202"),
             seed("R106.1", "R206.1"),
             seed("net:A_VC1", "net:B_VC1"))) {
-      Twins twins = SEARCH.from(List.of(seed));
+      TwinResult twins = SEARCH.from(List.of(seed));
       assertThat(twins.contradictions()).as("%s", seed).isEmpty();
       assertThat(parts(twins)).as("%s", seed).isEqualTo(TRUTH);
     }
-    Twins twins = SEARCH.from(List.of(seed("R101", "R201"), seed("R220", "R120")));
+    TwinResult twins = SEARCH.from(List.of(seed("R101", "R201"), seed("R220", "R120")));
     assertThat(parts(twins)).isEqualTo(TRUTH);
   }
 
   @Test
   void seedsThatContradictEachOther_areTold_withTheSmallestSet() {
-    Twins twins =
+    TwinResult twins =
         SEARCH.from(List.of(seed("R101", "R201"), seed("R106", "R206"), seed("R115", "R217")));
     assertThat(twins.contradictions()).hasSize(1);
     assertThat(twins.contradictions().get(0).pairs()).containsExactly(seed("R115", "R217"));
@@ -188,7 +188,7 @@ class DemoTwinsTest {
   void twinsHeldAlready_areSeeds_whereTheyHaveAPlaceInTheCircuit() {
     TwinSearch search = TwinSearch.of(Circuit.of(DemoMap.map()));
     assertThat(search.known()).hasSize(TRUTH.size());
-    Twins twins = search.from(List.of(), search.known());
+    TwinResult twins = search.from(List.of(), search.known());
     assertThat(parts(twins)).isEqualTo(TRUTH);
     assertThat(twins.contradictions()).isEmpty();
   }
@@ -212,6 +212,6 @@ class DemoTwinsTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("a part has a part");
     assertThatThrownBy(() -> seed("R101", "R101")).isInstanceOf(IllegalArgumentException.class);
-    assertThat(search.from(List.of())).isEqualTo(Twins.NONE);
+    assertThat(search.from(List.of())).isEqualTo(TwinResult.NONE);
   }
 }

@@ -100,28 +100,28 @@ class ExchangeableTest {
       }
     }
     for (String to : List.of("X1.X1.X1", "X1.X2.X1")) {
-      Map<String, Set<String>> told = told(seed, "X1.X1.X2", to);
-      assertThat(told).hasSize(108);
-      told.forEach(
+      Map<String, Set<String>> stated = text(seed, "X1.X1.X2", to);
+      assertThat(stated).hasSize(108);
+      stated.forEach(
           (inner, twins) -> assertThat(twins).as(inner).isEqualTo(exchangeable.get(inner)));
     }
   }
 
   /** By its name within the cell, what each part's twin may be. */
-  private static Map<String, Set<String>> told(String seed, String from, String to) {
+  private static Map<String, Set<String>> text(String seed, String from, String to) {
     MapGraph map = new MapGraph(Circuit.of(FourBitAdder.map()));
-    Search search = new Search(map.graph, Search.rings(map.graph, true));
+    PinGraphSearch search = new PinGraphSearch(map.graph, PinGraphSearch.rings(map.graph, true));
     search.seed(number(map, from + seed), number(map, to + seed));
     search.run();
-    Pairing pairing = search.pairing();
-    Map<String, Set<String>> told = new TreeMap<>();
+    TwinAssignment pairing = search.pairing();
+    Map<String, Set<String>> stated = new TreeMap<>();
     for (String inner : FourBitAdderTwinsTest.inner()) {
       int first = number(map, from + inner);
       Set<String> names = new TreeSet<>();
       pairing.seconds(first).forEach(second -> names.add(inner(map, second, to)));
-      told.put("X1" + inner, names);
+      stated.put("X1" + inner, names);
     }
-    return told;
+    return stated;
   }
 
   private static int number(MapGraph map, String path) {

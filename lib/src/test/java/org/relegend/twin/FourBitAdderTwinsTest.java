@@ -61,8 +61,8 @@ class FourBitAdderTwinsTest {
   @MethodSource("choices")
   void onePair_givesEveryPartOfTheCell(List<String> cells) {
     for (String seed : List.of(".X2.Q3", ".X3.R1")) {
-      Twins twins =
-          SEARCH.from(List.of(new Seed(part(cells.get(0) + seed), part(cells.get(1) + seed))));
+      TwinResult twins =
+          SEARCH.from(List.of(new TwinSeed(part(cells.get(0) + seed), part(cells.get(1) + seed))));
       assertThat(twins.contradictions()).as(seed).isEmpty();
       Map<Subject, ProposedTwin> found = new TreeMap<>();
       for (ProposedTwin pair : twins.pairs()) {
@@ -72,7 +72,7 @@ class FourBitAdderTwinsTest {
         ProposedTwin pair = found.get(part(cells.get(0) + inner));
         Subject truth = part(cells.get(1) + inner);
         assertThat(pair).as("seed %s, %s", seed, inner).isNotNull();
-        if (pair.basis() == Basis.ONE_OF_SEVERAL) {
+        if (pair.basis() == TwinBasis.ONE_OF_SEVERAL) {
           assertThat(twins.groups())
               .as(inner)
               .anyMatch(group -> group.a().contains(pair.a()) && group.b().contains(truth));
@@ -87,11 +87,11 @@ class FourBitAdderTwinsTest {
   }
 
   /** Also outside of the cell: a pair has one name within two cells, or is a source or a load. */
-  private static void assertNoPairIsWrong(Twins twins) {
+  private static void assertNoPairIsWrong(TwinResult twins) {
     for (ProposedTwin pair : twins.pairs()) {
       String a = PATHS.getOrDefault(pair.a(), "");
       String b = PATHS.getOrDefault(pair.b(), "");
-      if (pair.a() instanceof Subject.OfPart && pair.basis() != Basis.ONE_OF_SEVERAL) {
+      if (pair.a() instanceof Subject.OfPart && pair.basis() != TwinBasis.ONE_OF_SEVERAL) {
         String innerA = a.replaceFirst("^X1\\.X[12]\\.X[12]\\.", "");
         String innerB = b.replaceFirst("^X1\\.X[12]\\.X[12]\\.", "");
         boolean outside = a.matches("VIN\\d[AB]") && b.matches("VIN\\d[AB]");

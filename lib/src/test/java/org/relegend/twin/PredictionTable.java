@@ -37,7 +37,7 @@ public final class PredictionTable {
   private static final PictureId PHOTO = new PictureId("component");
 
   private final BoardMap map;
-  private final Twins twins;
+  private final TwinResult twins;
   private final Map<String, Point> truth = new HashMap<>();
   private final List<String> second = new ArrayList<>();
   private final LongAdder choices = new LongAdder();
@@ -99,11 +99,11 @@ public final class PredictionTable {
 
   private void tryOut(List<String> placed) {
     choices.increment();
-    Predictions told = Predictions.on(with(placed), PHOTO, twins);
-    if (told.all().isEmpty()) {
+    TwinPredictions result = TwinPredictions.on(with(placed), PHOTO, twins);
+    if (result.all().isEmpty()) {
       notTold.increment();
     }
-    for (Predictions.Prediction place : told.all()) {
+    for (TwinPredictions.Prediction place : result.all()) {
       Point at = truth.getOrDefault(map.nameOf(place.part()), new Point(-1e6, -1e6));
       places.increment();
       inside.add(place.at().distance(at) <= place.radius95() ? 1 : 0);

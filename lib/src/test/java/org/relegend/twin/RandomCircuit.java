@@ -144,10 +144,10 @@ public final class RandomCircuit {
 
   /** Pairs found between the circuit and its copy; for benchmarks. */
   public int match(boolean changed) {
-    Pairing pairing = WholeMatch.of(sideBySide(changed));
+    TwinAssignment pairing = WholeMatch.of(sideBySide(changed));
     int pairs = 0;
     for (int e = 0; e < kinds.length; e++) {
-      pairs += pairing.twin[e] == Pairing.NONE ? 0 : 1;
+      pairs += pairing.twin[e] == TwinAssignment.NONE ? 0 : 1;
     }
     return pairs;
   }

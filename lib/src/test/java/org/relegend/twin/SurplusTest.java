@@ -7,22 +7,23 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Deck;
-import org.relegend.map.Deviation;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.Subject;
 
 /** Parts side by side in both channels, but not as many or not of the same values. */
 class SurplusTest {
   /** R1 to Rn of a channel from its input over its middle to ground, then those of the other. */
-  private static Twins twins(String first, String second) {
+  private static TwinResult twins(String first, String second) {
     Deck deck =
         new Deck(
             "TWO CHANNELS\n.SUBCKT A 1\n%s.ENDS A\n.SUBCKT B 1\n%s.ENDS B\nX1 5 A\nX2 6 B\n"
                 .formatted(first, second));
     return TwinSearch.of(Circuit.of(deck.map()))
-        .from(List.of(new Seed(Subject.of(deck.part("X1.R1")), Subject.of(deck.part("X2.R1")))));
+        .from(
+            List.of(new TwinSeed(Subject.of(deck.part("X1.R1")), Subject.of(deck.part("X2.R1")))));
   }
 
-  private static String pairs(Twins twins) {
+  private static String pairs(TwinResult twins) {
     Stream<ProposedTwin> parts =
         twins.pairs().stream().filter(pair -> pair.a() instanceof Subject.OfPart);
     return parts.map(pair -> pair.a() + "=" + pair.b() + " " + pair.basis().word()).toList() + "";
@@ -30,7 +31,7 @@ class SurplusTest {
 
   @Test
   void moreOnOneSide_areAGroup_andNonePaired() {
-    Twins twins =
+    TwinResult twins =
         twins(
             "R1 1 2 10K\nC2 2 0 1U\nC3 2 0 1U\nC4 2 0 1U\nR5 2 3 5K\n",
             "R1 1 2 10K\nC2 2 0 1U\nC3 2 0 1U\nR5 2 3 5K\n");
@@ -41,15 +42,15 @@ class SurplusTest {
         .singleElement()
         .satisfies(
             difference -> {
-              assertThat(difference.aspect()).isEqualTo(Deviation.Aspect.MISSING);
-              assertThat(difference.told())
+              assertThat(difference.aspect()).isEqualTo(ChannelDeviation.Aspect.MISSING);
+              assertThat(difference.text())
                   .isEqualTo("1 of C1, C2, C3 has no counterpart; which can't be told");
             });
   }
 
   @Test
   void anotherValueOnOneSide_leavesOpenWhoseTwinItIs() {
-    Twins twins =
+    TwinResult twins =
         twins(
             "R1 1 2 10K\nC2 2 0 1U\nC3 2 0 1U\nC4 2 0 4.7U\n",
             "R1 1 2 10K\nC2 2 0 1U\nC3 2 0 2.2U\nC4 2 0 4.7U\n");
@@ -58,7 +59,7 @@ class SurplusTest {
     assertThat(twins.groups())
         .containsExactly(new TwinGroup(subjects("C1", "C2"), subjects("C4", "C5")));
     assertThat(twins.pairs())
-        .filteredOn(pair -> pair.basis() == Basis.ONE_OF_SEVERAL)
+        .filteredOn(pair -> pair.basis() == TwinBasis.ONE_OF_SEVERAL)
         .hasSize(2)
         .allMatch(pair -> pair.trust() < ProposedTwin.LOW);
   }
@@ -66,7 +67,7 @@ class SurplusTest {
   @Test
   void endsThatHangOnANet_areAGroup_andPaired() {
     String channel = "R1 1 2 10K\nC2 2 3 1U\nC3 2 4 1U\nR4 2 5 5K\nR5 5 6 7K\n";
-    Twins twins = twins(channel, channel);
+    TwinResult twins = twins(channel, channel);
     assertThat(pairs(twins))
         .isEqualTo(
             "[C1=C3 one of several, C2=C4 one of several, R1=R4 declared, R2=R5 value,"

@@ -30,7 +30,7 @@ class TwinTablesTest {
   @Test
   void adder_everyChoiceOfCells_fromEverySeed() {
     MapGraph graph = new MapGraph(Circuit.of(ADDER));
-    List<long[]> rings = Search.rings(graph.graph, true);
+    List<long[]> rings = PinGraphSearch.rings(graph.graph, true);
     StringBuilder table =
         new StringBuilder(
             "adder: from cell to cell | seeds | pairs asked | right | one of several");
@@ -38,7 +38,7 @@ class TwinTablesTest {
     for (List<String> cells : FourBitAdderTwinsTest.choices()) {
       int[] counts = new int[5];
       for (String seed : FourBitAdderTwinsTest.inner()) {
-        Search search = new Search(graph.graph, rings);
+        PinGraphSearch search = new PinGraphSearch(graph.graph, rings);
         search.seed(number(graph, cells.get(0) + seed), number(graph, cells.get(1) + seed));
         search.run();
         count(graph, search.pairing(), cells, counts);
@@ -62,16 +62,17 @@ class TwinTablesTest {
     print(table.toString());
   }
 
-  private static void count(MapGraph graph, Pairing pairing, List<String> cells, int[] counts) {
+  private static void count(
+      MapGraph graph, TwinAssignment pairing, List<String> cells, int[] counts) {
     for (String inner : FourBitAdderTwinsTest.inner()) {
       int first = number(graph, cells.get(0) + inner);
       int truth = number(graph, cells.get(1) + inner);
       int found = pairing.twin[first];
       counts[0]++;
-      if (found == Pairing.NONE) {
+      if (found == TwinAssignment.NONE) {
         counts[3]++;
-      } else if (pairing.basis[first] == Basis.ONE_OF_SEVERAL) {
-        Pairing.Several several = pairing.several.get(first);
+      } else if (pairing.basis[first] == TwinBasis.ONE_OF_SEVERAL) {
+        TwinAssignment.Several several = pairing.several.get(first);
         boolean held = several != null && several.seconds().contains(truth);
         counts[held ? 2 : 4]++;
       } else {
@@ -99,19 +100,19 @@ class TwinTablesTest {
       Map<Subject, Subject> truth = new Damage(map, channels[0], channels[1]).truth();
       assertThat(truth).hasSize(16);
       for (Map.Entry<Subject, Subject> seed : truth.entrySet()) {
-        Twins twins = search.from(List.of(new Seed(seed.getKey(), seed.getValue())));
+        TwinResult twins = search.from(List.of(new TwinSeed(seed.getKey(), seed.getValue())));
         assertThat(twins.contradictions()).isEmpty();
         Map<Subject, ProposedTwin> found = new TreeMap<>();
         twins.pairs().forEach(pair -> found.put(pair.a(), pair));
         for (Map.Entry<Subject, Subject> pair : truth.entrySet()) {
-          ProposedTwin told = found.get(pair.getKey());
+          ProposedTwin result = found.get(pair.getKey());
           asked++;
-          assertThat(told).as("%s from %s", pair, seed).isNotNull();
-          boolean equal = told.b().equals(pair.getValue());
-          right += equal && told.basis() != Basis.ONE_OF_SEVERAL ? 1 : 0;
-          several += told.basis() == Basis.ONE_OF_SEVERAL ? 1 : 0;
-          assertThat(equal || told.basis() == Basis.ONE_OF_SEVERAL)
-              .as("%s told for %s from %s", told, pair, seed)
+          assertThat(result).as("%s from %s", pair, seed).isNotNull();
+          boolean equal = result.b().equals(pair.getValue());
+          right += equal && result.basis() != TwinBasis.ONE_OF_SEVERAL ? 1 : 0;
+          several += result.basis() == TwinBasis.ONE_OF_SEVERAL ? 1 : 0;
+          assertThat(equal || result.basis() == TwinBasis.ONE_OF_SEVERAL)
+              .as("%s told for %s from %s", result, pair, seed)
               .isTrue();
         }
       }

@@ -16,9 +16,9 @@ class WholeMatchTest {
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void aCopy_isPairedWhole_andTheExactMatcherSaysTheSame(long seed) {
     RandomCircuit circuit = RandomCircuit.of(120, 5, 0, seed);
-    Pairing pairing = WholeMatch.of(circuit.sideBySide(false));
+    TwinAssignment pairing = WholeMatch.of(circuit.sideBySide(false));
     for (int e = 0; e < circuit.parts(); e++) {
-      assertThat(pairing.twin[e]).as("part %d", e).isNotEqualTo(Pairing.NONE);
+      assertThat(pairing.twin[e]).as("part %d", e).isNotEqualTo(TwinAssignment.NONE);
       assertThat(pairing.agreement(e, pairing.twin[e]).against()).isZero();
     }
     assertThat(isomorphic(circuit, false)).isTrue();
@@ -28,11 +28,11 @@ class WholeMatchTest {
   @ValueSource(longs = {1, 2, 3})
   void oneExchangedPin_isTheOnlyThingThatDiffers(long seed) {
     RandomCircuit circuit = RandomCircuit.of(120, 5, 0, seed);
-    Pairing pairing = WholeMatch.of(circuit.sideBySide(true));
+    TwinAssignment pairing = WholeMatch.of(circuit.sideBySide(true));
     int against = 0;
     int unpaired = 0;
     for (int e = 0; e < circuit.parts(); e++) {
-      if (pairing.twin[e] == Pairing.NONE) {
+      if (pairing.twin[e] == TwinAssignment.NONE) {
         unpaired++;
       } else {
         against += pairing.agreement(e, pairing.twin[e]).against();
@@ -57,7 +57,7 @@ class WholeMatchTest {
         builder.pin(nets[(i + 1) % 6], 1);
       }
     }
-    Pairing pairing = WholeMatch.of(builder.build());
+    TwinAssignment pairing = WholeMatch.of(builder.build());
     assertThat(pairing.order.isEmpty()).isTrue();
   }
 

@@ -14,29 +14,29 @@ import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.JobTable;
+import org.relegend.bench.MeasurementSetup;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
-import org.relegend.bench.rule.Loading;
 import org.relegend.bench.rule.NodeClass;
-import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.ProbeLoad;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.NodeName;
 import org.relegend.circuit.NodeNameException;
 import org.relegend.circuit.NodeNames;
 import org.relegend.map.Designator;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
-import org.relegend.table.Columns;
-import org.relegend.table.Problems;
-import org.relegend.table.Row;
-import org.relegend.table.Source;
+import org.relegend.table.TableColumns;
 import org.relegend.table.TableException;
+import org.relegend.table.TableProblems;
+import org.relegend.table.TableRow;
+import org.relegend.table.TableSource;
 import org.relegend.table.TableText;
 
 /**
@@ -44,10 +44,10 @@ import org.relegend.table.TableText;
  * all. What the map hasn't got is kept and warned of; what the job has already is not put in twice.
  */
 public final class JobTables {
-  private static final Columns READINGS =
-      new Columns(List.of("at", "value"), List.of("quantity", "unit", "conditions"));
-  private static final Columns CONDITIONS =
-      new Columns(List.of("part", "condition"), List.of("date_code", "note", "value"));
+  private static final TableColumns READINGS =
+      new TableColumns(List.of("at", "value"), List.of("quantity", "unit", "conditions"));
+  private static final TableColumns CONDITIONS =
+      new TableColumns(List.of("part", "condition"), List.of("date_code", "note", "value"));
 
   /**
    * What a table changes.
@@ -69,7 +69,7 @@ public final class JobTables {
   private final Instant now;
   private final NodeNames names;
   private final VoltageBounds bounds;
-  private final Problems problems = new Problems();
+  private final TableProblems problems = new TableProblems();
   private final List<String> warnings = new ArrayList<>();
   private final List<JobEdit> steps = new ArrayList<>();
   private int count;
@@ -93,7 +93,8 @@ public final class JobTables {
    *
    * @throws TableException with all that is wrong in it
    */
-  public static Plan readings(Job job, Circuit circuit, Source source, String author, Instant now)
+  public static Plan readings(
+      Job job, Circuit circuit, TableSource source, String author, Instant now)
       throws TableException {
     JobTables tables = new JobTables(job, circuit, author, now);
     TableText text = TableText.read(source, READINGS);
@@ -107,7 +108,8 @@ public final class JobTables {
    *
    * @throws TableException with all that is wrong in it
    */
-  public static Plan conditions(Job job, Circuit circuit, Source source, String author, Instant now)
+  public static Plan conditions(
+      Job job, Circuit circuit, TableSource source, String author, Instant now)
       throws TableException {
     JobTables tables = new JobTables(job, circuit, author, now);
     TableText text = TableText.read(source, CONDITIONS);
@@ -118,14 +120,14 @@ public final class JobTables {
 
   private Plan plan(String title) throws TableException {
     problems.throwIfAny();
-    return new Plan(new JobEdit.Group(Names.printable(title), steps), count, same, warnings);
+    return new Plan(new JobEdit.Group(NameRules.printable(title), steps), count, same, warnings);
   }
 
   private void readings(TableText text) {
-    Unit unit = Unit.of(job, circuit);
+    UnitReadings unit = UnitReadings.of(job, circuit);
     int next = job.nextReading().number();
     boolean assumed = false;
-    for (Row row : text.rows()) {
+    for (TableRow row : text.rows()) {
       Optional<Reading> read = reading(row, unit, next);
       if (read.isPresent()) {
         assumed |=
@@ -156,11 +158,11 @@ public final class JobTables {
                     && other.setting().equals(reading.setting()));
   }
 
-  private Optional<Reading> reading(Row row, Unit unit, int number) {
+  private Optional<Reading> reading(TableRow row, UnitReadings unit, int number) {
     Optional<Amount> amount = row.read("value", value -> amount(row, value), problems);
     Instrument usual = job.instrument().known() ? job.instrument() : Instrument.UNKNOWN;
-    Optional<TypedSetting> typed =
-        row.read("conditions", text -> TypedSetting.parse(text, usual), problems);
+    Optional<TypedSetup> typed =
+        row.read("conditions", text -> TypedSetup.parse(text, usual), problems);
     if (amount.isEmpty() || typed.isEmpty()) {
       return Optional.empty();
     }
@@ -183,7 +185,7 @@ public final class JobTables {
         problems);
   }
 
-  private Amount amount(Row row, String value) {
+  private Amount amount(TableRow row, String value) {
     String unit = row.text("unit");
     Amount amount = TypedReading.parse(row.text("quantity"), value, unit);
     bounds.check(amount, (value + " " + unit).strip(), TypedReading.isBare(value + " " + unit));
@@ -191,24 +193,25 @@ public final class JobTables {
   }
 
   /** With a meter: the one named, or the usual one where the node isn't touchy. */
-  private Setting setting(Setting told, Subject at, Amount amount, Unit unit) {
-    Setting setting = resolved(told);
+  private MeasurementSetup setting(
+      MeasurementSetup setup, Subject at, Amount amount, UnitReadings unit) {
+    MeasurementSetup setting = resolved(setup);
     if (setting.with().known() || amount.quantity() != Quantity.VOLTAGE) {
       return setting;
     }
     Optional<NetId> net = unit.netOf(at);
     boolean touchy =
-        net.map(n -> Loading.of(unit, n))
+        net.map(n -> ProbeLoad.of(unit, n))
             .map(loading -> loading.nodeClass() == NodeClass.HIGH_IMPEDANCE)
             .orElse(false);
     if (touchy) {
       throw new IllegalArgumentException(
           "say which meter read it, as \"meter 10M\": "
-              + Loading.of(unit, net.orElseThrow())
+              + ProbeLoad.of(unit, net.orElseThrow())
                   .warning(unit, Instrument.DIGITAL_METER)
                   .orElse("the node is of high impedance"));
     }
-    return new Setting(
+    return new MeasurementSetup(
         setting.against(),
         Instrument.DIGITAL_METER,
         setting.power(),
@@ -217,16 +220,16 @@ public final class JobTables {
   }
 
   /** With the id of the net that the black lead was on. */
-  private Setting resolved(Setting told) {
-    if (told.against().isEmpty()) {
-      return told;
+  private MeasurementSetup resolved(MeasurementSetup setup) {
+    if (setup.against().isEmpty()) {
+      return setup;
     }
-    Subject against = node(told.against());
-    String id = against instanceof Subject.OfNet of ? of.net().text() : told.against();
-    return new Setting(id, told.with(), told.power(), told.lifted(), told.words());
+    Subject against = node(setup.against());
+    String id = against instanceof Subject.OfNet of ? of.net().text() : setup.against();
+    return new MeasurementSetup(id, setup.with(), setup.power(), setup.lifted(), setup.words());
   }
 
-  private Subject place(Row row, String text, Amount amount) {
+  private Subject place(TableRow row, String text, Amount amount) {
     boolean ofPart =
         amount.quantity() == Quantity.RESISTANCE || amount.quantity() == Quantity.CAPACITANCE;
     Optional<Subject> part = part(text);
@@ -243,7 +246,8 @@ public final class JobTables {
       warnings.add(
           row.problem(
                   "at",
-                  "the map has no \"%s\"; kept, and not counted".formatted(Names.printable(text)))
+                  "the map has no \"%s\"; kept, and not counted"
+                      .formatted(NameRules.printable(text)))
               .toString());
       return kept;
     }
@@ -255,7 +259,7 @@ public final class JobTables {
     } catch (NodeNameException unknown) {
       throw new IllegalArgumentException(
           "the black lead was on \"%s\", and the map has no such net"
-              .formatted(Names.printable(text)),
+              .formatted(NameRules.printable(text)),
           unknown);
     }
   }
@@ -301,9 +305,9 @@ public final class JobTables {
 
   private void conditions(TableText text) {
     Map<PartId, Integer> seen = new LinkedHashMap<>();
-    for (Row row : text.rows()) {
+    for (TableRow row : text.rows()) {
       Optional<PartId> part = row.read("part", name -> partOf(row, name), problems);
-      Optional<Set<State>> states = row.read("condition", JobTables::states, problems);
+      Optional<Set<PartState>> states = row.read("condition", JobTables::states, problems);
       if (part.isPresent() && states.isPresent()) {
         Integer before = seen.put(part.get(), row.line());
         if (before != null) {
@@ -331,7 +335,7 @@ public final class JobTables {
     }
   }
 
-  private Condition condition(Row row, PartId part, Set<State> states, String note) {
+  private Condition condition(TableRow row, PartId part, Set<PartState> states, String note) {
     return new Condition(
         part,
         states,
@@ -343,7 +347,7 @@ public final class JobTables {
         now);
   }
 
-  private PartId partOf(Row row, String name) {
+  private PartId partOf(TableRow row, String name) {
     Optional<Part> part = partNamed(name);
     if (part.isEmpty()) {
       PartId kept = new PartId(name);
@@ -351,7 +355,7 @@ public final class JobTables {
           row.problem(
                   "part",
                   "the map has no part \"%s\"; kept, and not counted"
-                      .formatted(Names.printable(name)))
+                      .formatted(NameRules.printable(name)))
               .toString());
       return kept;
     }
@@ -359,10 +363,10 @@ public final class JobTables {
   }
 
   /** "replaced + socketed", "re-soldered, damaged pad". */
-  private static Set<State> states(String text) {
-    Set<State> states = EnumSet.noneOf(State.class);
+  private static Set<PartState> states(String text) {
+    Set<PartState> states = EnumSet.noneOf(PartState.class);
     for (String word : text.split("[+,;&]|\\band\\b", -1)) {
-      states.add(State.of(word));
+      states.add(PartState.of(word));
     }
     return states;
   }

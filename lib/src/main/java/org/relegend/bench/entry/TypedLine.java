@@ -1,12 +1,12 @@
 package org.relegend.bench.entry;
 
 import java.util.Optional;
-import org.relegend.bench.Setting;
+import org.relegend.bench.MeasurementSetup;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.NodeName;
 import org.relegend.circuit.NodeNameException;
 import org.relegend.circuit.NodeNames;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
@@ -16,7 +16,7 @@ import org.relegend.marking.Quantity;
  *
  * @param limit for the node from now on, where one was typed
  */
-public record TypedLine(Amount amount, Setting setting, Optional<TypedSetting.Limit> limit) {
+public record TypedLine(Amount amount, MeasurementSetup setting, Optional<TypedSetup.Limit> limit) {
   /** What is measured where no unit is typed: in circuit, and of a part that is out of it. */
   public record Assumed(Quantity inCircuit, Quantity outOfCircuit) {}
 
@@ -26,10 +26,11 @@ public record TypedLine(Amount amount, Setting setting, Optional<TypedSetting.Li
    * @param usual how readings are taken while nothing else is typed
    * @throws IllegalArgumentException with one sentence where it can't be read
    */
-  public static TypedLine parse(String text, Assumed assumed, Setting usual, Circuit circuit) {
+  public static TypedLine parse(
+      String text, Assumed assumed, MeasurementSetup usual, Circuit circuit) {
     int end = text.indexOf(';');
-    TypedSetting typed = TypedSetting.parse(end < 0 ? "" : text.substring(end + 1), usual.with());
-    Setting setting = over(usual, typed.setting(), circuit);
+    TypedSetup typed = TypedSetup.parse(end < 0 ? "" : text.substring(end + 1), usual.with());
+    MeasurementSetup setting = over(usual, typed.setting(), circuit);
     Quantity quantity = setting.lifted() ? assumed.outOfCircuit() : assumed.inCircuit();
     String value = end < 0 ? text : text.substring(0, end);
     Amount amount = TypedReading.parse(value, quantity);
@@ -37,13 +38,14 @@ public record TypedLine(Amount amount, Setting setting, Optional<TypedSetting.Li
     return new TypedLine(amount, setting, typed.limit());
   }
 
-  private static Setting over(Setting usual, Setting told, Circuit circuit) {
-    return new Setting(
-        told.against().isEmpty() ? usual.against() : net(told.against(), circuit),
-        told.with(),
-        told.power() == Setting.Power.UNSTATED ? usual.power() : told.power(),
-        told.lifted() || usual.lifted(),
-        told.words().isEmpty() ? usual.words() : told.words());
+  private static MeasurementSetup over(
+      MeasurementSetup usual, MeasurementSetup setup, Circuit circuit) {
+    return new MeasurementSetup(
+        setup.against().isEmpty() ? usual.against() : net(setup.against(), circuit),
+        setup.with(),
+        setup.power() == MeasurementSetup.Power.UNSTATED ? usual.power() : setup.power(),
+        setup.lifted() || usual.lifted(),
+        setup.words().isEmpty() ? usual.words() : setup.words());
   }
 
   /**
@@ -64,6 +66,6 @@ public record TypedLine(Amount amount, Setting setting, Optional<TypedSetting.Li
 
   private static String noNet(String name) {
     return "the black lead was on \"%s\", and the map has no such net"
-        .formatted(Names.printable(name));
+        .formatted(NameRules.printable(name));
   }
 }

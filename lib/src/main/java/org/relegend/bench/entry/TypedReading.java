@@ -1,10 +1,10 @@
 package org.relegend.bench.entry;
 
 import java.util.Locale;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.marking.Amount;
+import org.relegend.marking.MarkingReadings;
 import org.relegend.marking.Quantity;
-import org.relegend.marking.Readings;
 import org.relegend.marking.TypedAmounts;
 import org.relegend.marking.Waveform;
 
@@ -23,10 +23,10 @@ public final class TypedReading {
     if (plain.equalsIgnoreCase("OL") || plain.equalsIgnoreCase("over")) {
       throw new IllegalArgumentException(
           "\"%s\" is no value: type the largest that the range shows, like 20M, and say so in the conditions"
-              .formatted(Names.printable(plain)));
+              .formatted(NameRules.printable(plain)));
     }
-    Readings<Amount> read = TypedAmounts.read(plain, assumed);
-    if (read.outcome() != Readings.Outcome.READ) {
+    MarkingReadings<Amount> read = TypedAmounts.read(plain, assumed);
+    if (read.outcome() != MarkingReadings.Outcome.READ) {
       throw new IllegalArgumentException(read.reason());
     }
     return read.first().orElseThrow();
@@ -45,7 +45,7 @@ public final class TypedReading {
     if (amount.quantity() == Quantity.NUMBER) {
       throw new IllegalArgumentException(
           "\"%s\" has no unit: give one, as V, mV, ohm, or name the quantity"
-              .formatted(Names.printable(value)));
+              .formatted(NameRules.printable(value)));
     }
     Waveform waveform = waveform(quantity);
     return waveform == Waveform.UNSTATED
@@ -82,7 +82,7 @@ public final class TypedReading {
       default ->
           throw new IllegalArgumentException(
               "\"%s\" is no quantity: it is one of voltage, resistance, capacitance, current, frequency, inductance, power, time"
-                  .formatted(Names.printable(words)));
+                  .formatted(NameRules.printable(words)));
     };
   }
 }

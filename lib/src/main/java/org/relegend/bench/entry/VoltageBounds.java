@@ -2,7 +2,7 @@ package org.relegend.bench.entry;
 
 import java.util.Locale;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
@@ -42,18 +42,18 @@ record VoltageBounds(double bare, double most) {
     if (amount.quantity() != Quantity.VOLTAGE || volts <= (isBare ? bare : most)) {
       return;
     }
-    String told = "\"%s\" would be %s".formatted(Names.printable(typed.strip()), amount.text());
+    String text = "\"%s\" would be %s".formatted(NameRules.printable(typed.strip()), amount.text());
     if (volts <= most) {
       throw new IllegalArgumentException(
           "%s, far above what the map tells: type it with its unit if it is so, or with ohm if it is a resistance"
-              .formatted(told));
+              .formatted(text));
     }
     throw new IllegalArgumentException(
         String.format(
             Locale.ROOT,
             "%s, and this map knows nothing near that (readings up to %.0f V are taken): for a resistance type ohm;"
                 + " if it is so, first tell the map the voltage of that node",
-            told,
+            text,
             most));
   }
 }

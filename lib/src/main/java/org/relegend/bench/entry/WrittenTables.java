@@ -9,10 +9,10 @@ import java.util.stream.Collectors;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
+import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.NodeLimit;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
 import org.relegend.map.BoardMap;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
@@ -34,7 +34,7 @@ public final class WrittenTables {
     for (Condition condition : job.conditions()) {
       rows.row(
           map.nameOf(condition.part()),
-          condition.states().stream().map(State::word).collect(Collectors.joining(" + ")),
+          condition.states().stream().map(PartState::word).collect(Collectors.joining(" + ")),
           condition.dateCode(),
           condition.note(),
           condition.fitted());
@@ -73,9 +73,9 @@ public final class WrittenTables {
   }
 
   private static List<String> words(Reading reading, BoardMap map) {
-    Setting setting = reading.setting();
+    MeasurementSetup setting = reading.setting();
     List<String> words = new ArrayList<>();
-    if (setting.power() != Setting.Power.UNSTATED) {
+    if (setting.power() != MeasurementSetup.Power.UNSTATED) {
       words.add("power " + setting.power().word());
     }
     if (!setting.against().isEmpty()) {

@@ -18,7 +18,7 @@ final class Amplifiers {
   private Amplifiers() {}
 
   /** One amplifier with all its voltages known. */
-  record Amp(Element element, Volts plus, Volts minus, Volts out) {
+  record Amp(CircuitElement element, NetVoltage plus, NetVoltage minus, NetVoltage out) {
     double between() {
       return plus.value() - minus.value();
     }
@@ -34,8 +34,8 @@ final class Amplifiers {
 
     /** +1 at its upper supply, -1 at its lower, 0 between the two or where they aren't known. */
     int rail() {
-      Optional<Volts> high = element.volts("V+");
-      Optional<Volts> low = element.volts("V-");
+      Optional<NetVoltage> high = element.volts("V+");
+      Optional<NetVoltage> low = element.volts("V-");
       if (high.isPresent() && out.value() > high.get().value() - SATURATED) {
         return 1;
       }
@@ -43,7 +43,7 @@ final class Amplifiers {
     }
   }
 
-  static List<Amp> all(Unit unit) {
+  static List<Amp> all(UnitReadings unit) {
     return unit.map().parts().stream()
         .map(Part::id)
         .filter(part -> unit.isFamily(part, "opamp"))
@@ -52,10 +52,10 @@ final class Amplifiers {
         .toList();
   }
 
-  private static Optional<Amp> amp(Element element) {
-    Optional<Volts> plus = element.volts("+in");
-    Optional<Volts> minus = element.volts("-in");
-    Optional<Volts> out = element.volts("out");
+  private static Optional<Amp> amp(CircuitElement element) {
+    Optional<NetVoltage> plus = element.volts("+in");
+    Optional<NetVoltage> minus = element.volts("-in");
+    Optional<NetVoltage> out = element.volts("out");
     boolean known =
         plus.isPresent()
             && minus.isPresent()
@@ -68,7 +68,7 @@ final class Amplifiers {
   }
 
   /** Whether direct current finds a way from the output to the inverting input. */
-  static boolean loopDrawn(Unit unit, Element element) {
+  static boolean loopDrawn(UnitReadings unit, CircuitElement element) {
     Optional<NetId> out = element.net("out");
     Optional<NetId> minus = element.net("-in");
     if (out.isEmpty() || minus.isEmpty()) {

@@ -9,7 +9,7 @@ import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
 
 /** Direct voltages can't judge a capacitor whose two ends are at the same voltage. */
-final class CapacitorNotTested implements Rule {
+final class CapacitorNotTested implements ReadingRule {
   @Override
   public String code() {
     return "capacitor-not-tested";
@@ -21,8 +21,8 @@ final class CapacitorNotTested implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (Part part : unit.map().parts()) {
       if (unit.isFamily(part.id(), "capacitor")
           && part.pins().size() == 2
@@ -33,11 +33,11 @@ final class CapacitorNotTested implements Rule {
     return found;
   }
 
-  private static boolean untested(Unit unit, Part part) {
+  private static boolean untested(UnitReadings unit, Part part) {
     Optional<NetId> a = unit.netOf(new PinRef(part.id(), part.pins().get(0).number()));
     Optional<NetId> b = unit.netOf(new PinRef(part.id(), part.pins().get(1).number()));
-    Optional<Volts> one = a.flatMap(unit::volts);
-    Optional<Volts> other = b.flatMap(unit::volts);
+    Optional<NetVoltage> one = a.flatMap(unit::volts);
+    Optional<NetVoltage> other = b.flatMap(unit::volts);
     return one.isPresent()
         && other.isPresent()
         && (one.get().read() || other.get().read())
@@ -45,10 +45,10 @@ final class CapacitorNotTested implements Rule {
             <= one.get().uncertainty() + other.get().uncertainty();
   }
 
-  private Finding finding(Unit unit, Part part) {
-    return new Finding(
+  private RuleFinding finding(UnitReadings unit, Part part) {
+    return new RuleFinding(
         code(),
-        Severity.INFORMATION,
+        RuleSeverity.INFORMATION,
         List.of(Subject.of(part.id())),
         "%s has the same direct voltage at both ends: these readings can't tell whether it leaks."
             .formatted(unit.name(part.id())),

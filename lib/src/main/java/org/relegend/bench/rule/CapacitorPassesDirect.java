@@ -11,7 +11,7 @@ import org.relegend.map.Subject;
  * A capacitor passes no direct current. Where the resistors of a node carry some away and only a
  * capacitor can bring it, that one leaks; how much follows from the voltage across it.
  */
-final class CapacitorPassesDirect implements Rule {
+final class CapacitorPassesDirect implements ReadingRule {
   @Override
   public String code() {
     return "capacitor-passes-direct-current";
@@ -24,10 +24,10 @@ final class CapacitorPassesDirect implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (NetId net : unit.netsRead()) {
-      NodeSum.asRead(unit, net)
+      NodeCurrents.asRead(unit, net)
           .filter(sum -> sum.complete() && sum.closed() && !sum.capacitors().isEmpty())
           .filter(sum -> Math.abs(sum.amps()) > sum.tolerance())
           .flatMap(sum -> finding(unit, sum))
@@ -37,10 +37,10 @@ final class CapacitorPassesDirect implements Rule {
   }
 
   /** Each capacitor that may hold enough to hurt is to be discharged first, and how. */
-  private static String remedy(Unit unit, List<Blame> blames) {
+  private static String remedy(UnitReadings unit, List<LikelihoodRatio> blames) {
     UnitHazards hazards = unit.hazards();
     StringBuilder text = new StringBuilder();
-    for (Blame blame : blames) {
+    for (LikelihoodRatio blame : blames) {
       hazards
           .dischargeFirst(blame.part())
           .ifPresent(how -> text.append("%s: %s. ".formatted(unit.name(blame.part()), how)));
@@ -51,34 +51,34 @@ final class CapacitorPassesDirect implements Rule {
         + " in circuit tell little.";
   }
 
-  private Optional<Finding> finding(Unit unit, NodeSum sum) {
-    List<Blame> blames = new ArrayList<>();
+  private Optional<RuleFinding> finding(UnitReadings unit, NodeCurrents sum) {
+    List<LikelihoodRatio> blames = new ArrayList<>();
     String leak = "";
     for (PinRef pin : sum.capacitors()) {
       Optional<NetId> far = unit.otherEnd(pin);
-      Optional<Volts> volts = far.flatMap(unit::volts);
+      Optional<NetVoltage> volts = far.flatMap(unit::volts);
       double ohms = volts.map(v -> (v.value() - sum.volts()) / -sum.amps()).orElse(Double.NaN);
       if (ohms > 0 && Double.isFinite(ohms)) {
-        leak = ", as through " + Volts.ohms(ohms);
+        leak = ", as through " + NetVoltage.ohms(ohms);
         blames.add(
-            new Blame(
+            new LikelihoodRatio(
                 pin.part(),
-                sum.branches().size() == 1 ? Blame.STRONG : Blame.MEDIUM,
+                sum.branches().size() == 1 ? LikelihoodRatio.STRONG : LikelihoodRatio.MEDIUM,
                 "passes %s from %s (%s) to %s (%s), as through %s"
                     .formatted(
-                        Volts.amps(sum.amps()),
+                        NetVoltage.amps(sum.amps()),
                         unit.name(far.orElseThrow()),
                         volts.orElseThrow().text(),
                         unit.name(sum.net()),
-                        Volts.text(sum.volts()),
-                        Volts.ohms(ohms))));
+                        NetVoltage.text(sum.volts()),
+                        NetVoltage.ohms(ohms))));
       } else if (volts.isEmpty()) {
         blames.add(
-            new Blame(
+            new LikelihoodRatio(
                 pin.part(),
-                Blame.MEDIUM,
+                LikelihoodRatio.MEDIUM,
                 "nothing else could bring the %s that flow at %s; its other end is not read yet"
-                    .formatted(Volts.amps(sum.amps()), unit.name(sum.net()))));
+                    .formatted(NetVoltage.amps(sum.amps()), unit.name(sum.net()))));
       }
     }
     if (blames.isEmpty()) {
@@ -86,11 +86,15 @@ final class CapacitorPassesDirect implements Rule {
     }
     String message =
         "At %s (%s) %s of direct current flow that only a capacitor can bring%s."
-            .formatted(unit.name(sum.net()), Volts.text(sum.volts()), Volts.amps(sum.amps()), leak);
+            .formatted(
+                unit.name(sum.net()),
+                NetVoltage.text(sum.volts()),
+                NetVoltage.amps(sum.amps()),
+                leak);
     return Optional.of(
-        new Finding(
+        new RuleFinding(
             code(),
-            Severity.ERROR,
+            RuleSeverity.ERROR,
             List.of(Subject.of(sum.net())),
             message,
             remedy(unit, blames),

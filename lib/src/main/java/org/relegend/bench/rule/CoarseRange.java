@@ -9,7 +9,7 @@ import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
 /** A reading on a range whose last digit is larger than what matters at the node. */
-final class CoarseRange implements Rule {
+final class CoarseRange implements ReadingRule {
   /** Three and a half digits. */
   private static final double COUNTS = 2000;
 
@@ -28,15 +28,15 @@ final class CoarseRange implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (NetId net : unit.netsRead()) {
       Reading reading = unit.reading(net).orElseThrow();
-      Matcher told = RANGE.matcher(reading.setting().words());
-      if (told.find()) {
-        boolean first = told.group(1) != null;
-        double range = Double.parseDouble(first ? told.group(1) : told.group(3));
-        boolean milli = !(first ? told.group(2) : told.group(4)).isEmpty();
+      Matcher result = RANGE.matcher(reading.setting().words());
+      if (result.find()) {
+        boolean first = result.group(1) != null;
+        double range = Double.parseDouble(first ? result.group(1) : result.group(3));
+        boolean milli = !(first ? result.group(2) : result.group(4)).isEmpty();
         double digit = range * (milli ? 1e-3 : 1) / COUNTS;
         if (digit > unit.limit(net)) {
           found.add(finding(unit, net, digit));
@@ -46,13 +46,13 @@ final class CoarseRange implements Rule {
     return found;
   }
 
-  private Finding finding(Unit unit, NetId net, double digit) {
-    return new Finding(
+  private RuleFinding finding(UnitReadings unit, NetId net, double digit) {
+    return new RuleFinding(
         code(),
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         List.of(Subject.of(net)),
         "At %s %s matter, and the range used shows no less than %s."
-            .formatted(unit.name(net), Volts.text(unit.limit(net)), Volts.text(digit)),
+            .formatted(unit.name(net), NetVoltage.text(unit.limit(net)), NetVoltage.text(digit)),
         "Read it again on a lower range.",
         source(),
         List.of());

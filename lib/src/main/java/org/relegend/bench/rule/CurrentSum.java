@@ -14,7 +14,7 @@ import org.relegend.map.Subject;
  * has drifted: open, where the rest adds up without it. At the one pin of a transistor or circuit
  * the sum is that pin's current, and must not be many times what a healthy one takes.
  */
-final class CurrentSum implements Rule {
+final class CurrentSum implements ReadingRule {
   /** A pin that takes so many times a healthy one's current is no longer working as it should. */
   private static final double TOO_MUCH = 3;
 
@@ -32,10 +32,10 @@ final class CurrentSum implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (NetId net : unit.netsRead()) {
-      NodeSum.asRead(unit, net)
+      NodeCurrents.asRead(unit, net)
           .filter(sum -> sum.complete() && !sum.branches().isEmpty())
           .flatMap(sum -> sum.closed() ? closed(unit, sum) : atDevice(unit, sum))
           .ifPresent(found::add);
@@ -43,12 +43,12 @@ final class CurrentSum implements Rule {
     return found;
   }
 
-  private Optional<Finding> closed(Unit unit, NodeSum sum) {
+  private Optional<RuleFinding> closed(UnitReadings unit, NodeCurrents sum) {
     if (sum.branches().size() < 2 || Math.abs(sum.amps()) <= sum.tolerance()) {
       return Optional.empty();
     }
-    List<Blame> blames = new ArrayList<>();
-    for (NodeSum.Branch branch : sum.branches()) {
+    List<LikelihoodRatio> blames = new ArrayList<>();
+    for (NodeCurrents.Branch branch : sum.branches()) {
       double rest = sum.without(branch);
       if (Math.abs(rest) <= sum.toleranceWithout(branch)) {
         blames.add(open(unit, sum, branch));
@@ -58,48 +58,53 @@ final class CurrentSum implements Rule {
     }
     for (PinRef input : sum.inputs()) {
       blames.add(
-          new Blame(
+          new LikelihoodRatio(
               input.part(),
-              Blame.WEAK,
+              LikelihoodRatio.WEAK,
               "its input %s would have to take %s, and should take next to nothing"
-                  .formatted(unit.name(input), Volts.amps(sum.amps()))));
+                  .formatted(unit.name(input), NetVoltage.amps(sum.amps()))));
     }
     String message =
         "At %s (%s) the resistors' currents leave %s over, and nothing else there takes any."
-            .formatted(unit.name(sum.net()), Volts.text(sum.volts()), Volts.amps(sum.amps()));
+            .formatted(
+                unit.name(sum.net()), NetVoltage.text(sum.volts()), NetVoltage.amps(sum.amps()));
     return Optional.of(finding(sum, message, blames));
   }
 
-  private static Blame open(Unit unit, NodeSum sum, NodeSum.Branch branch) {
-    return new Blame(
+  private static LikelihoodRatio open(
+      UnitReadings unit, NodeCurrents sum, NodeCurrents.Branch branch) {
+    return new LikelihoodRatio(
         branch.part(),
-        Blame.STRONG,
+        LikelihoodRatio.STRONG,
         "if it is open, the currents at %s add up; as marked (%s) it would carry %s"
-            .formatted(unit.name(sum.net()), Volts.ohms(branch.ohms()), Volts.amps(branch.amps())));
+            .formatted(
+                unit.name(sum.net()),
+                NetVoltage.ohms(branch.ohms()),
+                NetVoltage.amps(branch.amps())));
   }
 
   /** The value that the resistor would need for the sum to be nothing. */
-  private static Optional<Blame> drifted(
-      Unit unit, NodeSum sum, NodeSum.Branch branch, double rest) {
+  private static Optional<LikelihoodRatio> drifted(
+      UnitReadings unit, NodeCurrents sum, NodeCurrents.Branch branch, double rest) {
     double needed = (branch.volts() - sum.volts()) / -rest;
     if (!(needed >= 0) || Double.isInfinite(needed)) {
       return Optional.empty();
     }
     boolean up = needed > branch.ohms();
     return Optional.of(
-        new Blame(
+        new LikelihoodRatio(
             branch.part(),
-            up ? Blame.MEDIUM : Blame.WEAK,
+            up ? LikelihoodRatio.MEDIUM : LikelihoodRatio.WEAK,
             "the currents at %s would add up if it had %s and not %s%s"
                 .formatted(
                     unit.name(sum.net()),
-                    Volts.ohms(needed),
-                    Volts.ohms(branch.ohms()),
+                    NetVoltage.ohms(needed),
+                    NetVoltage.ohms(branch.ohms()),
                     up ? "" : "; resistors rarely fall")));
   }
 
-  private Optional<Finding> atDevice(Unit unit, NodeSum sum) {
-    Optional<NodeSum> healthy = NodeSum.healthy(unit, sum.net());
+  private Optional<RuleFinding> atDevice(UnitReadings unit, NodeCurrents sum) {
+    Optional<NodeCurrents> healthy = NodeCurrents.healthy(unit, sum.net());
     LinkedHashSet<PartId> devices = new LinkedHashSet<>();
     sum.devices().forEach(pin -> devices.add(pin.part()));
     if (devices.size() != 1 || healthy.isEmpty() || !healthy.get().complete()) {
@@ -110,8 +115,8 @@ final class CurrentSum implements Rule {
     if (Math.abs(sum.amps()) <= TOO_MUCH * usual + slack) {
       return Optional.empty();
     }
-    List<Blame> blames = new ArrayList<>();
-    for (NodeSum.Branch branch : sum.branches()) {
+    List<LikelihoodRatio> blames = new ArrayList<>();
+    for (NodeCurrents.Branch branch : sum.branches()) {
       double rest = Math.abs(sum.without(branch));
       if (rest <= STILL_USUAL * usual + slack) {
         blames.add(open(unit, sum, branch));
@@ -122,18 +127,20 @@ final class CurrentSum implements Rule {
         "%s would have to take %s, where a healthy one takes %s"
             .formatted(
                 unit.name(pin),
-                Volts.amps(sum.amps()),
-                usual <= healthy.get().tolerance() ? "next to nothing" : Volts.amps(usual));
-    blames.add(new Blame(pin.part(), blames.isEmpty() ? Blame.MEDIUM : Blame.WEAK, much));
+                NetVoltage.amps(sum.amps()),
+                usual <= healthy.get().tolerance() ? "next to nothing" : NetVoltage.amps(usual));
+    blames.add(
+        new LikelihoodRatio(
+            pin.part(), blames.isEmpty() ? LikelihoodRatio.MEDIUM : LikelihoodRatio.WEAK, much));
     String message =
-        "At %s (%s) %s.".formatted(unit.name(sum.net()), Volts.text(sum.volts()), much);
+        "At %s (%s) %s.".formatted(unit.name(sum.net()), NetVoltage.text(sum.volts()), much);
     return Optional.of(finding(sum, message, blames));
   }
 
-  private Finding finding(NodeSum sum, String message, List<Blame> blames) {
-    return new Finding(
+  private RuleFinding finding(NodeCurrents sum, String message, List<LikelihoodRatio> blames) {
+    return new RuleFinding(
         code(),
-        Severity.ERROR,
+        RuleSeverity.ERROR,
         List.of(Subject.of(sum.net())),
         message,
         UnitHazards.BEFORE_TOUCHING

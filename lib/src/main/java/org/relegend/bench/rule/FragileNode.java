@@ -8,7 +8,7 @@ import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
 /** A reading at a node that the meter itself changes: told, with what was there before. */
-final class FragileNode implements Rule {
+final class FragileNode implements ReadingRule {
   @Override
   public String code() {
     return "fragile-node";
@@ -21,11 +21,11 @@ final class FragileNode implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (NetId net : unit.netsRead()) {
       Reading reading = unit.reading(net).orElseThrow();
-      Loading loading = Loading.of(unit, net);
+      ProbeLoad loading = ProbeLoad.of(unit, net);
       boolean againstFirm =
           loading.firm().map(NetId::text).equals(Optional.of(reading.setting().against()));
       if (!againstFirm && loading.exact()) {
@@ -37,21 +37,22 @@ final class FragileNode implements Rule {
     return found;
   }
 
-  private Finding finding(Unit unit, NetId net, Reading reading, Loading loading, String text) {
+  private RuleFinding finding(
+      UnitReadings unit, NetId net, Reading reading, ProbeLoad loading, String text) {
     String corrected =
         loading.ohms().isPresent()
             ? " The %s read stand for some %s untouched."
                 .formatted(
-                    Volts.text(reading.value()),
-                    Volts.text(
-                        Loading.corrected(
+                    NetVoltage.text(reading.value()),
+                    NetVoltage.text(
+                        ProbeLoad.corrected(
                             reading.value(),
                             loading.ohms().getAsDouble(),
                             reading.setting().with().ohms())))
             : "";
-    return new Finding(
+    return new RuleFinding(
         code(),
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         List.of(Subject.of(net)),
         text + corrected,
         "Read it against a net of the same voltage, or with a meter of more resistance, and don't"

@@ -11,7 +11,7 @@ import org.relegend.map.Subject;
  * An amplifier in a closed loop that isn't at its limits holds its inputs equal. If they are, it
  * does its work; if they aren't, it or its loop doesn't.
  */
-final class InputsEqual implements Rule {
+final class InputsEqual implements ReadingRule {
   @Override
   public String code() {
     return "inputs-equal";
@@ -23,10 +23,10 @@ final class InputsEqual implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (Amp amp : Amplifiers.all(unit)) {
-      Element element = amp.element();
+      CircuitElement element = amp.element();
       if (amp.rail() != 0 || !Amplifiers.loopDrawn(unit, element)) {
         continue;
       }
@@ -40,37 +40,37 @@ final class InputsEqual implements Rule {
     return found;
   }
 
-  private Finding unequal(Amp amp) {
-    Element element = amp.element();
+  private RuleFinding unequal(Amp amp) {
+    CircuitElement element = amp.element();
     String message =
         "%s is not at a limit, and its inputs are %s apart: its loop doesn't close, or it doesn't amplify."
-            .formatted(element.name(), Volts.text(Math.abs(amp.between())));
-    return new Finding(
+            .formatted(element.name(), NetVoltage.text(Math.abs(amp.between())));
+    return new RuleFinding(
         code(),
-        Severity.ERROR,
+        RuleSeverity.ERROR,
         List.of(Subject.of(element.part())),
         message,
         "Read supply and inputs again at the pins themselves, then look at the feedback part and its"
             + " joints.",
         source(),
         List.of(
-            new Blame(
+            new LikelihoodRatio(
                 element.part(),
-                Blame.MEDIUM,
+                LikelihoodRatio.MEDIUM,
                 "its inputs differ by %s though its output is not at a limit"
-                    .formatted(Volts.text(Math.abs(amp.between()))))));
+                    .formatted(NetVoltage.text(Math.abs(amp.between()))))));
   }
 
-  private Finding excused(Amp amp) {
-    Element element = amp.element();
+  private RuleFinding excused(Amp amp) {
+    CircuitElement element = amp.element();
     String reason = "holds its inputs equal, so it does its work";
-    return new Finding(
+    return new RuleFinding(
         code(),
-        Severity.INFORMATION,
+        RuleSeverity.INFORMATION,
         List.of(Subject.of(element.part())),
         "%s %s: its output follows from what it is given.".formatted(element.name(), reason),
         "Look at what sets its inputs.",
         source(),
-        List.of(new Blame(element.part(), Blame.EXCUSED, reason)));
+        List.of(new LikelihoodRatio(element.part(), LikelihoodRatio.EXCUSED, reason)));
   }
 }

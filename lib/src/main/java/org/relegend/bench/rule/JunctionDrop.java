@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
@@ -16,7 +16,7 @@ import org.relegend.marking.Quantity;
  * is an open junction, nothing at all a short one (or one that is off, as its twin tells). Read at
  * two nodes under power, or at the part itself with a meter's diode test.
  */
-final class JunctionDrop implements Rule {
+final class JunctionDrop implements ReadingRule {
   /** Far above what any junction has, also one of little drop at its full current. */
   static final double MOST = 0.9;
 
@@ -40,16 +40,16 @@ final class JunctionDrop implements Rule {
     }
 
     /** As the part's kind or value tells; silicon where neither does. */
-    static Material of(Unit unit, PartId id) {
-      String told =
+    static Material of(UnitReadings unit, PartId id) {
+      String text =
           unit.map()
               .part(id)
               .map(part -> (part.kind() + " " + part.value()).toLowerCase(Locale.ROOT))
               .orElse("");
-      if (told.contains("schottky")) {
+      if (text.contains("schottky")) {
         return SCHOTTKY;
       }
-      return told.contains("germanium") ? GERMANIUM : SILICON;
+      return text.contains("germanium") ? GERMANIUM : SILICON;
     }
   }
 
@@ -72,8 +72,8 @@ final class JunctionDrop implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (Part part : unit.map().parts()) {
       boolean silicon =
           unit.kind(part.id())
@@ -81,7 +81,7 @@ final class JunctionDrop implements Rule {
               .orElse(false);
       if (silicon
           && (unit.isFamily(part.id(), "transistor") || unit.isFamily(part.id(), "diode"))) {
-        for (Element element : unit.elements(part.id())) {
+        for (CircuitElement element : unit.elements(part.id())) {
           underPower(unit, element).ifPresent(found::add);
         }
       }
@@ -91,21 +91,21 @@ final class JunctionDrop implements Rule {
   }
 
   /** The sign that makes a junction's forward drop positive: a PNP's runs from emitter to base. */
-  private static double sign(Unit unit, PartId part) {
+  private static double sign(UnitReadings unit, PartId part) {
     boolean pnp = unit.kind(part).map(kind -> kind.name().startsWith("pnp")).orElse(false);
     return pnp ? -1 : 1;
   }
 
   /** A Darlington's base and emitter have two junctions between them (common practice). */
-  private static double most(Unit unit, PartId part) {
+  private static double most(UnitReadings unit, PartId part) {
     boolean two = unit.kind(part).map(kind -> kind.name().endsWith("-darlington")).orElse(false);
     return two ? 2 * MOST : MOST;
   }
 
-  private Optional<Finding> underPower(Unit unit, Element element) {
+  private Optional<RuleFinding> underPower(UnitReadings unit, CircuitElement element) {
     for (String[] roles : JUNCTIONS) {
-      Optional<Volts> from = element.volts(roles[0]);
-      Optional<Volts> to = element.volts(roles[1]);
+      Optional<NetVoltage> from = element.volts(roles[0]);
+      Optional<NetVoltage> to = element.volts(roles[1]);
       boolean read = from.isPresent() && to.isPresent() && (from.get().read() || to.get().read());
       if (read) {
         double sign = sign(unit, element.part());
@@ -114,8 +114,8 @@ final class JunctionDrop implements Rule {
         if (drop > most(unit, element.part()) + slack) {
           return Optional.of(open(element, roles, drop));
         }
-        Optional<Volts> a = element.healthy(roles[0]);
-        Optional<Volts> b = element.healthy(roles[1]);
+        Optional<NetVoltage> a = element.healthy(roles[0]);
+        Optional<NetVoltage> b = element.healthy(roles[1]);
         boolean conducts =
             a.isPresent()
                 && b.isPresent()
@@ -132,51 +132,51 @@ final class JunctionDrop implements Rule {
     return Optional.empty();
   }
 
-  private Finding open(Element element, String[] roles, double drop) {
+  private RuleFinding open(CircuitElement element, String[] roles, double drop) {
     return finding(
         element,
-        Severity.ERROR,
+        RuleSeverity.ERROR,
         "%s has %s from %s to %s, far above what a junction that conducts can have: it is open, or a joint of it is."
-            .formatted(element.name(), Volts.text(drop), roles[0], roles[1]),
-        Blame.STRONG,
-        "its junction has " + Volts.text(drop) + " across it, so it doesn't conduct");
+            .formatted(element.name(), NetVoltage.text(drop), roles[0], roles[1]),
+        LikelihoodRatio.STRONG,
+        "its junction has " + NetVoltage.text(drop) + " across it, so it doesn't conduct");
   }
 
-  private Finding shorted(Element element, String[] roles, double drop) {
+  private RuleFinding shorted(CircuitElement element, String[] roles, double drop) {
     return finding(
         element,
-        Severity.ERROR,
+        RuleSeverity.ERROR,
         "%s has %s between %s and %s where a healthy one has a junction's drop: shorted, or bridged."
-            .formatted(element.name(), Volts.text(Math.abs(drop)), roles[0], roles[1]),
-        Blame.STRONG,
+            .formatted(element.name(), NetVoltage.text(Math.abs(drop)), roles[0], roles[1]),
+        LikelihoodRatio.STRONG,
         "no drop across its junction, where a healthy one has half a volt and more");
   }
 
-  private Finding off(Element element, String[] roles, double drop) {
+  private RuleFinding off(CircuitElement element, String[] roles, double drop) {
     return finding(
         element,
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         "%s is held off: its %s lies %s the wrong way from its %s, where a healthy one conducts."
-            .formatted(element.name(), roles[0], Volts.text(-drop), roles[1]),
-        Blame.WEAK,
+            .formatted(element.name(), roles[0], NetVoltage.text(-drop), roles[1]),
+        LikelihoodRatio.WEAK,
         "its junction is reversed, where a healthy one conducts; what sets its "
             + roles[0]
             + " may be the cause");
   }
 
-  private Finding finding(
-      Element element, Severity severity, String message, double factor, String reason) {
-    return new Finding(
+  private RuleFinding finding(
+      CircuitElement element, RuleSeverity severity, String message, double factor, String reason) {
+    return new RuleFinding(
         code(),
         severity,
         List.of(Subject.of(element.part())),
         message,
         UnitHazards.BEFORE_TOUCHING + "test the junction both ways, and its joints.",
         source(),
-        List.of(new Blame(element.part(), factor, reason)));
+        List.of(new LikelihoodRatio(element.part(), factor, reason)));
   }
 
-  private Optional<Finding> diodeTest(Unit unit, Reading reading) {
+  private Optional<RuleFinding> diodeTest(UnitReadings unit, Reading reading) {
     Optional<PartId> part = partOf(reading.at());
     if (part.isEmpty() || !isDiodeTest(reading)) {
       return Optional.empty();
@@ -192,35 +192,35 @@ final class JunctionDrop implements Rule {
     }
     String name = unit.map().nameOf(reading.at());
     return Optional.of(
-        new Finding(
+        new RuleFinding(
             code(),
-            Severity.ERROR,
+            RuleSeverity.ERROR,
             List.of(reading.at()),
             drop < material.least
                 ? "%s drops %s in the diode test, less than %s does: shorted, or something beside it conducts."
-                    .formatted(name, Volts.text(drop), material.word)
+                    .formatted(name, NetVoltage.text(drop), material.word)
                 : "%s drops %s in the diode test, more than %s does: open."
-                    .formatted(name, Volts.text(drop), material.word),
+                    .formatted(name, NetVoltage.text(drop), material.word),
             "Lift one leg and test again: in circuit other parts conduct too.",
             source(),
             List.of(
-                new Blame(
+                new LikelihoodRatio(
                     part.get(),
-                    reading.setting().lifted() ? Blame.STRONG : Blame.MEDIUM,
-                    "drops %s in the diode test".formatted(Volts.text(drop))))));
+                    reading.setting().lifted() ? LikelihoodRatio.STRONG : LikelihoodRatio.MEDIUM,
+                    "drops %s in the diode test".formatted(NetVoltage.text(drop))))));
   }
 
   /**
    * A meter tests a junction with the unit off or the part out of it; else it is a live voltage.
    */
   private static boolean isDiodeTest(Reading reading) {
-    boolean said =
+    boolean stated =
         reading.setting().lifted()
-            || reading.setting().power() == Setting.Power.OFF
+            || reading.setting().power() == MeasurementSetup.Power.OFF
             || reading.setting().words().toLowerCase(Locale.ROOT).contains("diode test");
     return reading.quantity() == Quantity.VOLTAGE
-        && said
-        && reading.setting().power() != Setting.Power.ON;
+        && stated
+        && reading.setting().power() != MeasurementSetup.Power.ON;
   }
 
   private static Optional<PartId> partOf(Subject at) {

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.relegend.bench.Condition;
-import org.relegend.bench.State;
+import org.relegend.bench.PartState;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.DateCodes;
@@ -14,7 +14,7 @@ import org.relegend.marking.DateSpan;
 import org.relegend.marking.YearRange;
 
 /** A date code later than those of the unit's other parts: the part was put in later. */
-public final class LaterDate implements Rule {
+public final class LaterDate implements ReadingRule {
   /** How far the parts of one batch lie apart: half a year is usual (common practice). */
   private static final int MARGIN_WEEKS = 26;
 
@@ -29,7 +29,7 @@ public final class LaterDate implements Rule {
   }
 
   /** The parts whose codes are later than the rest's under every reading. */
-  public static Map<PartId, DateSpan> later(Unit unit) {
+  public static Map<PartId, DateSpan> later(UnitReadings unit) {
     int thisYear =
         unit.job().conditions().stream()
             .map(condition -> condition.at().toString())
@@ -55,28 +55,30 @@ public final class LaterDate implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     later(unit)
         .forEach(
             (part, span) -> {
               Condition condition = unit.job().condition(part).orElseThrow();
-              if (!condition.is(State.REPLACED)) {
+              if (!condition.is(PartState.REPLACED)) {
                 found.add(finding(unit, part, condition, span));
               }
             });
     return found;
   }
 
-  private Finding finding(Unit unit, PartId part, Condition condition, DateSpan span) {
-    return new Finding(
+  private RuleFinding finding(UnitReadings unit, PartId part, Condition condition, DateSpan span) {
+    return new RuleFinding(
         code(),
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         List.of(Subject.of(part)),
         "%s has the date code %s, made %s or later, and the unit's other parts are older: it was put in later."
             .formatted(unit.name(part), condition.dateCode(), span.earliest()),
         "Mark it as replaced, or look at the code again.",
         source(),
-        List.of(new Blame(part, Blame.WEAK, "dated later than the unit's other parts")));
+        List.of(
+            new LikelihoodRatio(
+                part, LikelihoodRatio.WEAK, "dated later than the unit's other parts")));
   }
 }

@@ -16,7 +16,7 @@ import org.relegend.map.Subject;
  * one that shares its emitter carries current, the fault is in this one, its pin or its joint;
  * where none does, what draws the common current is missing.
  */
-final class NoCurrent implements Rule {
+final class NoCurrent implements ReadingRule {
   /** Less of a healthy one's current than this is none. */
   private static final double NONE = 0.15;
 
@@ -35,18 +35,18 @@ final class NoCurrent implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
-    Set<PartId> told = new LinkedHashSet<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
+    Set<PartId> stated = new LinkedHashSet<>();
     for (Part part : unit.map().parts()) {
       if (unit.isFamily(part.id(), "transistor") || unit.isFamily(part.id(), "valve")) {
-        for (Element element : unit.elements(part.id())) {
-          if (cutOff(unit, element) && !told.contains(part.id())) {
+        for (CircuitElement element : unit.elements(part.id())) {
+          if (cutOff(unit, element) && !stated.contains(part.id())) {
             finding(unit, element)
                 .ifPresent(
                     finding -> {
                       found.add(finding);
-                      told.add(part.id());
+                      stated.add(part.id());
                     });
           }
         }
@@ -55,14 +55,14 @@ final class NoCurrent implements Rule {
     return found;
   }
 
-  private static Optional<NetId> net(Element element, List<String> roles) {
+  private static Optional<NetId> net(CircuitElement element, List<String> roles) {
     return roles.stream().flatMap(role -> element.net(role).stream()).findFirst();
   }
 
   /** Whether the output takes none of the current that a healthy one takes. */
-  private static boolean cutOff(Unit unit, Element element) {
-    Optional<NodeSum> is = sum(unit, element, true);
-    Optional<NodeSum> should = sum(unit, element, false);
+  private static boolean cutOff(UnitReadings unit, CircuitElement element) {
+    Optional<NodeCurrents> is = sum(unit, element, true);
+    Optional<NodeCurrents> should = sum(unit, element, false);
     if (is.isEmpty() || should.isEmpty()) {
       return false;
     }
@@ -71,22 +71,23 @@ final class NoCurrent implements Rule {
     return usual > 2 * slack && Math.abs(is.get().amps()) < NONE * usual;
   }
 
-  private static boolean carries(Unit unit, Element element) {
-    Optional<NodeSum> is = sum(unit, element, true);
+  private static boolean carries(UnitReadings unit, CircuitElement element) {
+    Optional<NodeCurrents> is = sum(unit, element, true);
     return is.isPresent() && Math.abs(is.get().amps()) > 2 * is.get().tolerance();
   }
 
-  private static Optional<NodeSum> sum(Unit unit, Element element, boolean asRead) {
+  private static Optional<NodeCurrents> sum(
+      UnitReadings unit, CircuitElement element, boolean asRead) {
     Optional<NetId> net = net(element, OUTPUTS);
-    Optional<NodeSum> sum =
-        net.flatMap(n -> asRead ? NodeSum.asRead(unit, n) : NodeSum.healthy(unit, n));
+    Optional<NodeCurrents> sum =
+        net.flatMap(n -> asRead ? NodeCurrents.asRead(unit, n) : NodeCurrents.healthy(unit, n));
     return sum.filter(s -> s.complete() && s.devices().size() == 1 && !s.branches().isEmpty());
   }
 
-  private Optional<Finding> finding(Unit unit, Element element) {
+  private Optional<RuleFinding> finding(UnitReadings unit, CircuitElement element) {
     Optional<NetId> common = net(element, COMMON);
-    List<Element> sharing = common.map(net -> sharing(unit, net)).orElse(List.of());
-    List<Element> all = sharing.isEmpty() ? List.of(element) : sharing;
+    List<CircuitElement> sharing = common.map(net -> sharing(unit, net)).orElse(List.of());
+    List<CircuitElement> all = sharing.isEmpty() ? List.of(element) : sharing;
     boolean explained =
         all.stream().anyMatch(other -> net(other, CONTROLS).map(unit::isBad).orElse(false));
     if (explained) {
@@ -95,12 +96,12 @@ final class NoCurrent implements Rule {
     boolean otherCarries =
         all.stream().anyMatch(other -> !other.equals(element) && carries(unit, other));
     boolean oneOfMany = all.size() > 1 && otherCarries;
-    List<Blame> blames = new ArrayList<>();
+    List<LikelihoodRatio> blames = new ArrayList<>();
     String none = "%s takes no current".formatted(element.name());
     blames.add(
-        new Blame(
+        new LikelihoodRatio(
             element.part(),
-            oneOfMany ? Blame.STRONG : Blame.MEDIUM,
+            oneOfMany ? LikelihoodRatio.STRONG : LikelihoodRatio.MEDIUM,
             oneOfMany
                 ? none + ", while the other of its pair does: itself, its pin or its joint"
                 : none + " though its controls read well"));
@@ -109,16 +110,16 @@ final class NoCurrent implements Rule {
           .forEach(
               part ->
                   blames.add(
-                      new Blame(
+                      new LikelihoodRatio(
                           part,
-                          3 * Blame.MEDIUM,
+                          3 * LikelihoodRatio.MEDIUM,
                           "draws or sets the current that %s should carry"
                               .formatted(element.name()))));
     }
     return Optional.of(
-        new Finding(
+        new RuleFinding(
             code(),
-            Severity.ERROR,
+            RuleSeverity.ERROR,
             List.of(Subject.of(element.part())),
             none + (oneOfMany ? ", though another with the same emitter does." : "."),
             oneOfMany
@@ -129,8 +130,8 @@ final class NoCurrent implements Rule {
             blames));
   }
 
-  private static List<Element> sharing(Unit unit, NetId common) {
-    List<Element> sharing = new ArrayList<>();
+  private static List<CircuitElement> sharing(UnitReadings unit, NetId common) {
+    List<CircuitElement> sharing = new ArrayList<>();
     Set<PartId> parts = new LinkedHashSet<>();
     unit.pins(common).forEach(pin -> parts.add(pin.part()));
     for (PartId part : parts) {
@@ -144,11 +145,11 @@ final class NoCurrent implements Rule {
   }
 
   /** The resistors on the way of the emitter's current, and those that set the current there. */
-  private static Set<PartId> supply(Unit unit, NetId common, PartId device) {
+  private static Set<PartId> supply(UnitReadings unit, NetId common, PartId device) {
     Set<PartId> parts = new LinkedHashSet<>();
     resistors(unit, common, parts);
     for (PinRef pin : unit.pins(common)) {
-      for (Element element : unit.elements(pin.part())) {
+      for (CircuitElement element : unit.elements(pin.part())) {
         boolean source = element.net("collector").equals(Optional.of(common));
         if (source && !net(element, COMMON).equals(Optional.of(common))) {
           net(element, COMMON).ifPresent(net -> resistors(unit, net, parts));
@@ -162,7 +163,7 @@ final class NoCurrent implements Rule {
     return parts;
   }
 
-  private static void resistors(Unit unit, NetId net, Set<PartId> into) {
+  private static void resistors(UnitReadings unit, NetId net, Set<PartId> into) {
     if (!unit.isRail(net)) {
       unit.pins(net).stream()
           .map(PinRef::part)

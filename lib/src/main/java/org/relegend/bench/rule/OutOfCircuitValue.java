@@ -14,8 +14,8 @@ import org.relegend.marking.ValueReading;
  * A part measured out of circuit must have the value it is marked with, within its tolerance. In
  * circuit only a resistor that reads too high is proof: nothing beside it can raise a resistance.
  */
-final class OutOfCircuitValue implements Rule {
-  private static final Tolerance RESISTOR = Tolerance.fraction(NodeSum.USUAL_TOLERANCE);
+final class OutOfCircuitValue implements ReadingRule {
+  private static final Tolerance RESISTOR = Tolerance.fraction(NodeCurrents.USUAL_TOLERANCE);
 
   /** Electrolytics are delivered -20 to +80 %, others within 20 %. */
   private static final Tolerance ELECTROLYTIC = new Tolerance(-0.2, 0.8, Tolerance.Basis.FRACTION);
@@ -34,8 +34,8 @@ final class OutOfCircuitValue implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (Reading reading : unit.job().currentReadings()) {
       boolean value =
           reading.quantity() == Quantity.RESISTANCE || reading.quantity() == Quantity.CAPACITANCE;
@@ -50,7 +50,8 @@ final class OutOfCircuitValue implements Rule {
     return found;
   }
 
-  private Optional<Finding> compare(Unit unit, PartId part, Reading reading, ValueReading marking) {
+  private Optional<RuleFinding> compare(
+      UnitReadings unit, PartId part, Reading reading, ValueReading marking) {
     double nominal = marking.amount().value();
     Tolerance tolerance = marking.tolerance().orElse(usual(unit, part));
     boolean high = reading.value() > tolerance.highest(nominal);
@@ -60,17 +61,17 @@ final class OutOfCircuitValue implements Rule {
     }
     boolean resistor = reading.quantity() == Quantity.RESISTANCE;
     boolean proof = reading.setting().lifted() || resistor && high;
-    String told =
+    String text =
         "%s is marked %s (%s) and reads %s"
             .formatted(
                 unit.name(part),
                 marking.amount().text(),
                 tolerance.text(),
                 reading.amount().text(4));
-    return Optional.of(proof ? proof(part, told, high, resistor) : trap(part, told));
+    return Optional.of(proof ? proof(part, text, high, resistor) : trap(part, text));
   }
 
-  private static Tolerance usual(Unit unit, PartId part) {
+  private static Tolerance usual(UnitReadings unit, PartId part) {
     if (unit.isFamily(part, "resistor")) {
       return RESISTOR;
     }
@@ -78,25 +79,25 @@ final class OutOfCircuitValue implements Rule {
     return electrolytic ? ELECTROLYTIC : CAPACITOR;
   }
 
-  private Finding proof(PartId part, String told, boolean high, boolean resistor) {
+  private RuleFinding proof(PartId part, String text, boolean high, boolean resistor) {
     String why =
         high && resistor ? ": too high, and nothing beside it can raise it" : ": outside of it";
-    return new Finding(
+    return new RuleFinding(
         code(),
-        Severity.ERROR,
+        RuleSeverity.ERROR,
         List.of(Subject.of(part)),
-        told + why + ".",
+        text + why + ".",
         "Renew it, and ask why it went.",
         source(),
-        List.of(new Blame(part, Blame.STRONG, told)));
+        List.of(new LikelihoodRatio(part, LikelihoodRatio.STRONG, text)));
   }
 
-  private Finding trap(PartId part, String told) {
-    return new Finding(
+  private RuleFinding trap(PartId part, String text) {
+    return new RuleFinding(
         "in-circuit-value",
-        Severity.INFORMATION,
+        RuleSeverity.INFORMATION,
         List.of(Subject.of(part)),
-        told + " in circuit: other parts lie beside it, so this proves nothing.",
+        text + " in circuit: other parts lie beside it, so this proves nothing.",
         "Lift one leg and measure again, or compare with its twin in circuit.",
         source(),
         List.of());

@@ -16,7 +16,7 @@ import org.relegend.map.Subject;
  * the loop is broken, or it is driven beyond its range. Against them the amplifier or its supply is
  * at fault.
  */
-final class OutputAtRail implements Rule {
+final class OutputAtRail implements ReadingRule {
   @Override
   public String code() {
     return "output-at-rail";
@@ -29,8 +29,8 @@ final class OutputAtRail implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (Amp amp : Amplifiers.all(unit)) {
       if (amp.rail() != 0 && amp.unequal()) {
         boolean obeys = Math.signum(amp.between()) == amp.rail();
@@ -40,27 +40,27 @@ final class OutputAtRail implements Rule {
     return found;
   }
 
-  private Finding obeys(Unit unit, Amp amp) {
-    Element element = amp.element();
+  private RuleFinding obeys(UnitReadings unit, Amp amp) {
+    CircuitElement element = amp.element();
     String reason =
         "obeys its inputs: + %s %s -, output %s at the rail"
             .formatted(
-                Volts.text(Math.abs(amp.between())),
+                NetVoltage.text(Math.abs(amp.between())),
                 amp.between() > 0 ? "above" : "below",
                 amp.out().text());
-    List<Blame> blames = new ArrayList<>();
-    blames.add(new Blame(element.part(), Blame.EXCUSED, reason));
+    List<LikelihoodRatio> blames = new ArrayList<>();
+    blames.add(new LikelihoodRatio(element.part(), LikelihoodRatio.EXCUSED, reason));
     feedback(unit, element)
         .forEach(
             part ->
                 blames.add(
-                    new Blame(
+                    new LikelihoodRatio(
                         part,
                         1.5,
                         "feedback of %s, whose loop doesn't close".formatted(element.name()))));
-    return new Finding(
+    return new RuleFinding(
         code(),
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         List.of(Subject.of(element.part())),
         "%s %s.".formatted(element.name(), reason),
         "Leave it in. Look at what feeds its inputs, then at its feedback part and the joints"
@@ -70,7 +70,7 @@ final class OutputAtRail implements Rule {
   }
 
   /** Parts of two pins between output and inverting input. */
-  private static Set<PartId> feedback(Unit unit, Element element) {
+  private static Set<PartId> feedback(UnitReadings unit, CircuitElement element) {
     Set<PartId> parts = new LinkedHashSet<>();
     Optional<NetId> out = element.net("out");
     Optional<NetId> minus = element.net("-in");
@@ -84,22 +84,22 @@ final class OutputAtRail implements Rule {
     return parts;
   }
 
-  private Finding against(Amp amp) {
-    Element element = amp.element();
+  private RuleFinding against(Amp amp) {
+    CircuitElement element = amp.element();
     String reason =
         "its output is at %s against its inputs (+ is %s %s -)"
             .formatted(
                 amp.out().text(),
-                Volts.text(Math.abs(amp.between())),
+                NetVoltage.text(Math.abs(amp.between())),
                 amp.between() > 0 ? "above" : "below");
-    return new Finding(
+    return new RuleFinding(
         code(),
-        Severity.ERROR,
+        RuleSeverity.ERROR,
         List.of(Subject.of(element.part())),
         "%s: %s.".formatted(element.name(), reason),
         "Read both its supplies at its own pins, and whether the output is held by a short; then"
             + " suspect the amplifier.",
         source(),
-        List.of(new Blame(element.part(), Blame.STRONG, reason)));
+        List.of(new LikelihoodRatio(element.part(), LikelihoodRatio.STRONG, reason)));
   }
 }

@@ -6,7 +6,7 @@ import org.relegend.bench.Reading;
 import org.relegend.map.Subject;
 
 /** A reading at a pin that the drawing has on another net: which of the two was meant? */
-final class PinCountedOtherwise implements Rule {
+final class PinCountedOtherwise implements ReadingRule {
   @Override
   public String code() {
     return "pin-drawn-otherwise";
@@ -18,8 +18,8 @@ final class PinCountedOtherwise implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (Reading reading : unit.job().currentReadings()) {
       if (reading.at() instanceof Subject.OfPin of) {
         unit.circuit()
@@ -28,9 +28,9 @@ final class PinCountedOtherwise implements Rule {
             .ifPresent(
                 other ->
                     found.add(
-                        new Finding(
+                        new RuleFinding(
                             code(),
-                            Severity.WARNING,
+                            RuleSeverity.WARNING,
                             List.of(reading.at()),
                             "The reading at %s counts for %s, which the copper joins it to; the drawing has %s there."
                                 .formatted(

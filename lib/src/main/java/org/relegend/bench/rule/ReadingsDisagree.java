@@ -10,7 +10,7 @@ import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
 /** Two readings of one place under the same conditions that differ: the later one counts. */
-final class ReadingsDisagree implements Rule {
+final class ReadingsDisagree implements ReadingRule {
   private record Place(Subject at, Quantity quantity) {}
 
   @Override
@@ -24,14 +24,14 @@ final class ReadingsDisagree implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
+  public List<RuleFinding> inspect(UnitReadings unit) {
     Map<Place, List<Reading>> byPlace = new LinkedHashMap<>();
     for (Reading reading : unit.job().currentReadings()) {
       byPlace
           .computeIfAbsent(new Place(reading.at(), reading.quantity()), p -> new ArrayList<>())
           .add(reading);
     }
-    List<Finding> found = new ArrayList<>();
+    List<RuleFinding> found = new ArrayList<>();
     for (List<Reading> readings : byPlace.values()) {
       Reading first = readings.get(0);
       for (Reading later : readings) {
@@ -44,7 +44,7 @@ final class ReadingsDisagree implements Rule {
     return found;
   }
 
-  private static boolean differ(Unit unit, Reading a, Reading b) {
+  private static boolean differ(UnitReadings unit, Reading a, Reading b) {
     double difference = Math.abs(a.value() - b.value());
     return a.quantity() == Quantity.VOLTAGE
         ? difference
@@ -52,10 +52,10 @@ final class ReadingsDisagree implements Rule {
         : difference > 0.05 * Math.max(Math.abs(a.value()), Math.abs(b.value()));
   }
 
-  private Finding finding(Unit unit, Reading first, Reading later) {
-    return new Finding(
+  private RuleFinding finding(UnitReadings unit, Reading first, Reading later) {
+    return new RuleFinding(
         code(),
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         List.of(first.at()),
         "%s read %s and, under the same conditions, %s (readings %s and %s). Both are kept; the last one counts."
             .formatted(

@@ -3,7 +3,7 @@ package org.relegend.bench.rule;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.bench.Condition;
-import org.relegend.bench.State;
+import org.relegend.bench.PartState;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
@@ -11,7 +11,7 @@ import org.relegend.map.Subject;
  * Where somebody unsoldered a part or lifted a pad, copper may be gone that served more than this
  * one joint: all that its nets join is to be beeped out again. A socket is one more contact.
  */
-final class ReworkedPads implements Rule {
+final class ReworkedPads implements ReadingRule {
   @Override
   public String code() {
     return "beep-again";
@@ -24,19 +24,19 @@ final class ReworkedPads implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (Condition condition : unit.job().conditions()) {
-      boolean pads = condition.is(State.REPLACED) || condition.is(State.DAMAGED);
+      boolean pads = condition.is(PartState.REPLACED) || condition.is(PartState.DAMAGED);
       boolean known = unit.map().parts().has(condition.part());
-      if (known && (pads || condition.is(State.SOCKETED))) {
+      if (known && (pads || condition.is(PartState.SOCKETED))) {
         found.add(finding(unit, condition));
       }
     }
     return found;
   }
 
-  private Finding finding(Unit unit, Condition condition) {
+  private RuleFinding finding(UnitReadings unit, Condition condition) {
     List<String> nets = new ArrayList<>();
     for (NetId net : unit.circuit().netsOf(condition.part())) {
       nets.add(
@@ -48,13 +48,13 @@ final class ReworkedPads implements Rule {
                       String.join(" ", unit.pins(net).stream().map(unit::name).toList())));
     }
     String socket =
-        condition.is(State.SOCKETED)
+        condition.is(PartState.SOCKETED)
             ? " A socket is one more contact: read at the leg of the part and at the pad, before"
                 + " anything is reseated."
             : "";
-    return new Finding(
+    return new RuleFinding(
         code(),
-        Severity.INFORMATION,
+        RuleSeverity.INFORMATION,
         List.of(Subject.of(condition.part())),
         "%s is %s: its pads may have lost copper. Its nets: %s."
             .formatted(unit.name(condition.part()), condition.text(), String.join(", ", nets)),

@@ -29,7 +29,7 @@ final class SupplyNets {
   private final Set<NetId> references = new HashSet<>();
   private final Set<NetId> rails = new HashSet<>();
 
-  SupplyNets(Circuit circuit, Channels channels) {
+  SupplyNets(Circuit circuit, NetChannels channels) {
     this.circuit = circuit;
     boolean declared =
         circuit.map().nets().stream()

@@ -13,7 +13,7 @@ import org.relegend.map.Subject;
  * A node that differs from its twin while all its neighbours that were read are as theirs: the
  * difference is made there, by the parts on it.
  */
-final class TwinDiffers implements Rule {
+final class TwinDiffers implements ReadingRule {
   /** So many equal neighbours are needed. */
   private static final int NEIGHBOURS = 2;
 
@@ -28,12 +28,12 @@ final class TwinDiffers implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (NetId net : unit.netsRead()) {
       if (unit.isBad(net) && unit.twin(net).isPresent() && !unit.isRail(net)) {
         List<NetId> neighbours = neighbours(unit, net);
-        boolean equal = neighbours.stream().allMatch(n -> unit.verdict(n) == Verdict.GOOD);
+        boolean equal = neighbours.stream().allMatch(n -> unit.verdict(n) == NodeVerdict.GOOD);
         if (equal && neighbours.size() >= NEIGHBOURS) {
           found.add(finding(unit, net, neighbours));
         }
@@ -43,29 +43,29 @@ final class TwinDiffers implements Rule {
   }
 
   /** The nets that were read and compared, one part away. */
-  private static List<NetId> neighbours(Unit unit, NetId net) {
+  private static List<NetId> neighbours(UnitReadings unit, NetId net) {
     Set<NetId> near = new LinkedHashSet<>();
     for (PinRef pin : unit.pins(net)) {
       near.addAll(unit.circuit().netsOf(pin.part()));
     }
     near.remove(net);
     return near.stream()
-        .filter(other -> !unit.isRail(other) && unit.verdict(other) != Verdict.UNKNOWN)
+        .filter(other -> !unit.isRail(other) && unit.verdict(other) != NodeVerdict.UNKNOWN)
         .toList();
   }
 
-  private Finding finding(Unit unit, NetId net, List<NetId> neighbours) {
+  private RuleFinding finding(UnitReadings unit, NetId net, List<NetId> neighbours) {
     Set<PartId> parts = new LinkedHashSet<>();
     unit.pins(net).stream().map(PinRef::part).forEach(parts::add);
     String reason =
         "on %s, which differs from its twin by %s while %s around it do not"
             .formatted(
                 unit.name(net),
-                Volts.text(unit.difference(net).orElse(0)),
+                NetVoltage.text(unit.difference(net).orElse(0)),
                 String.join(", ", neighbours.stream().map(unit::name).toList()));
-    return new Finding(
+    return new RuleFinding(
         code(),
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         List.of(Subject.of(net)),
         "%s has %s, its twin %s, and its neighbours are as theirs."
             .formatted(
@@ -74,6 +74,8 @@ final class TwinDiffers implements Rule {
                 unit.twin(net).orElseThrow().text()),
         "The difference is made at this node: compare its parts with their twins.",
         source(),
-        parts.stream().map(part -> new Blame(part, Blame.WEAK, reason)).toList());
+        parts.stream()
+            .map(part -> new LikelihoodRatio(part, LikelihoodRatio.WEAK, reason))
+            .toList());
   }
 }

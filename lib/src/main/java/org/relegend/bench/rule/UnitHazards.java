@@ -8,16 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.State;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 import org.relegend.hazard.Discharge;
+import org.relegend.hazard.HazardousNode;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
-import org.relegend.hazard.Reached;
 import org.relegend.hazard.StoredCharge;
+import org.relegend.hazard.VoltageLimits;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapTables;
 import org.relegend.map.Net;
@@ -47,26 +47,26 @@ public final class UnitHazards {
    */
   private static final double FAR_ABOVE = 2;
 
-  private final Unit unit;
-  private final LimitSet limits;
+  private final UnitReadings unit;
+  private final VoltageLimits limits;
   private final Map<NetId, Reading> high = new TreeMap<>();
   private final Hazards hazards;
   private final Set<Node> reached = new LinkedHashSet<>();
   private final Set<Node> untold;
 
-  private UnitHazards(Unit unit, LimitSet limits) {
+  private UnitHazards(UnitReadings unit, VoltageLimits limits) {
     this.unit = unit;
     this.limits = limits;
     unit.job().readings().forEach(this::enter);
     this.hazards = Hazards.of(Circuit.of(asFound()), limits);
-    hazards.reached().stream().map(Reached::node).forEach(reached::add);
+    hazards.reached().stream().map(HazardousNode::node).forEach(reached::add);
     this.untold = followed(sources());
     hazards.unknown().forEach(hazard -> untold.add(hazard.node()));
   }
 
   /** By the usual limits of a bench. */
-  static UnitHazards of(Unit unit) {
-    return new UnitHazards(unit, LimitSet.INSTRUMENTS);
+  static UnitHazards of(UnitReadings unit) {
+    return new UnitHazards(unit, VoltageLimits.INSTRUMENTS);
   }
 
   /** All that the map and the readings tell, as one. */
@@ -149,7 +149,7 @@ public final class UnitHazards {
   /** As read, or against the map's reference where that is known and more. */
   private double volts(NetId net, Reading reading) {
     boolean holds = unit.reading(net).filter(reading::equals).isPresent();
-    double absolute = holds ? unit.volts(net).map(Volts::value).orElse(0.0) : 0;
+    double absolute = holds ? unit.volts(net).map(NetVoltage::value).orElse(0.0) : 0;
     return Math.abs(absolute) > Math.abs(reading.value()) ? absolute : reading.value();
   }
 
@@ -184,7 +184,7 @@ public final class UnitHazards {
     boolean gone =
         unit.job()
             .condition(part.id())
-            .filter(known -> known.is(State.MISSING) || known.is(State.DAMAGED))
+            .filter(known -> known.is(PartState.MISSING) || known.is(PartState.DAMAGED))
             .isPresent();
     boolean tooHigh =
         unit.ohms(part.id()).isPresent()
@@ -237,7 +237,7 @@ public final class UnitHazards {
     Set<Node> found = new LinkedHashSet<>(sources);
     Deque<Node> open = new ArrayDeque<>(found);
     while (!open.isEmpty()) {
-      for (Step step : unit.circuit().steps(open.remove())) {
+      for (NodeStep step : unit.circuit().steps(open.remove())) {
         if (step.conduction().passesDirect() && isOpen(step.to()) && found.add(step.to())) {
           open.add(step.to());
         }

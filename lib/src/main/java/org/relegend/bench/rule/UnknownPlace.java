@@ -10,7 +10,7 @@ import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 
 /** A reading or condition of something that the map hasn't got: kept, and of no account. */
-final class UnknownPlace implements Rule {
+final class UnknownPlace implements ReadingRule {
   @Override
   public String code() {
     return "not-in-the-map";
@@ -22,8 +22,8 @@ final class UnknownPlace implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
-    List<Finding> found = new ArrayList<>();
+  public List<RuleFinding> inspect(UnitReadings unit) {
+    List<RuleFinding> found = new ArrayList<>();
     for (Reading reading : unit.job().readings()) {
       if (!known(unit.map(), reading.at())) {
         found.add(finding(reading.at(), "reading %s is of".formatted(reading.id())));
@@ -61,10 +61,10 @@ final class UnknownPlace implements Rule {
     return has(map, ((Subject.OfPart) at).part());
   }
 
-  private Finding finding(Subject at, String what) {
-    return new Finding(
+  private RuleFinding finding(Subject at, String what) {
+    return new RuleFinding(
         code(),
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         List.of(at),
         "Not in the map: %s %s. It is kept and not counted.".formatted(what, at),
         "Mend the map, or enter it again at the right place.",

@@ -8,7 +8,7 @@ import org.relegend.map.Subject;
  * Nets on the supply side of which nobody told the voltage: no reading there is proposed before
  * that is known.
  */
-final class UntoldSupply implements Rule {
+final class UntoldSupply implements ReadingRule {
   /** So many names are listed before the rest is counted. */
   private static final int LISTED = 8;
 
@@ -23,7 +23,7 @@ final class UntoldSupply implements Rule {
   }
 
   @Override
-  public List<Finding> inspect(Unit unit) {
+  public List<RuleFinding> inspect(UnitReadings unit) {
     List<NetId> nets = unit.hazards().untoldNets();
     if (nets.isEmpty()) {
       return List.of();
@@ -32,9 +32,9 @@ final class UntoldSupply implements Rule {
         String.join(", ", nets.stream().limit(LISTED).map(unit::name).toList())
             + (nets.size() > LISTED ? " and %d more".formatted(nets.size() - LISTED) : "");
     return List.of(
-        new Finding(
+        new RuleFinding(
             code(),
-            Severity.INFORMATION,
+            RuleSeverity.INFORMATION,
             nets.stream().limit(LISTED).map(Subject::of).toList(),
             "Nobody told what these nets carry, and a supply or a capacitor made for high voltage is joined to them: %s. Take them as high: no reading there is proposed."
                 .formatted(names),

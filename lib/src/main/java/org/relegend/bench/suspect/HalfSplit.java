@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.relegend.bench.Instrument;
-import org.relegend.bench.rule.Loading;
-import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.ProbeLoad;
 import org.relegend.bench.rule.UnitHazards;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
@@ -35,19 +35,19 @@ final class HalfSplit {
 
   private static final double LIKELY = 0.5;
 
-  private final Unit unit;
+  private final UnitReadings unit;
   private final SignalPath path;
-  private final Bracket bracket;
+  private final FaultBracket bracket;
   private final List<Suspect> ranked;
   private final Map<PartId, Double> scores = new HashMap<>();
-  private final Places places;
+  private final ProbePoints places;
 
-  HalfSplit(Unit unit, SignalPath path, Bracket bracket, List<Suspect> ranked) {
+  HalfSplit(UnitReadings unit, SignalPath path, FaultBracket bracket, List<Suspect> ranked) {
     this.unit = unit;
     this.path = path;
     this.bracket = bracket;
     this.ranked = ranked;
-    this.places = new Places(unit);
+    this.places = new ProbePoints(unit);
     ranked.forEach(suspect -> scores.put(suspect.part(), suspect.score()));
   }
 
@@ -70,10 +70,10 @@ final class HalfSplit {
         }
       }
     }
-    return Optional.ofNullable(best).map(this::told);
+    return Optional.ofNullable(best).map(this::nextReading);
   }
 
-  private NextReading told(Choice choice) {
+  private NextReading nextReading(Choice choice) {
     String why =
         String.format(
             Locale.ROOT,
@@ -89,7 +89,7 @@ final class HalfSplit {
     Instrument instrument =
         unit.job().instrument().known() ? unit.job().instrument() : Instrument.DIGITAL_METER;
     String warning =
-        Loading.of(unit, net).warning(unit, instrument).map(text -> ". " + text).orElse("");
+        ProbeLoad.of(unit, net).warning(unit, instrument).map(text -> ". " + text).orElse("");
     String slip =
         places.closePitched(pin)
             ? ". Its pins stand close: power off, clip on, power on, for a slip can end a board"
@@ -114,7 +114,7 @@ final class HalfSplit {
   }
 
   private boolean hard(NetId net, PinRef pin) {
-    return places.hard(pin) || Loading.of(unit, net).fragileFor(Instrument.DIGITAL_METER);
+    return places.hard(pin) || ProbeLoad.of(unit, net).fragileFor(Instrument.DIGITAL_METER);
   }
 
   /** A net of one of the first suspects, or its proof where all its nets are read. */

@@ -18,11 +18,11 @@ import org.jgrapht.graph.EdgeReversedGraph;
 import org.jgrapht.graph.MaskSubgraph;
 import org.jgrapht.graph.SimpleDirectedGraph;
 import org.jgrapht.traverse.BreadthFirstIterator;
-import org.relegend.bench.rule.Element;
-import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.CircuitElement;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.circuit.Conduction;
 import org.relegend.circuit.Node;
-import org.relegend.circuit.Step;
+import org.relegend.circuit.NodeStep;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
@@ -40,18 +40,18 @@ public final class SignalPath {
   /** One step from net to net through a part. */
   public record Edge(NetId from, NetId to, PartId part) {}
 
-  private final Unit unit;
+  private final UnitReadings unit;
   private final Map<NetId, Integer> depth = new TreeMap<>();
   private final Graph<NetId, Edge> onward = new DirectedMultigraph<>(null, null, false);
   private final List<Edge> feedback = new ArrayList<>();
   private final Set<NetId> sources = new LinkedHashSet<>();
   private final Set<NetId> sinks = new LinkedHashSet<>();
 
-  private SignalPath(Unit unit) {
+  private SignalPath(UnitReadings unit) {
     this.unit = unit;
   }
 
-  public static SignalPath of(Unit unit) {
+  public static SignalPath of(UnitReadings unit) {
     SignalPath path = new SignalPath(unit);
     Map<NetId, List<Edge>> all = path.edges();
     path.findEnds(all);
@@ -151,7 +151,7 @@ public final class SignalPath {
     Map<NetId, List<Edge>> all = new LinkedHashMap<>();
     for (Net net : unit.map().nets()) {
       if (carries(net.id())) {
-        for (Step step : unit.circuit().steps(Node.of(net.id()))) {
+        for (NodeStep step : unit.circuit().steps(Node.of(net.id()))) {
           if (step.to() instanceof Node.OfNet to && passive(step) && !driven(to.net())) {
             add(all, net.id(), to.net(), step.in().part());
           }
@@ -179,7 +179,7 @@ public final class SignalPath {
         && nature != Potential.Nature.REFERENCE;
   }
 
-  private boolean passive(Step step) {
+  private boolean passive(NodeStep step) {
     Conduction conduction = step.conduction();
     boolean junction =
         conduction == Conduction.JUNCTION
@@ -206,7 +206,7 @@ public final class SignalPath {
   private void active(Map<NetId, List<Edge>> all, Part part) {
     boolean transistor = unit.isFamily(part.id(), "transistor");
     boolean valve = unit.isFamily(part.id(), "valve");
-    for (Element element : unit.elements(part.id())) {
+    for (CircuitElement element : unit.elements(part.id())) {
       if (transistor || valve) {
         for (String control : List.of("base", "gate", "grid")) {
           for (String end :
@@ -232,7 +232,7 @@ public final class SignalPath {
     }
   }
 
-  private void through(Map<NetId, List<Edge>> all, Element element, String from, String to) {
+  private void through(Map<NetId, List<Edge>> all, CircuitElement element, String from, String to) {
     element
         .net(from)
         .ifPresent(a -> element.net(to).ifPresent(b -> add(all, a, b, element.part())));

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.bench.rule.Finding;
-import org.relegend.bench.rule.Rules;
-import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.ReadingRules;
+import org.relegend.bench.rule.RuleFinding;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.map.Part;
 
 /**
@@ -15,17 +15,20 @@ import org.relegend.map.Part;
  * @param suspects the likeliest first
  */
 public record Suspects(
-    List<Suspect> suspects, List<Finding> findings, Bracket bracket, Optional<NextReading> next) {
+    List<Suspect> suspects,
+    List<RuleFinding> findings,
+    FaultBracket bracket,
+    Optional<NextReading> next) {
   public Suspects {
     suspects = List.copyOf(suspects);
     findings = List.copyOf(findings);
   }
 
-  public static Suspects of(Unit unit) {
-    List<Finding> findings = Rules.inspect(unit);
+  public static Suspects of(UnitReadings unit) {
+    List<RuleFinding> findings = ReadingRules.inspect(unit);
     SignalPath path = SignalPath.of(unit);
-    Bracket bracket = Bracket.of(unit, path);
-    Suspicion suspicion = new Suspicion(unit, findings, bracket);
+    FaultBracket bracket = FaultBracket.of(unit, path);
+    SuspicionModel suspicion = new SuspicionModel(unit, findings, bracket);
     List<Suspect> weighed = new ArrayList<>();
     for (Part part : unit.map().parts()) {
       weighed.add(suspicion.of(part));

@@ -14,17 +14,17 @@ import org.relegend.bench.DemoUnit;
 import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
+import org.relegend.bench.MeasurementSetup;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
-import org.relegend.bench.rule.Rules;
+import org.relegend.bench.rule.ReadingRules;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.Waveform;
-import org.relegend.table.Source;
 import org.relegend.table.TableException;
+import org.relegend.table.TableSource;
 
 class EntryTest {
   @ParameterizedTest(name = "{0} as {1}")
@@ -64,27 +64,27 @@ class EntryTest {
 
   @Test
   void conditions_areReadAsPeopleWriteThem() {
-    TypedSetting typed =
-        TypedSetting.parse(
+    TypedSetup typed =
+        TypedSetup.parse(
             "power on; against VN; meter 10M; warm 20 min; limit 5 mV", Instrument.UNKNOWN);
-    Setting setting = typed.setting();
-    assertThat(setting.power()).isEqualTo(Setting.Power.ON);
+    MeasurementSetup setting = typed.setting();
+    assertThat(setting.power()).isEqualTo(MeasurementSetup.Power.ON);
     assertThat(setting.against()).isEqualTo("VN");
     assertThat(setting.with().ohms()).isEqualTo(10e6);
     assertThat(setting.words()).isEqualTo("warm 20 min");
-    assertThat(typed.limit().orElseThrow()).isEqualTo(new TypedSetting.Limit(0, 0.005));
+    assertThat(typed.limit().orElseThrow()).isEqualTo(new TypedSetup.Limit(0, 0.005));
   }
 
   @Test
   void commasDivideToo_andWhatIsNotUnderstoodIsKept() {
-    Setting setting =
-        TypedSetting.parse(
+    MeasurementSetup setting =
+        TypedSetup.parse(
                 "power off, meter jack unplugged, 20k/V meter, 10 V range", Instrument.UNKNOWN)
             .setting();
-    assertThat(setting.power()).isEqualTo(Setting.Power.OFF);
+    assertThat(setting.power()).isEqualTo(MeasurementSetup.Power.OFF);
     assertThat(setting.words()).isEqualTo("meter jack unplugged");
     assertThat(setting.with().ohms()).isEqualTo(200e3);
-    assertThat(TypedSetting.parse("node to VN", Instrument.UNKNOWN).setting().against())
+    assertThat(TypedSetup.parse("node to VN", Instrument.UNKNOWN).setting().against())
         .isEqualTo("VN");
   }
 
@@ -98,7 +98,7 @@ class EntryTest {
     "20 kohm/V 10 V range, 200e3, 0"
   })
   void instruments(String text, double ohms, double farads) {
-    Instrument with = TypedSetting.parse(text, Instrument.UNKNOWN).setting().with();
+    Instrument with = TypedSetup.parse(text, Instrument.UNKNOWN).setting().with();
     assertThat(with.ohms()).isEqualTo(ohms);
     assertThat(with.farads()).isCloseTo(farads, within(1e-18));
   }
@@ -107,17 +107,17 @@ class EntryTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"meter 10m", "10m meter", "meter 10 mohm", "meter 470"})
   void aMeterOfMilliohms_isRefused_andMIsExplained(String text) {
-    assertThatThrownBy(() -> TypedSetting.parse(text, Instrument.UNKNOWN))
+    assertThatThrownBy(() -> TypedSetup.parse(text, Instrument.UNKNOWN))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("M stands for millions");
   }
 
   @Test
   void offAndLifted() {
-    Setting setting = TypedSetting.parse("power off; lifted", Instrument.UNKNOWN).setting();
-    assertThat(setting.power()).isEqualTo(Setting.Power.OFF);
+    MeasurementSetup setting = TypedSetup.parse("power off; lifted", Instrument.UNKNOWN).setting();
+    assertThat(setting.power()).isEqualTo(MeasurementSetup.Power.OFF);
     assertThat(setting.lifted()).isTrue();
-    assertThatThrownBy(() -> TypedSetting.parse("meter 10 bananas", Instrument.UNKNOWN))
+    assertThatThrownBy(() -> TypedSetup.parse("meter 10 bananas", Instrument.UNKNOWN))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
@@ -159,7 +159,7 @@ class EntryTest {
     return TypedLine.parse(
         text,
         new TypedLine.Assumed(Quantity.VOLTAGE, Quantity.RESISTANCE),
-        Setting.with(Instrument.DIGITAL_METER),
+        MeasurementSetup.with(Instrument.DIGITAL_METER),
         DemoUnit.circuit());
   }
 
@@ -181,9 +181,9 @@ class EntryTest {
         JobSamples.NOON);
   }
 
-  private static Source table(String head, String... rows) {
+  private static TableSource table(String head, String... rows) {
     String text = head + "\n" + String.join("\n", rows) + "\n";
-    return new Source("r.csv", text.getBytes(StandardCharsets.UTF_8));
+    return new TableSource("r.csv", text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test
@@ -217,7 +217,7 @@ class EntryTest {
         .containsExactly(
             Subject.of(new PartId("R999")), Subject.parse("net:A_XYZ"), Subject.parse("X1.2"));
     assertThat(plan.warnings()).anyMatch(w -> w.contains("line 2") && w.contains("R999"));
-    assertThat(Rules.inspect(DemoUnit.unit(job)))
+    assertThat(ReadingRules.inspect(DemoUnit.unit(job)))
         .filteredOn(finding -> finding.code().equals("not-in-the-map"))
         .hasSize(3);
   }
@@ -258,7 +258,8 @@ class EntryTest {
     Job job = readings(blank, "A_TIME,voltage,0,V,against VN; meter 10M").edit().applyTo(blank);
     var unit = DemoUnit.unit(job);
     assertThat(unit.volts(unit.netsRead().get(0)).orElseThrow().value()).isEqualTo(-15.35);
-    assertThat(Rules.inspect(unit)).noneMatch(finding -> finding.code().equals("fragile-node"));
+    assertThat(ReadingRules.inspect(unit))
+        .noneMatch(finding -> finding.code().equals("fragile-node"));
   }
 
   @Test
@@ -268,7 +269,7 @@ class EntryTest {
             "U102,replaced + socketed,9114,flux left", "U101,resoldered + damaged pad,7829,");
     Job job = plan.edit().applyTo(JobSamples.blank());
     assertThat(job.condition(new PartId("U102")).orElseThrow().states())
-        .containsExactlyInAnyOrder(State.REPLACED, State.SOCKETED);
+        .containsExactlyInAnyOrder(PartState.REPLACED, PartState.SOCKETED);
     assertThat(job.condition(new PartId("U101")).orElseThrow().text())
         .isEqualTo("re-soldered, damaged");
   }

@@ -16,10 +16,10 @@ import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
 import org.relegend.bench.JobTable;
+import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.NodeLimit;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
@@ -27,7 +27,7 @@ import org.relegend.map.Table;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.Waveform;
-import org.relegend.table.Source;
+import org.relegend.table.TableSource;
 
 /** Written and read again, a job's tables give the same readings, limits and conditions. */
 class WrittenTablesTest {
@@ -56,11 +56,11 @@ class WrittenTablesTest {
                 Math.rint(random.nextGaussian() * 1e4) / 1e5,
                 any(List.of(Waveform.values()), random))
             : new Amount(Quantity.RESISTANCE, random.nextInt(100_000));
-    Setting setting =
-        new Setting(
+    MeasurementSetup setting =
+        new MeasurementSetup(
             random.nextBoolean() ? "VN" : "",
             INSTRUMENTS.get(random.nextInt(INSTRUMENTS.size())),
-            any(List.of(Setting.Power.values()), random),
+            any(List.of(MeasurementSetup.Power.values()), random),
             !volts && random.nextBoolean(),
             random.nextBoolean() ? "no signal" : "");
     return new Reading(new EntryId(number), at, amount, setting, "", JobSamples.NOON);
@@ -89,7 +89,7 @@ class WrittenTablesTest {
             new EntryId(26),
             Subject.parse("net:A_VB1"),
             new Amount(Quantity.VOLTAGE, 0.101),
-            Setting.with(Instrument.DIGITAL_METER),
+            MeasurementSetup.with(Instrument.DIGITAL_METER),
             "",
             JobSamples.NOON));
     NodeLimit limit = new NodeLimit(Subject.parse("net:A_VB1"), 0, 0.005);
@@ -102,7 +102,8 @@ class WrittenTablesTest {
         JobTables.readings(
                 JobSamples.blank(),
                 CIRCUIT,
-                new Source("readings.csv", text.getBytes(java.nio.charset.StandardCharsets.UTF_8)),
+                new TableSource(
+                    "readings.csv", text.getBytes(java.nio.charset.StandardCharsets.UTF_8)),
                 "",
                 JobSamples.NOON)
             .edit()
@@ -112,7 +113,7 @@ class WrittenTablesTest {
       Reading read = again.readings().at(i);
       assertThat(read.at()).isEqualTo(readings.get(i).at());
       assertThat(read.amount()).isEqualTo(readings.get(i).amount());
-      Setting was = readings.get(i).setting();
+      MeasurementSetup was = readings.get(i).setting();
       assertThat(read.setting().with().ohms()).isEqualTo(was.with().ohms());
       assertThat(read.setting().with().farads()).isEqualTo(was.with().farads());
       assertThat(read.setting().alike(was)).as(text).isTrue();
@@ -126,7 +127,7 @@ class WrittenTablesTest {
         List.of(
             new Condition(
                 new PartId("C102"),
-                EnumSet.of(State.REPLACED, State.SOCKETED),
+                EnumSet.of(PartState.REPLACED, PartState.SOCKETED),
                 "10u 50V",
                 "9114",
                 "\"why\" only here, in B?\nnobody knows",
@@ -135,7 +136,7 @@ class WrittenTablesTest {
                 JobSamples.NOON),
             new Condition(
                 new PartId("U101"),
-                EnumSet.of(State.RESOLDERED, State.DAMAGED),
+                EnumSet.of(PartState.RESOLDERED, PartState.DAMAGED),
                 "",
                 "7829",
                 "",
@@ -148,7 +149,7 @@ class WrittenTablesTest {
         JobTables.conditions(
                 JobSamples.blank(),
                 CIRCUIT,
-                new Source("c.csv", text.getBytes(java.nio.charset.StandardCharsets.UTF_8)),
+                new TableSource("c.csv", text.getBytes(java.nio.charset.StandardCharsets.UTF_8)),
                 "",
                 JobSamples.NOON)
             .edit()

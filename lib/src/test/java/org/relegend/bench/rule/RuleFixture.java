@@ -11,9 +11,9 @@ import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
 import org.relegend.bench.JobTable;
+import org.relegend.bench.MeasurementSetup;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
@@ -23,23 +23,25 @@ import org.relegend.marking.Quantity;
 final class RuleFixture {
   private RuleFixture() {}
 
-  static List<Finding> findings(Unit unit, String code) {
-    return Rules.inspect(unit).stream().filter(finding -> finding.code().equals(code)).toList();
+  static List<RuleFinding> findings(UnitReadings unit, String code) {
+    return ReadingRules.inspect(unit).stream()
+        .filter(finding -> finding.code().equals(code))
+        .toList();
   }
 
-  static Finding only(Unit unit, String code) {
-    List<Finding> found = findings(unit, code);
+  static RuleFinding only(UnitReadings unit, String code) {
+    List<RuleFinding> found = findings(unit, code);
     assertThat(found).as(code).hasSize(1);
     return found.get(0);
   }
 
-  static double factor(Finding finding, String part) {
-    Optional<Blame> blame =
+  static double factor(RuleFinding finding, String part) {
+    Optional<LikelihoodRatio> blame =
         finding.blames().stream().filter(b -> b.part().text().equals(part)).findFirst();
-    return blame.map(Blame::factor).orElse(1.0);
+    return blame.map(LikelihoodRatio::factor).orElse(1.0);
   }
 
-  static Job with(Job job, String part, State state, String code) {
+  static Job with(Job job, String part, PartState state, String code) {
     return job.with(
         JobTable.CONDITIONS,
         job.conditions()
@@ -56,7 +58,8 @@ final class RuleFixture {
   }
 
   static Job ohms(Job job, String part, double ohms, boolean lifted) {
-    Setting setting = new Setting("", Instrument.DIGITAL_METER, Setting.Power.OFF, lifted, "");
+    MeasurementSetup setting =
+        new MeasurementSetup("", Instrument.DIGITAL_METER, MeasurementSetup.Power.OFF, lifted, "");
     return job.with(
         JobTable.READINGS,
         job.readings()

@@ -8,7 +8,7 @@ import org.relegend.bench.Boards;
 import org.relegend.bench.DemoUnit;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
-import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapTables;
@@ -41,7 +41,7 @@ class BareMapTest {
       job = DemoUnit.read(job, "A_" + row[0], Double.parseDouble(row[1]));
       job = DemoUnit.read(job, "B_" + row[0], Double.parseDouble(row[2]));
     }
-    Unit unit = Unit.of(job, Circuit.of(bare()));
+    UnitReadings unit = UnitReadings.of(job, Circuit.of(bare()));
     assertThat(unit.isReference(new NetId("0V"))).isTrue();
     assertThat(unit.isRail(new NetId("VP"))).isTrue();
     assertThat(unit.channel(new NetId("A_ATT"))).isEqualTo("A");
@@ -53,7 +53,7 @@ class BareMapTest {
   /** On a board without channels a node with a voltage is no rail for that alone. */
   @Test
   void oneChannel_hasNodesThatAreNoRails() {
-    Unit unit =
+    UnitReadings unit =
         new Boards()
             .parts(
                 "J1 jack input T=IN",

@@ -24,9 +24,9 @@ import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
 import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
-import org.relegend.bench.State;
-import org.relegend.bench.rule.Unit;
-import org.relegend.hazard.Outline;
+import org.relegend.bench.PartState;
+import org.relegend.bench.rule.UnitReadings;
+import org.relegend.hazard.ZoneOutline;
 import org.relegend.map.HazardZone;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
@@ -40,7 +40,7 @@ import org.relegend.store.StoreException;
 /** A technician's stories on the demo's faulty unit, with the figures of its design tables. */
 class DemoStoriesTest {
   private static final Job JOB = load();
-  private static final Unit UNIT = DemoUnit.unit(JOB);
+  private static final UnitReadings UNIT = DemoUnit.unit(JOB);
   private static final Suspects FOUND = Suspects.of(UNIT);
 
   private static Job load() {
@@ -66,16 +66,18 @@ class DemoStoriesTest {
   /** Story 5: the nodes that differ, and which of them comes first in the order of the signal. */
   @Test
   void compare_flagsTheEightNodes_andTheFirstIsBehindTheFault() {
-    List<Comparison> flagged =
-        Comparison.inOrder(UNIT, SignalPath.of(UNIT)).stream().filter(Comparison::flagged).toList();
+    List<TwinComparison> flagged =
+        TwinComparison.inOrder(UNIT, SignalPath.of(UNIT)).stream()
+            .filter(TwinComparison::flagged)
+            .toList();
     assertThat(flagged)
         .extracting(comparison -> comparison.net().text())
         .containsExactlyInAnyOrder(
             "A_ATT", "A_VB1", "A_TAIL", "A_VC1", "A_VC2", "A_INV", "A_NON", "A_DOUT");
     assertThat(flagged.get(0).net()).isEqualTo(new NetId("A_ATT"));
-    Comparison largest = Comparison.bySize(UNIT).get(0);
+    TwinComparison largest = TwinComparison.bySize(UNIT).get(0);
     assertThat(largest.net()).isEqualTo(new NetId("A_DOUT"));
-    assertThat(Comparison.bySize(UNIT)).hasSize(20);
+    assertThat(TwinComparison.bySize(UNIT)).hasSize(20);
   }
 
   /** Story 6: which parts sit between the last good and the first bad node. */
@@ -93,7 +95,7 @@ class DemoStoriesTest {
   void conditions_thatAreNotOriginal_areTheSixReworkedParts_andTheDateCodeIsKept() {
     assertThat(
             JOB.conditions().stream()
-                .filter(condition -> !condition.is(State.ORIGINAL))
+                .filter(condition -> !condition.is(PartState.ORIGINAL))
                 .map(condition -> condition.part().text()))
         .containsExactlyInAnyOrder("U102", "U101", "C202", "C2", "Q101", "R4");
     assertThat(new String(JobFormat.write(JOB), java.nio.charset.StandardCharsets.UTF_8))
@@ -145,7 +147,7 @@ class DemoStoriesTest {
 
   @ParameterizedTest(name = "{0} marked {1}")
   @CsvSource({"R106, RESOLDERED", "R106, REPLACED", "R106, DAMAGED", "R107, SOCKETED"})
-  void suspicion_risesWhenAPartIsMarked(String part, State state) {
+  void suspicion_risesWhenAPartIsMarked(String part, PartState state) {
     Condition marked =
         new Condition(
             new PartId(part), EnumSet.of(state), "", "", "", List.of(), "", JobSamples.NOON);
@@ -184,7 +186,7 @@ class DemoStoriesTest {
     Condition perfect =
         new Condition(
             new PartId(part),
-            EnumSet.of(State.ORIGINAL),
+            EnumSet.of(PartState.ORIGINAL),
             "",
             "",
             "looks perfect",
@@ -234,14 +236,14 @@ class DemoStoriesTest {
     Condition other =
         new Condition(
             new PartId("R106"),
-            EnumSet.of(State.REPLACED),
+            EnumSet.of(PartState.REPLACED),
             "100k",
             "",
             "",
             List.of(),
             "",
             JobSamples.NOON);
-    Unit unit = DemoUnit.unit(JOB.with(JobTable.CONDITIONS, JOB.conditions().with(other)));
+    UnitReadings unit = DemoUnit.unit(JOB.with(JobTable.CONDITIONS, JOB.conditions().with(other)));
     assertThat(unit.ohms(new PartId("R106"))).hasValue(100e3);
     assertThat(UNIT.ohms(new PartId("R106"))).hasValue(47e3);
   }
@@ -286,7 +288,7 @@ class DemoStoriesTest {
                   .with(
                       new Condition(
                           new PartId(part),
-                          EnumSet.of(State.DAMAGED, State.MISSING),
+                          EnumSet.of(PartState.DAMAGED, PartState.MISSING),
                           "",
                           "",
                           "",
@@ -314,7 +316,7 @@ class DemoStoriesTest {
     for (Placement placement : UNIT.circuit().index().placementsOf(subject)) {
       for (HazardZone zone : UNIT.map().zones()) {
         if (zone.picture().equals(placement.picture())) {
-          in.add(Outline.contains(zone.outline(), placement.at()));
+          in.add(ZoneOutline.contains(zone.outline(), placement.at()));
         }
       }
     }

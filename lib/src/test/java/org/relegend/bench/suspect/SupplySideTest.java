@@ -19,11 +19,11 @@ import org.relegend.bench.Instrument;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobSamples;
 import org.relegend.bench.JobTable;
+import org.relegend.bench.MeasurementSetup;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.State;
-import org.relegend.bench.rule.Finding;
-import org.relegend.bench.rule.Unit;
+import org.relegend.bench.rule.RuleFinding;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
 import org.relegend.map.BoardMap;
@@ -174,15 +174,15 @@ class SupplySideTest {
     return Stream.of(filter(), kilovolts(), flash(), valve(), winding(), battery());
   }
 
-  private static Unit unit(BoardMap map) {
-    return Unit.of(JobSamples.blank(), Circuit.of(map));
+  private static UnitReadings unit(BoardMap map) {
+    return UnitReadings.of(JobSamples.blank(), Circuit.of(map));
   }
 
   @ParameterizedTest
   @MethodSource("supplies")
   void noReadingIsProposedThere_norAPartToTouch(Supply supply) {
-    Unit unit = unit(supply.map());
-    Places places = new Places(unit);
+    UnitReadings unit = unit(supply.map());
+    ProbePoints places = new ProbePoints(unit);
     for (String name : supply.dangerous()) {
       assertThat(places.pin(new NetId(name))).as(name).isEmpty();
     }
@@ -195,17 +195,17 @@ class SupplySideTest {
   @ParameterizedTest
   @MethodSource("supplies")
   void whatIsUnknown_isAskedFor(Supply supply) {
-    Unit unit = unit(supply.map());
+    UnitReadings unit = unit(supply.map());
     List<String> known =
         supply.dangerous().stream()
             .filter(name -> unit.hazards().isReached(Node.of(new NetId(name))))
             .toList();
-    List<Finding> asked =
+    List<RuleFinding> asked =
         Suspects.of(unit).findings().stream()
             .filter(finding -> finding.code().equals("supply-voltage-unknown"))
             .toList();
     if (known.size() < supply.dangerous().size()) {
-      assertThat(asked).singleElement().extracting(Finding::remedy).asString().contains("?");
+      assertThat(asked).singleElement().extracting(RuleFinding::remedy).asString().contains("?");
     }
   }
 
@@ -221,7 +221,7 @@ class SupplySideTest {
             declared(net("VP", "R1.1"), Potential.Nature.DC, 15),
             net("MID", "R1.2", "R2.1", "C1.+"),
             ground("R2.2", "C1.-"));
-    assertThat(new Places(unit(map)).pin(new NetId("MID"))).isPresent();
+    assertThat(new ProbePoints(unit(map)).pin(new NetId("MID"))).isPresent();
   }
 
   private static Reading reading(String net, double volts, Waveform waveform) {
@@ -229,7 +229,7 @@ class SupplySideTest {
         new EntryId(1),
         Subject.parse("net:" + net),
         new Amount(Quantity.VOLTAGE, volts, waveform),
-        Setting.with(Instrument.DIGITAL_METER).with(Setting.Power.ON),
+        MeasurementSetup.with(Instrument.DIGITAL_METER).with(MeasurementSetup.Power.ON),
         "",
         JobSamples.NOON);
   }
@@ -253,13 +253,14 @@ class SupplySideTest {
 
   @Test
   void readAboveTheLimits_theNodeIsHigh_andNothingThereIsProposed() {
-    Unit before = unit(untold());
-    assertThat(new Places(before).pin(new NetId("X"))).isPresent();
-    Unit after = Unit.of(read(reading("X", 430, Waveform.DC)), Circuit.of(untold()));
+    UnitReadings before = unit(untold());
+    assertThat(new ProbePoints(before).pin(new NetId("X"))).isPresent();
+    UnitReadings after =
+        UnitReadings.of(read(reading("X", 430, Waveform.DC)), Circuit.of(untold()));
     assertThat(after.hazards().isReached(Node.of(new NetId("X")))).isTrue();
     assertThat(after.hazards().isReached(Node.of(new NetId("Y")))).isTrue();
-    assertThat(new Places(after).pin(new NetId("X"))).isEmpty();
-    assertThat(new Places(after).mayTouch(after.map().part(new PartId("C1")).orElseThrow()))
+    assertThat(new ProbePoints(after).pin(new NetId("X"))).isEmpty();
+    assertThat(new ProbePoints(after).mayTouch(after.map().part(new PartId("C1")).orElseThrow()))
         .isFalse();
     assertThat(after.hazards().hazards().callForCautions()).isTrue();
     assertThat(after.hazards().dischargeFirst(new PartId("C1")).orElseThrow())
@@ -274,9 +275,15 @@ class SupplySideTest {
   @Test
   void theWaveform_decidesWhichLimitHolds() {
     BoardMap map = untold();
-    assertThat(Unit.of(read(reading("Y", 48, Waveform.AC)), Circuit.of(map)).hazards().readHigh())
+    assertThat(
+            UnitReadings.of(read(reading("Y", 48, Waveform.AC)), Circuit.of(map))
+                .hazards()
+                .readHigh())
         .hasSize(1);
-    assertThat(Unit.of(read(reading("Y", 48, Waveform.DC)), Circuit.of(map)).hazards().readHigh())
+    assertThat(
+            UnitReadings.of(read(reading("Y", 48, Waveform.DC)), Circuit.of(map))
+                .hazards()
+                .readHigh())
         .isEmpty();
   }
 
@@ -284,13 +291,20 @@ class SupplySideTest {
   @Test
   void missingBleeder_isNotCountedOn() {
     Job job = read(reading("X", 430, Waveform.DC));
-    Unit whole = Unit.of(job, Circuit.of(untold()));
+    UnitReadings whole = UnitReadings.of(job, Circuit.of(untold()));
     assertThat(whole.hazards().hazards().charges().get(0).bleeder()).isPresent();
     Condition missing =
         new Condition(
-            new PartId("R2"), Set.of(State.MISSING), "", "", "", List.of(), "", JobSamples.NOON);
-    Unit bare =
-        Unit.of(
+            new PartId("R2"),
+            Set.of(PartState.MISSING),
+            "",
+            "",
+            "",
+            List.of(),
+            "",
+            JobSamples.NOON);
+    UnitReadings bare =
+        UnitReadings.of(
             job.with(JobTable.CONDITIONS, job.conditions().with(missing)), Circuit.of(untold()));
     assertThat(bare.hazards().hazards().charges().get(0).bleeder()).isEmpty();
   }

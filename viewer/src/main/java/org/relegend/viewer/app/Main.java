@@ -13,10 +13,10 @@ import java.util.logging.Logger;
 import org.relegend.store.CacheFolder;
 import org.relegend.viewer.command.Commands;
 import org.relegend.viewer.command.ExitCode;
-import org.relegend.viewer.command.Opener;
+import org.relegend.viewer.command.ViewerOpener;
 import org.relegend.viewer.ui.Program;
-import org.relegend.viewer.ui.Settings;
 import org.relegend.viewer.ui.Viewer;
+import org.relegend.viewer.ui.ViewerPreferences;
 
 /** The one entry point of the runnable jar: the viewer, or one command. */
 public final class Main {
@@ -27,7 +27,7 @@ public final class Main {
 
   public static void main(String[] arguments) {
     LIBRARIES.setLevel(Level.OFF);
-    Opener opener = Main::open;
+    ViewerOpener opener = Main::open;
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
     System.exit(Commands.run(withOpen(List.of(arguments)), out, err, opener));
@@ -50,7 +50,8 @@ public final class Main {
       return ExitCode.REFUSED;
     }
     Program program =
-        Viewer.of(Settings.ofUser(), CacheFolder.ofUser(), DemoFolder.find(), Clock.systemUTC());
+        Viewer.of(
+            ViewerPreferences.ofUser(), CacheFolder.ofUser(), DemoFolder.find(), Clock.systemUTC());
     program.start(folder);
     try {
       program.join();

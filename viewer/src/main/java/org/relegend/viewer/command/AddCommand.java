@@ -6,14 +6,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
 import org.relegend.map.Side;
-import org.relegend.map.Turn;
-import org.relegend.scan.Intake;
 import org.relegend.scan.PictureException;
+import org.relegend.scan.PictureIntake;
 import org.relegend.scan.Progress;
 import org.relegend.store.JobFolder;
 import org.relegend.store.Json;
@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
       "Photos are stored upright, whatever turn the camera noted. Into the folder of a job goes a",
       "photo of that unit, which stays private and is lined up with the map's of that side."
     })
-final class AddCommand extends Answering {
+final class AddCommand extends JsonCommand {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder, or a job's")
   private Path folder = Path.of("");
 
@@ -52,7 +52,7 @@ final class AddCommand extends Answering {
       names = "--turned-over",
       paramLabel = "EDGE",
       description = "for the solder side: over its side-edge (as a book's page) or its top-edge")
-  private String turn = Turn.UNKNOWN.word();
+  private String turn = BoardTurn.UNKNOWN.word();
 
   @Option(
       names = "--shows",
@@ -70,7 +70,7 @@ final class AddCommand extends Answering {
   }
 
   @Override
-  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+  CommandResult answer() throws CommandFailure, StoreException, EditRefusedException {
     try {
       return JobFolder.isJob(folder) ? intoJob() : intoMap();
     } catch (PictureException unfit) {
@@ -80,17 +80,17 @@ final class AddCommand extends Answering {
     }
   }
 
-  private Answer intoJob()
+  private CommandResult intoJob()
       throws CommandFailure, StoreException, EditRefusedException, PictureException {
     if (what.page != null) {
       throw new CommandFailure(
           "--page: pages belong to a map, and %s holds a job; name the map's folder"
               .formatted(folder));
     }
-    return new UnitPhotoAdding(folder, file, shown(), shows).added();
+    return new UnitPhotoImport(folder, file, shown(), shows).added();
   }
 
-  private Answer intoMap()
+  private CommandResult intoMap()
       throws CommandFailure, StoreException, EditRefusedException, PictureException {
     if (!shows.isEmpty()) {
       throw new CommandFailure(
@@ -98,18 +98,19 @@ final class AddCommand extends Answering {
     }
     try (MapFolder opened = openToChange(folder)) {
       BoardMap before = opened.map();
-      BoardMap after = edit(new Intake(folder, before)).applyTo(before);
+      BoardMap after = edit(new PictureIntake(folder, before)).applyTo(before);
       opened.save(after);
       List<Picture> added = new ArrayList<>(after.pictures());
       added.removeIf(picture -> before.pictures().has(picture.id()));
       if (added.isEmpty()) {
         throw new CommandFailure("the map has this picture already");
       }
-      return told(added.get(0));
+      return result(added.get(0));
     }
   }
 
-  private EditGroup edit(Intake intake) throws CommandFailure, PictureException, StoreException {
+  private EditGroup edit(PictureIntake intake)
+      throws CommandFailure, PictureException, StoreException {
     Integer page = what.page;
     if (page != null) {
       return intake.pages(file, "", List.of(page), Progress.UNWATCHED);
@@ -117,16 +118,16 @@ final class AddCommand extends Answering {
     return intake.photo(file, shown(), Progress.UNWATCHED);
   }
 
-  private Intake.Shown shown() throws CommandFailure {
+  private PictureIntake.Shown shown() throws CommandFailure {
     if (side.isEmpty()) {
       throw new CommandFailure("say which side the photo shows: --side component or --side solder");
     }
     String name = what.photo == null ? "" : what.photo;
-    return new Intake.Shown(name, new BoardId(board), Side.of(side), Turn.of(turn));
+    return new PictureIntake.Shown(name, new BoardId(board), Side.of(side), BoardTurn.of(turn));
   }
 
-  private static Answer told(Picture picture) {
-    return Answer.ok(
+  private static CommandResult result(Picture picture) {
+    return CommandResult.ok(
         () ->
             Json.object()
                 .put("picture", picture.id().text())

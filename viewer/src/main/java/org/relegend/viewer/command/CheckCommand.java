@@ -13,7 +13,7 @@ import org.relegend.check.PictureFiles;
 import org.relegend.check.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.store.Digests;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
@@ -29,21 +29,21 @@ import picocli.CommandLine.Parameters;
       "Tells all findings on a map, each with what to do.",
       "Exit code 1 where one of them is an error; warnings and information leave it 0."
     })
-final class CheckCommand extends Answering {
+final class CheckCommand extends JsonCommand {
   @Parameters(paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
   @Mixin private KindsOption kinds = new KindsOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
+  CommandResult answer() throws CommandFailure, StoreException {
     MapFolder opened = openToRead(folder);
     BoardMap map = opened.map();
     PictureFiles files = picture -> digest(opened.fileOf(picture));
     List<Finding> findings =
         Checks.inspect(new CheckContext(new MapIndex(map), kinds.kinds(), files));
     boolean holds = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
-    return new Answer(
+    return new CommandResult(
         holds ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () -> json(map, findings),
         out -> print(out, findings));
@@ -79,8 +79,8 @@ final class CheckCommand extends Answering {
   private static void print(PrintWriter out, List<Finding> findings) {
     for (Finding finding : findings) {
       out.println(
-          Names.spelledOut("%s: %s".formatted(finding.severity().word(), finding.message())));
-      out.println(Names.spelledOut("  " + finding.remedy()));
+          NameRules.spelledOut("%s: %s".formatted(finding.severity().word(), finding.message())));
+      out.println(NameRules.spelledOut("  " + finding.remedy()));
     }
     String counts = "";
     for (Severity severity : Severity.values()) {

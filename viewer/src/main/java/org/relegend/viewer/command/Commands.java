@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Set;
 import org.relegend.map.EditRefusedException;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.store.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -51,9 +51,9 @@ public final class Commands implements Runnable {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  private final Opener opener;
+  private final ViewerOpener opener;
 
-  private Commands(Opener opener) {
+  private Commands(ViewerOpener opener) {
     this.opener = opener;
   }
 
@@ -65,7 +65,8 @@ public final class Commands implements Runnable {
    * @return the exit code: {@link ExitCode#OK}, {@link ExitCode#DOES_NOT_HOLD} or {@link
    *     ExitCode#REFUSED}
    */
-  public static int run(List<String> arguments, PrintWriter out, PrintWriter err, Opener opener) {
+  public static int run(
+      List<String> arguments, PrintWriter out, PrintWriter err, ViewerOpener opener) {
     CommandLine line =
         new CommandLine(new Commands(opener))
             .setOut(out)
@@ -91,7 +92,7 @@ public final class Commands implements Runnable {
     usage.description(String.join(" ", usage.description()).split("(?<=\\.) +(?=\\p{Lu})", 2));
   }
 
-  Opener opener() {
+  ViewerOpener opener() {
     return opener;
   }
 
@@ -119,7 +120,7 @@ public final class Commands implements Runnable {
   /** The command most like what was typed, or all of them. */
   private static String noSuch(CommandLine command, UnmatchedArgumentException wrong) {
     Set<String> names = command.getSubcommands().keySet();
-    String typed = Names.printable(wrong.getUnmatched().get(0));
+    String typed = NameRules.printable(wrong.getUnmatched().get(0));
     List<String> like = wrong.getSuggestions().stream().filter(names::contains).limit(2).toList();
     return "there is no command \"%s\": %s"
         .formatted(
@@ -130,9 +131,9 @@ public final class Commands implements Runnable {
   }
 
   private static int failed(Exception failure, CommandLine command) throws Exception {
-    if (failure instanceof CommandFailure told) {
+    if (failure instanceof CommandFailure refusal) {
       print(command, oneLine(String.valueOf(failure.getMessage())));
-      return told.code();
+      return refusal.code();
     }
     if (failure instanceof StoreException || failure instanceof EditRefusedException) {
       print(command, oneLine(String.valueOf(failure.getMessage())));
@@ -150,6 +151,6 @@ public final class Commands implements Runnable {
     for (String part : message.strip().split("\\R")) {
       line.append(line.isEmpty() ? "" : " ").append(part.strip());
     }
-    return Names.spelledOut(line.toString());
+    return NameRules.spelledOut(line.toString());
   }
 }

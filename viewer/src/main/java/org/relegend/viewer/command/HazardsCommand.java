@@ -10,14 +10,14 @@ import org.relegend.hazard.Across;
 import org.relegend.hazard.Battery;
 import org.relegend.hazard.Cautions;
 import org.relegend.hazard.Discharge;
+import org.relegend.hazard.HazardousNode;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
 import org.relegend.hazard.MainsReach;
 import org.relegend.hazard.MainsSign;
 import org.relegend.hazard.NodeHazard;
-import org.relegend.hazard.Reached;
 import org.relegend.hazard.StoredCharge;
-import org.relegend.hazard.Unmarked;
+import org.relegend.hazard.UnmarkedHazard;
+import org.relegend.hazard.VoltageLimits;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Net;
@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
       "Tells what mains and high voltage reach and where charge is stored.",
       "Also what isolates, and what nobody outlined. What isn't listed is not known to be without danger."
     })
-final class HazardsCommand extends Answering {
+final class HazardsCommand extends JsonCommand {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -48,24 +48,26 @@ final class HazardsCommand extends Answering {
       names = "--limits",
       paramLabel = "NAME",
       description = "what counts as high voltage; iec-61010 if not given, a wrong name lists all")
-  private String limits = LimitSet.INSTRUMENTS.name();
+  private String limits = VoltageLimits.INSTRUMENTS.name();
 
   @Mixin private KindsOption kinds = new KindsOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
-    LimitSet chosen = LimitSet.find(limits).orElse(null);
+  CommandResult answer() throws CommandFailure, StoreException {
+    VoltageLimits chosen = VoltageLimits.find(limits).orElse(null);
     if (chosen == null) {
       throw new CommandFailure(
           "there are no limits called \"%s\": give one of %s"
               .formatted(
                   limits,
-                  LimitSet.ALL.stream().map(LimitSet::name).collect(Collectors.joining(", "))));
+                  VoltageLimits.ALL.stream()
+                      .map(VoltageLimits::name)
+                      .collect(Collectors.joining(", "))));
     }
     BoardMap map = MapFolder.openReadOnly(folder).map();
     Circuit circuit = kinds.circuit(map);
     Hazards hazards = Hazards.of(circuit, chosen);
-    return new Answer(
+    return new CommandResult(
         holds(hazards) ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () -> json(circuit, hazards),
         out -> new HazardsText(map, hazards).print(out));
@@ -121,7 +123,7 @@ final class HazardsCommand extends Answering {
                     Json.object().put("title", caution.title()).put("text", caution.text())));
   }
 
-  private static Json limits(LimitSet limits) {
+  private static Json limits(VoltageLimits limits) {
     return Json.object()
         .put("name", limits.name())
         .put("title", limits.title())
@@ -130,8 +132,8 @@ final class HazardsCommand extends Answering {
         .put("source", limits.source());
   }
 
-  private static Json reached(BoardMap map, Reached reached, String grade) {
-    Json.Obj told =
+  private static Json reached(BoardMap map, HazardousNode reached, String grade) {
+    Json.Obj object =
         Json.object()
             .put("net", reached.node() instanceof Node.OfNet ? nameOf(map, reached.node()) : "")
             .put("pins", pins(map, reached.pins()))
@@ -140,7 +142,7 @@ final class HazardsCommand extends Answering {
             .put("computed", reached.computed())
             .put("from", nameOf(map, reached.source()))
             .put("through", parts(map, reached.through()));
-    return reached.volts() == 0 ? told : told.put("volts", reached.volts());
+    return reached.volts() == 0 ? object : object.put("volts", reached.volts());
   }
 
   private static Json unknown(Circuit circuit, NodeHazard hazard) {
@@ -150,15 +152,15 @@ final class HazardsCommand extends Answering {
         hazard.node() instanceof Node.OfNet of
             ? map.net(of.net()).map(Net::pins).orElse(List.of())
             : List.of(((Node.OfPin) hazard.node()).pin());
-    Json.Obj told =
+    Json.Obj object =
         Json.object()
             .put("net", net ? nameOf(map, hazard.node()) : "")
             .put("pins", pins(map, pins))
             .put("why", hazard.reason());
     if (hazard.volts().isPresent()) {
-      told = told.put("volts", hazard.volts().getAsDouble());
+      object = object.put("volts", hazard.volts().getAsDouble());
     }
-    return hazard.joules().isEmpty() ? told : told.put("joules", hazard.joules().getAsDouble());
+    return hazard.joules().isEmpty() ? object : object.put("joules", hazard.joules().getAsDouble());
   }
 
   private static Json across(BoardMap map, Across pair) {
@@ -192,16 +194,16 @@ final class HazardsCommand extends Answering {
   }
 
   private static Json bridge(BoardMap map, MainsReach.Bridge bridge) {
-    Json.Obj told =
+    Json.Obj object =
         Json.object()
             .put("part", map.nameOf(bridge.near().part()))
             .put("near", name(map, Subject.of(bridge.near())))
             .put("far", name(map, Subject.of(bridge.far())))
             .put("walked", bridge.walked());
-    return bridge.amps().isEmpty() ? told : told.put("amps", bridge.amps().getAsDouble());
+    return bridge.amps().isEmpty() ? object : object.put("amps", bridge.amps().getAsDouble());
   }
 
-  private static Json unmarked(BoardMap map, Unmarked danger) {
+  private static Json unmarked(BoardMap map, UnmarkedHazard danger) {
     return Json.object()
         .put("picture", danger.picture().text())
         .put("of", map.nameOf(danger.subject()))
@@ -222,7 +224,7 @@ final class HazardsCommand extends Answering {
   }
 
   private static Json charge(BoardMap map, Hazards hazards, StoredCharge charge) {
-    Json.Obj told =
+    Json.Obj object =
         Json.object()
             .put("capacitors", parts(map, charge.capacitors()))
             .put("between", Json.array(charge.ends(), end -> Json.of(nameOf(map, end))))
@@ -230,28 +232,28 @@ final class HazardsCommand extends Answering {
             .put("valueUnknown", parts(map, charge.unread()))
             .put("farads", charge.farads());
     if (charge.rated().isPresent()) {
-      told = told.put("ratedVolts", charge.rated().getAsDouble());
+      object = object.put("ratedVolts", charge.rated().getAsDouble());
     }
     if (charge.volts().isPresent()) {
-      told = told.put("volts", charge.volts().getAsDouble());
+      object = object.put("volts", charge.volts().getAsDouble());
     }
     if (charge.discharge().isPresent()) {
-      told = told.put("joules", charge.discharge().get().joules());
-      told = told.put("coulombs", charge.discharge().get().coulombs());
-      told = told.put("dischargeResistor", resistor(charge.discharge().get().proposal()));
+      object = object.put("joules", charge.discharge().get().joules());
+      object = object.put("coulombs", charge.discharge().get().coulombs());
+      object = object.put("dischargeResistor", resistor(charge.discharge().get().proposal()));
     }
     if (charge.bleeder().isPresent()) {
-      told = told.put("bleedOhms", charge.bleeder().get().ohms());
-      told = told.put("bleeders", parts(map, charge.bleeder().get().resistors()));
+      object = object.put("bleedOhms", charge.bleeder().get().ohms());
+      object = object.put("bleeders", parts(map, charge.bleeder().get().resistors()));
     }
-    told = seconds(told, "atLeastSecondsToLimit", charge.secondsTo(hazards.limits().dcVolts()));
-    told = seconds(told, "atLeastSecondsTo1V", charge.secondsTo(Discharge.LOW_VOLTS));
-    return told.put("caution", Cautions.of(HazardZone.Kind.STORED_CHARGE).text());
+    object = seconds(object, "atLeastSecondsToLimit", charge.secondsTo(hazards.limits().dcVolts()));
+    object = seconds(object, "atLeastSecondsTo1V", charge.secondsTo(Discharge.LOW_VOLTS));
+    return object.put("caution", Cautions.of(HazardZone.Kind.STORED_CHARGE).text());
   }
 
   /** None where the voltage is lower from the start: 0 would read as nothing to wait for. */
-  private static Json.Obj seconds(Json.Obj told, String name, OptionalDouble seconds) {
-    return seconds.orElse(0) == 0 ? told : told.put(name, seconds.getAsDouble());
+  private static Json.Obj seconds(Json.Obj object, String name, OptionalDouble seconds) {
+    return seconds.orElse(0) == 0 ? object : object.put(name, seconds.getAsDouble());
   }
 
   private static Json resistor(Discharge.Resistor resistor) {

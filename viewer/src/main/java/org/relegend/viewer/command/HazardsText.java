@@ -8,15 +8,15 @@ import java.util.stream.Collectors;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
 import org.relegend.hazard.Discharge;
+import org.relegend.hazard.HazardousNode;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
 import org.relegend.hazard.MainsReach;
-import org.relegend.hazard.Reached;
 import org.relegend.hazard.StoredCharge;
-import org.relegend.hazard.Unmarked;
+import org.relegend.hazard.UnmarkedHazard;
+import org.relegend.hazard.VoltageLimits;
 import org.relegend.hazard.WaitTime;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
@@ -42,7 +42,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
         out,
         "Unplug first, discharge, and measure before touching. All cautions stand at the end.");
     out.println();
-    LimitSet limits = hazards.limits();
+    VoltageLimits limits = hazards.limits();
     line(
         out,
         "Counted as high: above %s AC, %s DC (%s; %s)",
@@ -73,7 +73,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
     }
     line(out, "Mains and high voltage reach:");
     TextTable table = new TextTable();
-    for (Reached reached : hazards.reached()) {
+    for (HazardousNode reached : hazards.reached()) {
       table.row(
           HazardsCommand.nameOf(map, reached.node()),
           reached.kind().word(),
@@ -162,7 +162,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
   }
 
   private void unmarked(PrintWriter out) {
-    for (Unmarked danger : hazards.unmarked()) {
+    for (UnmarkedHazard danger : hazards.unmarked()) {
       line(
           out,
           "UNMARKED: %s on %s at %.0f,%.0f lies in no %s zone.",
@@ -271,6 +271,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
   }
 
   private static void line(PrintWriter out, String format, Object... arguments) {
-    Lines.print(out, Names.spelledOut(String.format(Locale.ROOT, format, arguments)), WIDTH);
+    WrappedText.print(
+        out, NameRules.spelledOut(String.format(Locale.ROOT, format, arguments)), WIDTH);
   }
 }

@@ -12,10 +12,10 @@ import org.relegend.store.StoreException;
 import org.relegend.table.ImportOptions;
 import org.relegend.table.ImportPlan;
 import org.relegend.table.ImportSummary;
-import org.relegend.table.Source;
 import org.relegend.table.TableException;
 import org.relegend.table.TableImport;
 import org.relegend.table.TableSort;
+import org.relegend.table.TableSource;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
       "Columns go by their names; see the README for them. Tables with an error change nothing,",
       "and tables read a second time change nothing either."
     })
-final class ImportCommand extends Answering {
+final class ImportCommand extends JsonCommand {
   @Parameters(paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -53,8 +53,8 @@ final class ImportCommand extends Answering {
   @Mixin private KindsOption kinds = new KindsOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
-    Map<TableSort, Source> sources = new EnumMap<>(TableSort.class);
+  CommandResult answer() throws CommandFailure, StoreException, EditRefusedException {
+    Map<TableSort, TableSource> sources = new EnumMap<>(TableSort.class);
     try (MapFolder opened = openToChange(folder)) {
       read(sources, TableSort.PARTS, parts);
       read(sources, TableSort.PINS, pins);
@@ -68,7 +68,7 @@ final class ImportCommand extends Answering {
       if (!plan.edit().steps().isEmpty()) {
         opened.save(plan.edit().applyTo(opened.map()));
       }
-      return told(plan);
+      return result(plan);
     } catch (TableException wrong) {
       throw new CommandFailure(wrong.inOneLine());
     } catch (IllegalArgumentException unfit) {
@@ -76,16 +76,16 @@ final class ImportCommand extends Answering {
     }
   }
 
-  private static void read(Map<TableSort, Source> sources, TableSort sort, @Nullable Path file)
+  private static void read(Map<TableSort, TableSource> sources, TableSort sort, @Nullable Path file)
       throws TableException {
     if (file != null) {
-      sources.put(sort, Source.of(file));
+      sources.put(sort, TableSource.of(file));
     }
   }
 
-  private static Answer told(ImportPlan plan) {
+  private static CommandResult result(ImportPlan plan) {
     ImportSummary summary = plan.summary();
-    return Answer.ok(
+    return CommandResult.ok(
         () ->
             Json.object()
                 .put("parts", counts(summary.partsAdded(), summary.partsChanged()))

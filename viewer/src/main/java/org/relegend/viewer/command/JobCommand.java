@@ -13,12 +13,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Instrument;
-import org.relegend.bench.Intake;
+import org.relegend.bench.IntakeRecord;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.MapLink;
 import org.relegend.bench.entry.JobTables;
-import org.relegend.bench.entry.TypedSetting;
+import org.relegend.bench.entry.TypedSetup;
 import org.relegend.bench.entry.WrittenTables;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
@@ -28,8 +28,8 @@ import org.relegend.store.Json;
 import org.relegend.store.MapFormat;
 import org.relegend.store.StoreException;
 import org.relegend.store.WholeFile;
-import org.relegend.table.Source;
 import org.relegend.table.TableException;
+import org.relegend.table.TableSource;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -43,7 +43,7 @@ import picocli.CommandLine.Parameters;
       "A job is private and is kept beside the map, never in it. Tables with an error change",
       "nothing, and tables read a second time change nothing either."
     })
-final class JobCommand extends Answering {
+final class JobCommand extends JsonCommand {
   @Parameters(paramLabel = "FOLDER", description = "the job's folder")
   private Path folder = Path.of("");
 
@@ -102,7 +102,7 @@ final class JobCommand extends Answering {
   @Mixin private AuthorOption author = new AuthorOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+  CommandResult answer() throws CommandFailure, StoreException, EditRefusedException {
     try {
       requireFree(readingsOut);
       requireFree(conditionsOut);
@@ -114,7 +114,7 @@ final class JobCommand extends Answering {
     }
   }
 
-  private Answer made()
+  private CommandResult made()
       throws CommandFailure, StoreException, EditRefusedException, TableException {
     if (map == null) {
       throw new CommandFailure(
@@ -126,14 +126,14 @@ final class JobCommand extends Answering {
     String id =
         "job-"
             + DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC).format(now);
-    Filling filling = new Filling(Job.empty(id, link(under, map)), under, now, true);
+    Contents filling = new Contents(Job.empty(id, link(under, map)), under, now, true);
     Job job = filling.filled();
     JobFolder.create(folder, job).close();
     filling.written();
-    return filling.told();
+    return filling.result();
   }
 
-  private Answer extended()
+  private CommandResult extended()
       throws CommandFailure, StoreException, EditRefusedException, TableException {
     try (JobFolder opened = JobFolder.open(folder)) {
       if (opened.readOnly()) {
@@ -147,8 +147,8 @@ final class JobCommand extends Answering {
             "the job in %s lies over the map \"%s\", and %s holds another, \"%s\""
                 .formatted(folder, job.map().title(), place, under.info().title()));
       }
-      Filling filling =
-          new Filling(job.withMap(link(under, place)), under, Clock.systemUTC().instant(), false);
+      Contents filling =
+          new Contents(job.withMap(link(under, place)), under, Clock.systemUTC().instant(), false);
       if (!job.map().digest().equals(MapFormat.digest(under))) {
         filling.warnings.add(
             "The map has changed since this job last saw it; the job now lies over the map as it"
@@ -160,7 +160,7 @@ final class JobCommand extends Answering {
         opened.save(changed);
       }
       filling.written();
-      return filling.told();
+      return filling.result();
     }
   }
 
@@ -178,7 +178,7 @@ final class JobCommand extends Answering {
   }
 
   /** One run: the job as it is filled, and what there is to tell of it. */
-  private final class Filling {
+  private final class Contents {
     private final Circuit circuit;
     private final Instant now;
     private final boolean created;
@@ -188,7 +188,7 @@ final class JobCommand extends Answering {
     private Json readingCounts = counts(0, 0);
     private Json conditionCounts = counts(0, 0);
 
-    Filling(Job job, BoardMap under, Instant now, boolean created) {
+    Contents(Job job, BoardMap under, Instant now, boolean created) {
       this.job = job;
       this.circuit = Circuit.of(under);
       this.now = now;
@@ -199,12 +199,12 @@ final class JobCommand extends Answering {
       intake();
       if (conditions != null) {
         JobTables.Plan plan =
-            JobTables.conditions(job, circuit, Source.of(conditions), author.author(), now);
+            JobTables.conditions(job, circuit, TableSource.of(conditions), author.author(), now);
         conditionCounts = taken(plan);
       }
       if (readings != null) {
         JobTables.Plan plan =
-            JobTables.readings(job, circuit, Source.of(readings), author.author(), now);
+            JobTables.readings(job, circuit, TableSource.of(readings), author.author(), now);
         readingCounts = taken(plan);
       }
       return job;
@@ -212,9 +212,9 @@ final class JobCommand extends Answering {
 
     private void intake() throws EditRefusedException {
       if (!complaint.isEmpty() || !customer.isEmpty() || !serial.isEmpty()) {
-        Intake old = job.intake();
-        Intake changed =
-            new Intake(
+        IntakeRecord old = job.intake();
+        IntakeRecord changed =
+            new IntakeRecord(
                 complaint.isEmpty() ? old.complaint() : complaint,
                 customer.isEmpty() ? old.customer() : customer,
                 serial.isEmpty() ? old.serial() : serial,
@@ -225,7 +225,7 @@ final class JobCommand extends Answering {
         job = new JobEdit.ChangeIntake(changed).applyTo(job);
       }
       if (!meter.isEmpty()) {
-        double ohms = TypedSetting.inputOhms(meter);
+        double ohms = TypedSetup.inputOhms(meter);
         job = new JobEdit.ChangeInstrument(new Instrument("", ohms, 0)).applyTo(job);
       }
     }
@@ -282,8 +282,8 @@ final class JobCommand extends Answering {
       return Json.object().put("added", added).put("same", same);
     }
 
-    Answer told() {
-      return Answer.ok(
+    CommandResult result() {
+      return CommandResult.ok(
           () ->
               Json.object()
                   .put("job", job.id())

@@ -10,14 +10,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.relegend.circuit.Circuit;
-import org.relegend.circuit.Joined;
+import org.relegend.circuit.JoinedList;
 import org.relegend.circuit.JoinedPin;
 import org.relegend.circuit.NodeName;
 import org.relegend.circuit.NodeNameException;
 import org.relegend.circuit.NodeNames;
 import org.relegend.circuit.Passage;
-import org.relegend.circuit.Through;
-import org.relegend.lineup.Carrier;
+import org.relegend.circuit.PassageOptions;
+import org.relegend.lineup.PlacementCarrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Designator;
 import org.relegend.map.Evidence;
@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
       "Lists every part joined at a node, as the copper has it, and where each is.",
       "Where the drawing says otherwise, the list says so."
     })
-final class JoinedCommand extends Answering {
+final class JoinedCommand extends JsonCommand {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -81,16 +81,16 @@ final class JoinedCommand extends Answering {
   @Mixin private KindsOption kinds = new KindsOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
+  CommandResult answer() throws CommandFailure, StoreException {
     BoardMap map = openToRead(folder).map();
-    Carrier carrier = Carrier.of(map);
+    PlacementCarrier carrier = PlacementCarrier.of(map);
     Circuit circuit = kinds.circuit(map);
     try {
       NodeName name = new NodeNames(circuit).find(node);
-      Joined joined = circuit.joined(name, passing(circuit));
+      JoinedList joined = circuit.joined(name, passing(circuit));
       String title = name instanceof NodeName.OfPin pin ? map.nameOf(Subject.of(pin.pin())) : node;
       String shown = name instanceof NodeName.OfNet net ? map.nameOf(Subject.of(net.net())) : title;
-      return Answer.ok(
+      return CommandResult.ok(
           () -> json(map, shown, joined, carrier),
           out -> new JoinedText(map, shown, joined, carrier).print(out));
     } catch (NodeNameException unknown) {
@@ -100,8 +100,9 @@ final class JoinedCommand extends Answering {
     }
   }
 
-  private Through passing(Circuit circuit) throws CommandFailure {
-    Through passing = extended ? Through.ALL : Through.of(through.toArray(Passage[]::new));
+  private PassageOptions passing(Circuit circuit) throws CommandFailure {
+    PassageOptions passing =
+        extended ? PassageOptions.ALL : PassageOptions.of(through.toArray(Passage[]::new));
     for (Map.Entry<String, String> position : positions.entrySet()) {
       List<Part> parts = circuit.index().partsNamed(new Designator(position.getKey()));
       if (parts.size() != 1) {
@@ -114,7 +115,7 @@ final class JoinedCommand extends Answering {
     return passing;
   }
 
-  private static Json json(BoardMap map, String node, Joined joined, Carrier carrier) {
+  private static Json json(BoardMap map, String node, JoinedList joined, PlacementCarrier carrier) {
     return Json.object()
         .put("node", node)
         .put("nets", Json.array(joined.nets(), net -> Json.of(name(map, net))))
@@ -129,8 +130,8 @@ final class JoinedCommand extends Answering {
                         .put("net", nets(map, pin))));
   }
 
-  private static Json pin(BoardMap map, JoinedPin pin, Carrier carrier) {
-    Json.Obj told =
+  private static Json pin(BoardMap map, JoinedPin pin, PlacementCarrier carrier) {
+    Json.Obj object =
         Json.object()
             .put("part", pin.designator())
             .put("section", String.join("+", pin.sections()))
@@ -142,14 +143,15 @@ final class JoinedCommand extends Answering {
             .put("net", nets(map, pin));
     Optional<Evidence> evidence = pin.evidence();
     if (evidence.isPresent()) {
-      told = told.put("evidence", evidence.get().word());
+      object = object.put("evidence", evidence.get().word());
     }
-    told =
-        told.put("placements", Json.array(pin.placements(), Placements::json))
-            .put("carried", Json.array(carrier.of(Subject.of(pin.pin())), Placements::json))
+    object =
+        object
+            .put("placements", Json.array(pin.placements(), PlacementText::json))
+            .put("carried", Json.array(carrier.of(Subject.of(pin.pin())), PlacementText::json))
             .put("twins", Json.array(pin.twins(), twin -> Json.of(map.nameOf(twin))))
             .put("through", Json.array(passed(map, pin), Json::of));
-    return pin.drawn().isPresent() ? told.put("drawn", drawn(map, pin)) : told;
+    return pin.drawn().isPresent() ? object.put("drawn", drawn(map, pin)) : object;
   }
 
   static List<String> passed(BoardMap map, JoinedPin pin) {

@@ -2,15 +2,15 @@ package org.relegend.viewer.command;
 
 import java.io.PrintWriter;
 import java.util.stream.Collectors;
-import org.relegend.circuit.Joined;
+import org.relegend.circuit.JoinedList;
 import org.relegend.circuit.JoinedPin;
-import org.relegend.lineup.Carrier;
+import org.relegend.lineup.PlacementCarrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.Subject;
 
 /** A joined list for people to read. */
-record JoinedText(BoardMap map, String node, Joined joined, Carrier carrier) {
+record JoinedText(BoardMap map, String node, JoinedList joined, PlacementCarrier carrier) {
   void print(PrintWriter out) {
     int count = joined.pins().size();
     out.println("%s: %d %s joined, as built".formatted(node, count, count == 1 ? "pin" : "pins"));
@@ -40,8 +40,8 @@ record JoinedText(BoardMap map, String node, Joined joined, Carrier carrier) {
           pin.role(),
           pin.value(),
           pin.evidence().map(Evidence::word).orElse("no evidence"),
-          pin.placements().isEmpty() ? "not placed yet" : Placements.text(pin.placements()),
-          Placements.carriedText(carrier.of(Subject.of(pin.pin()))),
+          pin.placements().isEmpty() ? "not placed yet" : PlacementText.text(pin.placements()),
+          PlacementText.carriedText(carrier.of(Subject.of(pin.pin()))),
           pin.twins().isEmpty()
               ? ""
               : "twin " + pin.twins().stream().map(map::nameOf).collect(Collectors.joining(", ")),

@@ -9,27 +9,27 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.relegend.lineup.Facing;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.FitResult;
+import org.relegend.lineup.FitWarning;
 import org.relegend.lineup.Fitter;
-import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.LineUp;
 import org.relegend.lineup.LineUps;
-import org.relegend.lineup.Model;
 import org.relegend.lineup.PhotoResult;
 import org.relegend.lineup.PointPair;
 import org.relegend.lineup.Refusal;
-import org.relegend.lineup.Warning;
+import org.relegend.lineup.SideRelation;
+import org.relegend.lineup.StoredLineUp;
+import org.relegend.lineup.TransformModel;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.map.Point;
-import org.relegend.scan.Matchable;
+import org.relegend.scan.MatchImage;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -50,7 +50,7 @@ import picocli.CommandLine.Parameters;
       "With --accept the pairs are kept in the map, and what is placed on one picture shows on the",
       "other. Pairs that the map keeps are used again, unless --again is given."
     })
-final class LineUpCommand extends Answering {
+final class LineUpCommand extends JsonCommand {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -78,14 +78,14 @@ final class LineUpCommand extends Answering {
   private record Outcome(
       NamedPicture first,
       NamedPicture second,
-      Model model,
+      TransformModel model,
       LineUp lineUp,
       double rms,
       double p95,
       int inliers,
       int pairs,
       Details details,
-      Found found,
+      Origin origin,
       List<PointPair> kept) {}
 
   /** What only clicked pairs tell. */
@@ -94,12 +94,12 @@ final class LineUpCommand extends Answering {
   }
 
   @Override
-  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+  CommandResult answer() throws CommandFailure, StoreException, EditRefusedException {
     if (!accept) {
       MapFolder opened = openToRead(folder);
       NamedPicture first = NamedPicture.one(opened, from);
       List<NamedPicture> others = NamedPicture.all(opened, to);
-      return told(
+      return result(
           others.size() > 1 && pairs == null
               ? bestOf(first, others)
               : outcome(opened.map(), first, NamedPicture.one(opened, to)),
@@ -115,14 +115,14 @@ final class LineUpCommand extends Answering {
       }
       Outcome outcome = outcome(opened.map(), first, second);
       opened.save(MapTables.LINE_UPS.put(kept(outcome)).applyTo(opened.map()));
-      return told(outcome, true);
+      return result(outcome, true);
     }
   }
 
   /** That photo of a folder which lines up by itself, with the most agreement. */
   private static Outcome bestOf(NamedPicture first, List<NamedPicture> others)
       throws CommandFailure {
-    Matchable pixels = first.matchable();
+    MatchImage pixels = first.matchable();
     Optional<Outcome> best = Optional.empty();
     for (NamedPicture other : others) {
       if (pixels.lineUp(other.matchable(), () -> false) instanceof PhotoResult.Aligned aligned
@@ -164,11 +164,11 @@ final class LineUpCommand extends Answering {
   }
 
   private PicturePairs kept(Outcome outcome) {
-    Evidence evidence = outcome.found() == Found.CLICKED ? Evidence.SEEN : Evidence.MATCHED;
+    Evidence evidence = outcome.origin() == Origin.CLICKED ? Evidence.SEEN : Evidence.MATCHED;
     return new PicturePairs(
         outcome.first().known().orElseThrow().id(),
         outcome.second().known().orElseThrow().id(),
-        outcome.found(),
+        outcome.origin(),
         outcome.kept().stream().map(pair -> new PicturePairs.Spot(pair.from(), pair.to())).toList(),
         List.of(author.attestation(evidence)));
   }
@@ -187,14 +187,14 @@ final class LineUpCommand extends Answering {
     return new Outcome(
         first,
         second,
-        Model.HOMOGRAPHY,
+        TransformModel.HOMOGRAPHY,
         aligned.lineUp(),
         evidence.rms(),
         evidence.p95(),
         evidence.confirming(),
         evidence.patches(),
         Details.NONE,
-        Found.AUTOMATIC,
+        Origin.AUTOMATIC,
         aligned.kept());
   }
 
@@ -203,11 +203,11 @@ final class LineUpCommand extends Answering {
       BoardMap map, PicturePairs pairs, NamedPicture first, NamedPicture second)
       throws CommandFailure {
     PictureId from = first.known().orElseThrow().id();
-    KeptLineUp.Result result = LineUps.of(map).result(pairs.a(), pairs.b()).orElseThrow();
-    if (result instanceof KeptLineUp.Refused refused) {
+    StoredLineUp.Result result = LineUps.of(map).result(pairs.a(), pairs.b()).orElseThrow();
+    if (result instanceof StoredLineUp.Refused refused) {
       throw CommandFailure.doesNotHold(refused.refusal().message());
     }
-    KeptLineUp kept = ((KeptLineUp.Lined) result).kept();
+    StoredLineUp kept = ((StoredLineUp.Lined) result).kept();
     boolean forward = from.equals(pairs.a());
     LineUp lineUp = forward ? kept.lineUp() : kept.lineUp().reversed();
     List<PointPair> points =
@@ -223,29 +223,29 @@ final class LineUpCommand extends Answering {
     return new Outcome(
         first,
         second,
-        kept.fit().map(Fit::model).orElse(Model.HOMOGRAPHY),
+        kept.fit().map(Fit::model).orElse(TransformModel.HOMOGRAPHY),
         lineUp,
         Math.sqrt(Arrays.stream(distances).map(d -> d * d).average().orElse(0)),
         distances[(int) Math.ceil(0.95 * distances.length) - 1],
         distances.length,
         points.size(),
         kept.fit().map(LineUpCommand::details).orElse(Details.NONE),
-        pairs.found(),
+        pairs.origin(),
         points);
   }
 
   private static String places(List<Point> places) {
-    List<String> told = new ArrayList<>();
-    places.forEach(p -> told.add(String.format(Locale.ROOT, "%.0f,%.0f", p.x(), p.y())));
-    return told.isEmpty() ? "" : " Good places on the first: " + String.join("; ", told) + ".";
+    List<String> lines = new ArrayList<>();
+    places.forEach(p -> lines.add(String.format(Locale.ROOT, "%.0f,%.0f", p.x(), p.y())));
+    return lines.isEmpty() ? "" : " Good places on the first: " + String.join("; ", lines) + ".";
   }
 
   private static Outcome fitted(NamedPicture first, NamedPicture second, List<PointPair> pairs)
       throws CommandFailure {
-    Model model =
+    TransformModel model =
         first.known().isPresent() && second.known().isPresent()
-            ? KeptLineUp.model(first.known().get(), pairs.size())
-            : Model.richestFor(pairs.size());
+            ? StoredLineUp.model(first.known().get(), pairs.size())
+            : TransformModel.richestFor(pairs.size());
     FitResult result =
         Fitter.of(model)
             .expecting(facing(first, second))
@@ -264,26 +264,26 @@ final class LineUpCommand extends Answering {
         fit.inliers().size(),
         pairs.size(),
         details(fit),
-        Found.CLICKED,
+        Origin.CLICKED,
         pairs);
   }
 
   private static Details details(Fit fit) {
     return new Details(
-        fit.warnings().stream().map(Warning::message).toList(),
+        fit.warnings().stream().map(FitWarning::message).toList(),
         fit.doubtful().stream().map(error -> error.pair() + 1).toList());
   }
 
-  private static Facing facing(NamedPicture first, NamedPicture second) {
+  private static SideRelation facing(NamedPicture first, NamedPicture second) {
     return first.known().isPresent() && second.known().isPresent()
-        ? KeptLineUp.facing(first.known().get(), second.known().get())
-        : Facing.UNKNOWN;
+        ? StoredLineUp.facing(first.known().get(), second.known().get())
+        : SideRelation.UNKNOWN;
   }
 
-  private static Answer told(Outcome outcome, boolean accepted) {
+  private static CommandResult result(Outcome outcome, boolean accepted) {
     double[] matrix = outcome.lineUp().transform().matrix();
     double radius = outcome.lineUp().uncertainty(outcome.first().extent().centre()).radius95();
-    return Answer.ok(
+    return CommandResult.ok(
         () -> json(outcome, matrix, radius).put("accepted", accepted),
         out -> {
           print(out, outcome, radius);

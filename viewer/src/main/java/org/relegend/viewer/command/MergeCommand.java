@@ -12,14 +12,14 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.Clash;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Picture;
+import org.relegend.share.ClashDecisions;
 import org.relegend.share.ClashText;
-import org.relegend.share.Decisions;
 import org.relegend.share.MapCopy;
 import org.relegend.share.Merge;
-import org.relegend.share.Merged;
+import org.relegend.share.MergeResult;
+import org.relegend.share.PackReader;
 import org.relegend.share.SamePhotos;
 import org.relegend.share.ShareException;
-import org.relegend.share.Unpack;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -39,7 +39,7 @@ import picocli.CommandLine.Parameters;
       "until somebody decides. With one folder, merge MAP lists its clashes and decides them.",
       "Exit code 1 where clashes are left."
     })
-final class MergeCommand extends Answering {
+final class MergeCommand extends JsonCommand {
   @Parameters(
       arity = "1..3",
       paramLabel = "FOLDER",
@@ -62,16 +62,16 @@ final class MergeCommand extends Answering {
   private record Outcome(BoardMap map, List<Picture> missing, List<String> taken) {}
 
   @Override
-  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+  CommandResult answer() throws CommandFailure, StoreException, EditRefusedException {
     if (folders.size() == 1 && out == null) {
-      return told(decideIn(folders.get(0)));
+      return result(decideIn(folders.get(0)));
     }
     Path target = out;
     if (folders.size() != 3 || target == null) {
       throw new CommandFailure(
           "name BASE, MINE and THEIRS and a new folder with --out, or one map alone");
     }
-    return told(mergeInto(target));
+    return result(mergeInto(target));
   }
 
   private Outcome decideIn(Path folder)
@@ -97,14 +97,15 @@ final class MergeCommand extends Answering {
           result,
           MapCopy.write(result, target, List.of(ours, others)),
           List.of(
-              "From theirs: " + Taken.told(ours.map(), result),
-              "From mine: " + Taken.told(others.map(), result)));
+              "From theirs: " + MergeSummary.text(ours.map(), result),
+              "From mine: " + MergeSummary.text(others.map(), result)));
     }
   }
 
-  private Merged merged(MapFolder ours, MapFolder others) throws CommandFailure, StoreException {
+  private MergeResult merged(MapFolder ours, MapFolder others)
+      throws CommandFailure, StoreException {
     if (folders.get(0).toString().equals("-")) {
-      return Merge.of(ours.map(), SamePhotos.told(ours, others.map()));
+      return Merge.of(ours.map(), SamePhotos.matched(ours, others.map()));
     }
     try {
       return Merge.of(base(folders.get(0)), ours.map(), others.map());
@@ -117,7 +118,7 @@ final class MergeCommand extends Answering {
   /** The map that both began with: a folder, or the pack that was given away. */
   private BoardMap base(Path path) throws CommandFailure, StoreException {
     if (Files.isRegularFile(path)) {
-      try (Unpack pack = Unpack.open(path)) {
+      try (PackReader pack = PackReader.open(path)) {
         return pack.map();
       } catch (ShareException refused) {
         throw new CommandFailure(String.valueOf(refused.getMessage()));
@@ -129,18 +130,18 @@ final class MergeCommand extends Answering {
   }
 
   private BoardMap decided(BoardMap map) throws CommandFailure, EditRefusedException {
-    Map<Clash, Decisions.Side> decisions = new LinkedHashMap<>();
+    Map<Clash, ClashDecisions.Side> decisions = new LinkedHashMap<>();
     for (String name : mine) {
-      decisions.put(clash(map, name), Decisions.Side.MINE);
+      decisions.put(clash(map, name), ClashDecisions.Side.MINE);
     }
     for (String name : theirs) {
-      if (decisions.put(clash(map, name), Decisions.Side.THEIRS) != null) {
+      if (decisions.put(clash(map, name), ClashDecisions.Side.THEIRS) != null) {
         throw new CommandFailure("clash " + name + " can't be decided both ways");
       }
     }
     BoardMap result = map;
-    for (Map.Entry<Clash, Decisions.Side> decision : decisions.entrySet()) {
-      result = Decisions.edit(result, decision.getKey(), decision.getValue()).applyTo(result);
+    for (Map.Entry<Clash, ClashDecisions.Side> decision : decisions.entrySet()) {
+      result = ClashDecisions.edit(result, decision.getKey(), decision.getValue()).applyTo(result);
     }
     return result;
   }
@@ -160,9 +161,9 @@ final class MergeCommand extends Answering {
             .formatted(name, map.clashes().size()));
   }
 
-  private static Answer told(Outcome outcome) {
+  private static CommandResult result(Outcome outcome) {
     BoardMap map = outcome.map();
-    return new Answer(
+    return new CommandResult(
         map.clashes().isEmpty() ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () ->
             Json.object()
@@ -179,8 +180,8 @@ final class MergeCommand extends Answering {
           Json.object()
               .put("clash", clash.key().toString())
               .put("about", ClashText.about(map, clash))
-              .put("mine", ClashText.version(map, clash, Decisions.Side.MINE))
-              .put("theirs", ClashText.version(map, clash, Decisions.Side.THEIRS)));
+              .put("mine", ClashText.version(map, clash, ClashDecisions.Side.MINE))
+              .put("theirs", ClashText.version(map, clash, ClashDecisions.Side.THEIRS)));
     }
     return list;
   }
@@ -191,8 +192,8 @@ final class MergeCommand extends Answering {
     int number = 1;
     for (Clash clash : map.clashes()) {
       out.println(number++ + ". " + ClashText.about(map, clash));
-      out.println("   mine:   " + ClashText.version(map, clash, Decisions.Side.MINE));
-      out.println("   theirs: " + ClashText.version(map, clash, Decisions.Side.THEIRS));
+      out.println("   mine:   " + ClashText.version(map, clash, ClashDecisions.Side.MINE));
+      out.println("   theirs: " + ClashText.version(map, clash, ClashDecisions.Side.THEIRS));
     }
     out.println(
         map.clashes().isEmpty()

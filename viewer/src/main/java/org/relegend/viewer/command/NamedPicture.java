@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.relegend.lineup.Extent;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
-import org.relegend.scan.Matchable;
+import org.relegend.scan.MatchImage;
 import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
 import org.relegend.scan.Progress;
@@ -113,11 +113,11 @@ record NamedPicture(String name, Path file, Extent extent, Optional<Picture> kno
   }
 
   /** As it is lined up by itself with another. */
-  Matchable matchable() throws CommandFailure {
+  MatchImage matchable() throws CommandFailure {
     try {
       return known.isPresent()
-          ? Matchable.of(file, known.get(), Progress.UNWATCHED)
-          : Matchable.of(file, Progress.UNWATCHED);
+          ? MatchImage.of(file, known.get(), Progress.UNWATCHED)
+          : MatchImage.of(file, Progress.UNWATCHED);
     } catch (PictureException unfit) {
       throw new CommandFailure(String.valueOf(unfit.getMessage()));
     }

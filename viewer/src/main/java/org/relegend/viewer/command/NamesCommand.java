@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
       "Finds designators in a page's own text, with their positions and the values near them.",
       "With --accept, parts of the map that the page names just once are placed there."
     })
-final class NamesCommand extends Answering {
+final class NamesCommand extends JsonCommand {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -51,11 +51,11 @@ final class NamesCommand extends Answering {
   @Mixin private AuthorOption author = new AuthorOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+  CommandResult answer() throws CommandFailure, StoreException, EditRefusedException {
     if (!accept) {
       MapFolder opened = openToRead(folder);
       Page shown = page(opened.map());
-      return told(opened.map(), shown, found(opened, shown), 0);
+      return result(opened.map(), shown, found(opened, shown), 0);
     }
     try (MapFolder opened = openToChange(folder)) {
       Page shown = page(opened.map());
@@ -68,7 +68,7 @@ final class NamesCommand extends Answering {
                 List.copyOf(placements.stream().map(MapTables.PLACEMENTS::put).toList()));
         opened.save(group.applyTo(opened.map()));
       }
-      return told(opened.map(), shown, found, placements.size());
+      return result(opened.map(), shown, found, placements.size());
     }
   }
 
@@ -131,9 +131,9 @@ final class NamesCommand extends Answering {
     return placements;
   }
 
-  private Answer told(BoardMap map, Page page, List<PageNames.Found> found, int placed) {
+  private CommandResult result(BoardMap map, Page page, List<PageNames.Found> found, int placed) {
     MapIndex index = new MapIndex(map);
-    return Answer.ok(
+    return CommandResult.ok(
         () ->
             Json.object()
                 .put("page", page.id().text())
@@ -163,16 +163,16 @@ final class NamesCommand extends Answering {
       unsure += count > 1 ? count : 0;
       there += count > 1 ? 0 : 1;
     }
-    List<String> told = new ArrayList<>(List.of(placed + " placed"));
-    addIfAny(told, there, "placed on %s already".formatted(page.id()));
-    addIfAny(told, unknown, "not in the map");
-    addIfAny(told, unsure, "not placed, for they stand there more than once");
-    return String.join(", ", told);
+    List<String> lines = new ArrayList<>(List.of(placed + " placed"));
+    addIfAny(lines, there, "placed on %s already".formatted(page.id()));
+    addIfAny(lines, unknown, "not in the map");
+    addIfAny(lines, unsure, "not placed, for they stand there more than once");
+    return String.join(", ", lines);
   }
 
-  private static void addIfAny(List<String> told, int count, String what) {
+  private static void addIfAny(List<String> lines, int count, String what) {
     if (count > 0) {
-      told.add(count + " " + what);
+      lines.add(count + " " + what);
     }
   }
 

@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code new FOLDER --title T}. */
 @Command(name = "new", description = "Makes an empty map.")
-final class NewCommand extends Answering {
+final class NewCommand extends JsonCommand {
   @Parameters(paramLabel = "FOLDER", description = "a folder without a map; made if need be")
   private Path folder = Path.of("");
 
@@ -30,10 +30,10 @@ final class NewCommand extends Answering {
   private String issue = "";
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
+  CommandResult answer() throws CommandFailure, StoreException {
     BoardMap map = BoardMap.empty(UUID.randomUUID().toString(), info());
     MapFolder.create(folder, map).close();
-    return Answer.ok(
+    return CommandResult.ok(
         () ->
             Json.object()
                 .put("folder", folder.toString())

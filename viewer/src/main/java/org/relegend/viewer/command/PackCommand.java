@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.relegend.map.PictureId;
 import org.relegend.scan.Progress;
-import org.relegend.share.Pack;
 import org.relegend.share.PackOptions;
 import org.relegend.share.PackReport;
+import org.relegend.share.PackWriter;
 import org.relegend.share.ShareException;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
@@ -29,14 +29,14 @@ import picocli.CommandLine.Parameters;
       "stay out, only their digests, sizes and the places on them go in. So do names and notes,",
       "unless you ask for them. Keep the pack: it is the base when corrections come back (merge)."
     })
-final class PackCommand extends Answering {
+final class PackCommand extends JsonCommand {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
   @Parameters(
       index = "1",
       paramLabel = "FILE",
-      description = "the new pack; its name should end in " + Pack.ENDING)
+      description = "the new pack; its name should end in " + PackWriter.ENDING)
   private Path file = Path.of("");
 
   @Option(
@@ -72,10 +72,10 @@ final class PackCommand extends Answering {
   private List<String> never = List.of();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
+  CommandResult answer() throws CommandFailure, StoreException {
     try (MapFolder opened = openToRead(folder)) {
       PackOptions options = new PackOptions(chosen(opened), pages, notes, names, aliases, never);
-      return told(Pack.write(opened, file, options, Progress.UNWATCHED));
+      return result(PackWriter.write(opened, file, options, Progress.UNWATCHED));
     } catch (ShareException refused) {
       throw new CommandFailure(String.valueOf(refused.getMessage()));
     }
@@ -101,8 +101,8 @@ final class PackCommand extends Answering {
     return Optional.of(chosen);
   }
 
-  private Answer told(PackReport report) {
-    return Answer.ok(
+  private CommandResult result(PackReport report) {
+    return CommandResult.ok(
         () ->
             Json.object()
                 .put("file", file.toString())

@@ -15,10 +15,10 @@ import org.relegend.scan.Progress;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
-import org.relegend.twin.Brightness;
-import org.relegend.twin.Predictions;
+import org.relegend.twin.BrightnessImage;
+import org.relegend.twin.TwinPredictions;
+import org.relegend.twin.TwinResult;
 import org.relegend.twin.TwinSearch;
-import org.relegend.twin.Twins;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
       "so (exit code 1) where the layouts don't repeat. What the photo shows around the placed twin",
       "is looked for near the place, if the photo's file is there."
     })
-final class PredictCommand extends Answering {
+final class PredictCommand extends JsonCommand {
   @Parameters(paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -47,22 +47,22 @@ final class PredictCommand extends Answering {
   @Mixin private KindsOption kinds = new KindsOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
+  CommandResult answer() throws CommandFailure, StoreException {
     try (MapFolder opened = openToRead(folder)) {
       BoardMap map = opened.map();
       Picture picture = picture(map);
       TwinSearch search = TwinSearch.of(kinds.circuit(map));
-      Twins twins = search.from(java.util.List.of(), search.known());
+      TwinResult twins = search.from(java.util.List.of(), search.known());
       Path file = opened.fileOf(picture);
-      Optional<Brightness> seen =
+      Optional<BrightnessImage> seen =
           Files.isRegularFile(file) ? Optional.of(brightness(file)) : Optional.empty();
-      Predictions predictions = Predictions.on(map, picture.id(), twins, seen);
-      return new Answer(
+      TwinPredictions predictions = TwinPredictions.on(map, picture.id(), twins, seen);
+      return new CommandResult(
           predictions.fits() ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
           () -> json(map, predictions),
           out -> {
             TextTable table = new TextTable();
-            for (Predictions.Prediction place : predictions.all()) {
+            for (TwinPredictions.Prediction place : predictions.all()) {
               table.row(
                   map.nameOf(place.part()),
                   String.format(Locale.ROOT, "%.0f,%.0f", place.at().x(), place.at().y()),
@@ -71,7 +71,7 @@ final class PredictCommand extends Answering {
                   place.correlation() > 0 ? "found in the picture" : "");
             }
             table.print(out, "");
-            out.println(predictions.told());
+            out.println(predictions.text());
           });
     }
   }
@@ -97,16 +97,16 @@ final class PredictCommand extends Answering {
                         .toList())));
   }
 
-  private static Brightness brightness(Path file) throws CommandFailure {
+  private static BrightnessImage brightness(Path file) throws CommandFailure {
     try {
       PhotoBrightness photo = PhotoBrightness.read(PhotoFile.probe(file), Progress.UNWATCHED);
-      return new Brightness(photo.width(), photo.height(), photo.pixels());
+      return new BrightnessImage(photo.width(), photo.height(), photo.pixels());
     } catch (PictureException unreadable) {
       throw new CommandFailure(String.valueOf(unreadable.getMessage()));
     }
   }
 
-  private static Json json(BoardMap map, Predictions predictions) {
+  private static Json json(BoardMap map, TwinPredictions predictions) {
     return Json.object()
         .put(
             "predictions",
@@ -121,6 +121,6 @@ final class PredictCommand extends Answering {
                         .put("y", place.at().y())
                         .put("radius95", place.radius95())
                         .put("correlation", place.correlation())))
-        .put("told", predictions.told());
+        .put("told", predictions.text());
   }
 }

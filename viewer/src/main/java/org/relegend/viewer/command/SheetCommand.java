@@ -17,10 +17,10 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 import org.relegend.scan.Progress;
+import org.relegend.sheet.FinishedSheets;
 import org.relegend.sheet.JobSheets;
 import org.relegend.sheet.MapSheets;
-import org.relegend.sheet.Paper;
-import org.relegend.sheet.Printed;
+import org.relegend.sheet.PaperSize;
 import org.relegend.store.JobFolder;
 import org.relegend.store.JobMap;
 import org.relegend.store.Json;
@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
       "their pins, and for each node its pictures with numbers and empty boxes for readings.",
       "Record of a job: for the shop with everything, or for the customer in plain words."
     })
-final class SheetCommand extends Answering {
+final class SheetCommand extends JsonCommand {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "of a map or a job")
   private Path folder = Path.of("");
 
@@ -52,7 +52,7 @@ final class SheetCommand extends Answering {
       paramLabel = "a4|letter",
       converter = PaperWord.class,
       description = "a4 if not given")
-  private Paper paper = Paper.A4;
+  private PaperSize paper = PaperSize.A4;
 
   @Option(
       names = "--node",
@@ -75,11 +75,11 @@ final class SheetCommand extends Answering {
   private Optional<Instant> date = Optional.empty();
 
   /** Reads the words of {@code --paper}. */
-  static final class PaperWord implements CommandLine.ITypeConverter<Paper> {
+  static final class PaperWord implements CommandLine.ITypeConverter<PaperSize> {
     @Override
-    public Paper convert(String word) {
+    public PaperSize convert(String word) {
       try {
-        return Paper.of(word);
+        return PaperSize.of(word);
       } catch (IllegalArgumentException unknown) {
         throw new CommandLine.TypeConversionException(String.valueOf(unknown.getMessage()));
       }
@@ -120,11 +120,11 @@ final class SheetCommand extends Answering {
   }
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
-    Printed.requireFree(file);
-    Printed printed = JobFolder.isJob(folder) ? ofJob() : ofMap();
+  CommandResult answer() throws CommandFailure, StoreException {
+    FinishedSheets.requireFree(file);
+    FinishedSheets printed = JobFolder.isJob(folder) ? ofJob() : ofMap();
     printed.writeTo(file);
-    return Answer.ok(
+    return CommandResult.ok(
         () -> json(printed),
         out -> {
           out.println(
@@ -134,7 +134,7 @@ final class SheetCommand extends Answering {
         });
   }
 
-  private Printed ofMap() throws CommandFailure, StoreException {
+  private FinishedSheets ofMap() throws CommandFailure, StoreException {
     if (copy.isPresent()) {
       throw new CommandFailure(
           "--for: records are of a job, and %s holds a map; make a job with the command job"
@@ -146,7 +146,7 @@ final class SheetCommand extends Answering {
         .print(paper, chosen(circuit), printed(), Progress.UNWATCHED);
   }
 
-  private Printed ofJob() throws CommandFailure, StoreException {
+  private FinishedSheets ofJob() throws CommandFailure, StoreException {
     if (!nodes.isEmpty()) {
       throw new CommandFailure(
           "--node: sheets of nodes are of a map, and %s holds a job; name the map's folder"
@@ -166,7 +166,7 @@ final class SheetCommand extends Answering {
         .print(copy.orElse(JobSheets.Copy.SHOP), paper, printed());
   }
 
-  private Json json(Printed printed) {
+  private Json json(FinishedSheets printed) {
     return Json.object()
         .put("file", file.toString())
         .put("paper", paper.word())

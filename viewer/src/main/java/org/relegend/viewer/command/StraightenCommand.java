@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.relegend.lineup.SquareOn;
+import org.relegend.lineup.Rectification;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
 import org.relegend.map.Photo;
@@ -16,7 +16,7 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.scan.PictureException;
 import org.relegend.scan.Progress;
-import org.relegend.scan.StraightPhoto;
+import org.relegend.scan.StraightenedPhoto;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
       "It is lined up with the first: what is placed on one shows on both. Told by the corners of the board, or of any",
       "rectangle on it, in any order, and by its width and height in millimetres."
     })
-final class StraightenCommand extends Answering {
+final class StraightenCommand extends JsonCommand {
   private static final Pattern POINT = Pattern.compile("([-+.\\dEe]+),([-+.\\dEe]+)");
   private static final Pattern SIZE = Pattern.compile("([.\\d]+)\\s*[xX]\\s*([.\\d]+)");
 
@@ -63,12 +63,12 @@ final class StraightenCommand extends Answering {
   @Mixin private AuthorOption author = new AuthorOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
-    SquareOn view = view();
+  CommandResult answer() throws CommandFailure, StoreException, EditRefusedException {
+    Rectification view = view();
     try (MapFolder opened = openToChange(folder)) {
       Photo photo = photo(opened);
-      StraightPhoto made =
-          StraightPhoto.of(
+      StraightenedPhoto made =
+          StraightenedPhoto.of(
               folder,
               opened.map(),
               photo,
@@ -77,13 +77,13 @@ final class StraightenCommand extends Answering {
               author.attestation(Evidence.SEEN),
               Progress.UNWATCHED);
       opened.save(made.edit().applyTo(opened.map()));
-      return told(photo, made);
+      return result(photo, made);
     } catch (PictureException unfit) {
       throw new CommandFailure(String.valueOf(unfit.getMessage()));
     }
   }
 
-  private SquareOn view() throws CommandFailure {
+  private Rectification view() throws CommandFailure {
     Matcher both = SIZE.matcher(size.strip());
     if (!both.matches()) {
       throw new CommandFailure(
@@ -101,7 +101,7 @@ final class StraightenCommand extends Answering {
         points.add(
             new Point(Double.parseDouble(point.group(1)), Double.parseDouble(point.group(2))));
       }
-      return SquareOn.of(
+      return Rectification.of(
           points, Double.parseDouble(both.group(1)), Double.parseDouble(both.group(2)));
     } catch (IllegalArgumentException unfit) {
       throw new CommandFailure("--corners, --size: " + unfit.getMessage());
@@ -130,13 +130,13 @@ final class StraightenCommand extends Answering {
                         .toList())));
   }
 
-  private static Answer told(Photo photo, StraightPhoto made) {
-    SquareOn view = made.view();
+  private static CommandResult result(Photo photo, StraightenedPhoto made) {
+    Rectification view = made.view();
     List<Json> numbers = new ArrayList<>();
     for (double number : view.toPhoto().matrix()) {
       numbers.add(Json.of(number));
     }
-    return Answer.ok(
+    return CommandResult.ok(
         () ->
             Json.object()
                 .put("picture", made.picture().text())

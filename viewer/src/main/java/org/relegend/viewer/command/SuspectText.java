@@ -10,12 +10,12 @@ import java.util.stream.Collectors;
 import org.relegend.circuit.Node;
 import org.relegend.hazard.Across;
 import org.relegend.hazard.Battery;
+import org.relegend.hazard.HazardousNode;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.MainsSign;
 import org.relegend.hazard.NodeHazard;
-import org.relegend.hazard.Reached;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 
@@ -70,7 +70,7 @@ record SuspectText(BoardMap map, Hazards hazards) {
   /** One line for each source and amount: what lies behind is alike. */
   private void faults(PrintWriter out) {
     Map<String, List<String>> bySource = new LinkedHashMap<>();
-    for (Reached fault : hazards.faults()) {
+    for (HazardousNode fault : hazards.faults()) {
       String from =
           "%s from %s"
               .formatted(
@@ -95,6 +95,7 @@ record SuspectText(BoardMap map, Hazards hazards) {
   }
 
   private static void line(PrintWriter out, String format, Object... arguments) {
-    Lines.print(out, Names.spelledOut(String.format(Locale.ROOT, format, arguments)), WIDTH);
+    WrappedText.print(
+        out, NameRules.spelledOut(String.format(Locale.ROOT, format, arguments)), WIDTH);
   }
 }

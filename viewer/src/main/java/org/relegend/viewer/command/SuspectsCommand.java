@@ -7,19 +7,19 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Job;
-import org.relegend.bench.rule.Finding;
-import org.relegend.bench.rule.Unit;
-import org.relegend.bench.rule.Volts;
-import org.relegend.bench.suspect.Bracket;
-import org.relegend.bench.suspect.Comparison;
+import org.relegend.bench.rule.NetVoltage;
+import org.relegend.bench.rule.RuleFinding;
+import org.relegend.bench.rule.UnitReadings;
+import org.relegend.bench.suspect.FaultBracket;
 import org.relegend.bench.suspect.NextReading;
 import org.relegend.bench.suspect.SignalPath;
 import org.relegend.bench.suspect.Suspect;
 import org.relegend.bench.suspect.Suspects;
+import org.relegend.bench.suspect.TwinComparison;
 import org.relegend.circuit.Circuit;
 import org.relegend.hazard.Cautions;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 import org.relegend.store.JobFolder;
@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
       "Ranks a bench job's suspects, with reasons and the next best reading.",
       "Also what the readings say. Reads only; nothing is written."
     })
-final class SuspectsCommand extends Answering {
+final class SuspectsCommand extends JsonCommand {
   /** More than these nobody looks at, and shares below this are noise. */
   private static final int MOST = 25;
 
@@ -56,7 +56,7 @@ final class SuspectsCommand extends Answering {
   private @Nullable Path map;
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
+  CommandResult answer() throws CommandFailure, StoreException {
     if (!JobFolder.isJob(folder) && Files.exists(folder.resolve(MapFolder.MAP_FILE))) {
       throw new CommandFailure(
           "%s holds a board map, and suspects are of a job: make one with the command job"
@@ -66,10 +66,10 @@ final class SuspectsCommand extends Answering {
     opened.notices().forEach(this::note);
     Job job = opened.job();
     BoardMap under = mapOf(opened);
-    Unit unit = Unit.of(job, Circuit.of(under));
+    UnitReadings unit = UnitReadings.of(job, Circuit.of(under));
     Suspects found = Suspects.of(unit);
-    List<Comparison> comparisons = Comparison.inOrder(unit, SignalPath.of(unit));
-    return Answer.ok(
+    List<TwinComparison> comparisons = TwinComparison.inOrder(unit, SignalPath.of(unit));
+    return CommandResult.ok(
         () -> json(unit, found, comparisons), out -> print(out, unit, found, comparisons));
   }
 
@@ -92,14 +92,14 @@ final class SuspectsCommand extends Answering {
     return under;
   }
 
-  private static List<Suspect> told(Suspects found) {
+  private static List<Suspect> shown(Suspects found) {
     return found.suspects().stream()
         .filter(suspect -> suspect.score() >= LEAST)
         .limit(MOST)
         .toList();
   }
 
-  private static Json json(Unit unit, Suspects found, List<Comparison> comparisons) {
+  private static Json json(UnitReadings unit, Suspects found, List<TwinComparison> comparisons) {
     BoardMap map = unit.map();
     Json.Obj next =
         found
@@ -117,7 +117,7 @@ final class SuspectsCommand extends Answering {
                         .put("where", "")
                         .put("why", "no place is left that may be proposed"));
     return Json.object()
-        .put("suspects", Json.array(told(found), suspect -> suspect(map, suspect)))
+        .put("suspects", Json.array(shown(found), suspect -> suspect(map, suspect)))
         .put("findings", Json.array(found.findings(), finding -> finding(map, finding)))
         .put("next", next)
         .put("bracket", bracket(map, found.bracket()))
@@ -132,7 +132,7 @@ final class SuspectsCommand extends Answering {
         .put("reasons", Json.texts(suspect.reasons()));
   }
 
-  private static Json finding(BoardMap map, Finding finding) {
+  private static Json finding(BoardMap map, RuleFinding finding) {
     return Json.object()
         .put("code", finding.code())
         .put("severity", finding.severity().word())
@@ -143,7 +143,7 @@ final class SuspectsCommand extends Answering {
         .put("source", finding.source());
   }
 
-  private static Json bracket(BoardMap map, Bracket bracket) {
+  private static Json bracket(BoardMap map, FaultBracket bracket) {
     return Json.object()
         .put("lastGood", nets(map, bracket.lastGood()))
         .put("firstBad", nets(map, bracket.firstBad()))
@@ -155,7 +155,7 @@ final class SuspectsCommand extends Answering {
     return Json.array(nets, net -> Json.of(map.nameOf(Subject.of(net))));
   }
 
-  private static Json compared(BoardMap map, Comparison comparison) {
+  private static Json compared(BoardMap map, TwinComparison comparison) {
     return Json.object()
         .put("net", map.nameOf(Subject.of(comparison.net())))
         .put("volts", comparison.volts())
@@ -167,22 +167,22 @@ final class SuspectsCommand extends Answering {
   }
 
   private static void print(
-      PrintWriter out, Unit unit, Suspects found, List<Comparison> comparisons) {
+      PrintWriter out, UnitReadings unit, Suspects found, List<TwinComparison> comparisons) {
     BoardMap map = unit.map();
     out.println("Suspects:");
-    told(found).stream().limit(PRINTED).forEach(suspect -> print(out, map, suspect));
+    shown(found).stream().limit(PRINTED).forEach(suspect -> print(out, map, suspect));
     out.println("What the readings say:");
-    for (Finding finding : found.findings()) {
+    for (RuleFinding finding : found.findings()) {
       line(out, "  %s: %s".formatted(finding.severity().word(), finding.message()));
       line(out, "      " + finding.remedy());
     }
     if (found.findings().isEmpty()) {
       out.println("  nothing yet");
     }
-    if (comparisons.stream().anyMatch(Comparison::flagged)) {
+    if (comparisons.stream().anyMatch(TwinComparison::flagged)) {
       out.println("Different from the twin, in the order of the signal:");
       comparisons.stream()
-          .filter(Comparison::flagged)
+          .filter(TwinComparison::flagged)
           .forEach(
               c ->
                   line(
@@ -190,9 +190,9 @@ final class SuspectsCommand extends Answering {
                       "  %s %s, %s %s"
                           .formatted(
                               map.nameOf(Subject.of(c.net())),
-                              Volts.text(c.volts()),
+                              NetVoltage.text(c.volts()),
                               map.nameOf(Subject.of(c.twin())),
-                              Volts.text(c.twinVolts()))));
+                              NetVoltage.text(c.twinVolts()))));
     }
     found
         .next()
@@ -217,6 +217,6 @@ final class SuspectsCommand extends Answering {
   }
 
   private static void line(PrintWriter out, String text) {
-    out.println(Names.spelledOut(text));
+    out.println(NameRules.spelledOut(text));
   }
 }

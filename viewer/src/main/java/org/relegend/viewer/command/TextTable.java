@@ -3,7 +3,7 @@ package org.relegend.viewer.command;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 
 /** Columns of text for people to read, each as wide as its widest cell. */
 final class TextTable {
@@ -15,7 +15,7 @@ final class TextTable {
   void row(String... cells) {
     List<String> row = new ArrayList<>();
     for (String cell : cells) {
-      row.add(Names.spelledOut(cell));
+      row.add(NameRules.spelledOut(cell));
     }
     rows.add(row);
   }

@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
+import org.relegend.share.Attribution;
 import org.relegend.share.Disagreement;
 import org.relegend.share.Disagreements;
-import org.relegend.share.Said;
 import org.relegend.share.Statement;
-import org.relegend.share.Trust;
+import org.relegend.share.TrustReport;
 import org.relegend.store.Json;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
       "Options pick who, how good the evidence is at least, and from when on.",
       "Exit code 1 where two people's versions, nodes, places or twins disagree."
     })
-final class TrustCommand extends Answering {
+final class TrustCommand extends JsonCommand {
   @Parameters(paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -56,8 +56,8 @@ final class TrustCommand extends Answering {
   private boolean list;
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
-    Trust.Filter filter = new Trust.Filter(Optional.ofNullable(by), least(), since());
+  CommandResult answer() throws CommandFailure, StoreException {
+    TrustReport.Filter filter = new TrustReport.Filter(Optional.ofNullable(by), least(), since());
     try (MapFolder opened = openToRead(folder)) {
       BoardMap map = opened.map();
       List<Statement> fitting =
@@ -67,7 +67,7 @@ final class TrustCommand extends Answering {
           Disagreements.of(map).stream().filter(one -> all || one.fits(filter)).toList();
       boolean open =
           disagreements.stream().anyMatch(one -> one.kind() != Disagreement.Kind.DRAWING);
-      return new Answer(
+      return new CommandResult(
           open ? ExitCode.DOES_NOT_HOLD : ExitCode.OK,
           () -> json(map, fitting, disagreements),
           out -> print(out, map, fitting, disagreements));
@@ -97,16 +97,16 @@ final class TrustCommand extends Answering {
   private static Json json(
       BoardMap map, List<Statement> fitting, List<Disagreement> disagreements) {
     return Json.object()
-        .put("authors", Json.array(Trust.of(map).authors(), TrustCommand::author))
+        .put("authors", Json.array(TrustReport.of(map).authors(), TrustCommand::author))
         .put("statements", Json.array(fitting, TrustCommand::statement))
         .put("disagreements", Json.array(disagreements, one -> disagreement(map, one)));
   }
 
   /** One author with how often they stand for something, by evidence. */
-  static Json author(Trust.Author author) {
+  static Json author(TrustReport.Author author) {
     Json.Obj evidence = Json.object();
-    for (var said : author.said().entrySet()) {
-      evidence = evidence.put(said.getKey().word(), (long) said.getValue());
+    for (var stated : author.counts().entrySet()) {
+      evidence = evidence.put(stated.getKey().word(), (long) stated.getValue());
     }
     return Json.object()
         .put("author", author.name())
@@ -126,11 +126,11 @@ final class TrustCommand extends Answering {
   private static List<Json> by(List<Attestation> by) {
     return Json.array(
             by,
-            said ->
+            attestation ->
                 Json.object()
-                    .put("evidence", said.evidence().word())
-                    .put("author", said.author())
-                    .put("at", said.at().toString()))
+                    .put("evidence", attestation.evidence().word())
+                    .put("author", attestation.author())
+                    .put("at", attestation.at().toString()))
         .values();
   }
 
@@ -149,13 +149,13 @@ final class TrustCommand extends Answering {
 
   private void print(
       PrintWriter out, BoardMap map, List<Statement> fitting, List<Disagreement> disagreements) {
-    Trust.of(map).lines().forEach(out::println);
+    TrustReport.of(map).lines().forEach(out::println);
     if (by != null || least != null || since != null) {
       out.println("fit what was asked for: %d".formatted(fitting.size()));
     }
     if (list) {
       TextTable table = new TextTable();
-      fitting.forEach(one -> table.row(one.says(), Said.text(one.by())));
+      fitting.forEach(one -> table.row(one.says(), Attribution.text(one.by())));
       table.print(out, "  ");
     }
     print(out, disagreements);
@@ -171,7 +171,7 @@ final class TrustCommand extends Answering {
     for (Disagreement one : disagreements) {
       String about = one.about();
       for (Disagreement.Position position : one.positions()) {
-        table.row(about, position.says(), Said.text(position.by()));
+        table.row(about, position.says(), Attribution.text(position.by()));
         about = "";
       }
     }

@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
       "Tells the twin of a part, section, pin or net, how it is known, and where both are.",
       "Where none is declared it tells what follows from those that are."
     })
-final class TwinCommand extends Answering {
+final class TwinCommand extends JsonCommand {
   private static final int PINS_TOLD = 3;
 
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the map's folder")
@@ -44,7 +44,7 @@ final class TwinCommand extends Answering {
   @Mixin private KindsOption kinds = new KindsOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
+  CommandResult answer() throws CommandFailure, StoreException {
     BoardMap map = openToRead(folder).map();
     Circuit circuit = kinds.circuit(map);
     Subject subject = new SubjectName(circuit).find(what);
@@ -52,10 +52,10 @@ final class TwinCommand extends Answering {
         map.twins().stream()
             .flatMap(pair -> pair.other(subject).stream().map(twin -> found(pair, twin)))
             .toList();
-    List<Found> told = found.isEmpty() ? concluded(circuit, subject) : found;
-    return Answer.ok(
-        () -> json(circuit.index(), subject, told),
-        out -> print(out, circuit.index(), subject, told));
+    List<Found> lines = found.isEmpty() ? concluded(circuit, subject) : found;
+    return CommandResult.ok(
+        () -> json(circuit.index(), subject, lines),
+        out -> print(out, circuit.index(), subject, lines));
   }
 
   private static List<Found> concluded(Circuit circuit, Subject subject) {
@@ -78,7 +78,7 @@ final class TwinCommand extends Answering {
   private static Json json(MapIndex index, Subject subject, List<Found> found) {
     return Json.object()
         .put("subject", index.map().nameOf(subject))
-        .put("placements", Json.array(index.placementsOf(subject), Placements::json))
+        .put("placements", Json.array(index.placementsOf(subject), PlacementText::json))
         .put(
             "twins",
             Json.array(
@@ -91,7 +91,7 @@ final class TwinCommand extends Answering {
                         .put("trust", twin.trust())
                         .put(
                             "placements",
-                            Json.array(index.placementsOf(twin.twin()), Placements::json))));
+                            Json.array(index.placementsOf(twin.twin()), PlacementText::json))));
   }
 
   private static void print(PrintWriter out, MapIndex index, Subject subject, List<Found> found) {
@@ -110,7 +110,7 @@ final class TwinCommand extends Answering {
   }
 
   private static String place(MapIndex index, Subject subject) {
-    String placed = Placements.text(index.placementsOf(subject));
+    String placed = PlacementText.text(index.placementsOf(subject));
     return placed.isEmpty() ? placesOfPins(index, subject) : placed;
   }
 
@@ -130,7 +130,7 @@ final class TwinCommand extends Answering {
         placed.stream()
             .limit(PINS_TOLD)
             .map(Subject::of)
-            .map(pin -> index.map().nameOf(pin) + " " + Placements.text(index.placementsOf(pin)))
+            .map(pin -> index.map().nameOf(pin) + " " + PlacementText.text(index.placementsOf(pin)))
             .collect(Collectors.joining("; "));
     return placed.size() <= PINS_TOLD
         ? "by its pins: " + first

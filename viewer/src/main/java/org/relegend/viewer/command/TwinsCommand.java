@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Deviation;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.EditRefusedException;
@@ -13,12 +13,12 @@ import org.relegend.map.Evidence;
 import org.relegend.map.Subject;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
-import org.relegend.twin.Accepting;
-import org.relegend.twin.Difference;
 import org.relegend.twin.ProposedTwin;
-import org.relegend.twin.Seed;
+import org.relegend.twin.TwinAcceptance;
+import org.relegend.twin.TwinDifference;
+import org.relegend.twin.TwinResult;
 import org.relegend.twin.TwinSearch;
-import org.relegend.twin.Twins;
+import org.relegend.twin.TwinSeed;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
       "twins in the map it looks for channels by itself.",
       "Exit code 1 where seeds contradict each other or the circuit."
     })
-final class TwinsCommand extends Answering {
+final class TwinsCommand extends JsonCommand {
   @Parameters(paramLabel = "FOLDER", description = "the map's folder")
   private Path folder = Path.of("");
 
@@ -65,14 +65,14 @@ final class TwinsCommand extends Answering {
   @Mixin private KindsOption kinds = new KindsOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException, EditRefusedException {
+  CommandResult answer() throws CommandFailure, StoreException, EditRefusedException {
     if (!accept && marks.isEmpty()) {
       try (MapFolder opened = openToRead(folder)) {
-        return told(opened.map(), found(opened.map()), 0);
+        return result(opened.map(), found(opened.map()), 0);
       }
     }
     try (MapFolder opened = openToChange(folder)) {
-      List<Twins> found = found(opened.map());
+      List<TwinResult> found = found(opened.map());
       if (accept && found.stream().anyMatch(twins -> !twins.contradictions().isEmpty())) {
         throw CommandFailure.doesNotHold(
             "nothing was accepted, since "
@@ -86,24 +86,24 @@ final class TwinsCommand extends Answering {
       if (!all.isEmpty()) {
         opened.save(new EditGroup("Accept twins", all).applyTo(opened.map()));
       }
-      return told(opened.map(), found, edits.size());
+      return result(opened.map(), found, edits.size());
     }
   }
 
-  private List<Twins> found(BoardMap map) throws CommandFailure {
+  private List<TwinResult> found(BoardMap map) throws CommandFailure {
     Circuit circuit = kinds.circuit(map);
     TwinSearch search = TwinSearch.of(circuit);
     try {
-      List<Seed> given = new ArrayList<>();
+      List<TwinSeed> given = new ArrayList<>();
       for (String seed : seeds) {
         given.add(seed(new SubjectName(circuit), seed));
       }
-      List<Seed> known = search.known();
+      List<TwinSeed> known = search.known();
       if (!given.isEmpty() || !known.isEmpty()) {
         return List.of(search.from(given, known));
       }
-      List<Twins> found = new ArrayList<>();
-      for (Seed seed : search.proposed()) {
+      List<TwinResult> found = new ArrayList<>();
+      for (TwinSeed seed : search.proposed()) {
         found.add(search.from(List.of(seed)));
       }
       return found;
@@ -112,13 +112,13 @@ final class TwinsCommand extends Answering {
     }
   }
 
-  private static Seed seed(SubjectName names, String text) throws CommandFailure {
+  private static TwinSeed seed(SubjectName names, String text) throws CommandFailure {
     String[] sides = text.split("=", -1);
     if (sides.length != 2 || sides[0].isBlank() || sides[1].isBlank()) {
       throw new CommandFailure(
           "--seed \"%s\" is no pair: write it as A=B, like R101=R201".formatted(text));
     }
-    return new Seed(subject(names, sides[0].strip()), subject(names, sides[1].strip()));
+    return new TwinSeed(subject(names, sides[0].strip()), subject(names, sides[1].strip()));
   }
 
   private static Subject subject(SubjectName names, String word) throws CommandFailure {
@@ -126,19 +126,19 @@ final class TwinsCommand extends Answering {
   }
 
   /** The mark on the difference that this part or pin is in. */
-  private Edit mark(BoardMap map, List<Twins> found, String text) throws CommandFailure {
+  private Edit mark(BoardMap map, List<TwinResult> found, String text) throws CommandFailure {
     String[] sides = text.split("=", -1);
     if (sides.length != 2 || sides[0].isBlank()) {
       throw new CommandFailure(
           "--mark \"%s\": write it as PLACE=CAUSE, like R225=design".formatted(text));
     }
     Subject place = subject(new SubjectName(kinds.circuit(map)), sides[0].strip());
-    for (Twins twins : found) {
-      for (Difference difference : twins.differences()) {
+    for (TwinResult twins : found) {
+      for (TwinDifference difference : twins.differences()) {
         if (difference.a().contains(place) || difference.b().contains(place)) {
           try {
-            Deviation.Cause cause = Deviation.Cause.of(sides[1]);
-            return Accepting.mark(difference, cause, author.attestation(Evidence.INFERRED));
+            ChannelDeviation.Cause cause = ChannelDeviation.Cause.of(sides[1]);
+            return TwinAcceptance.mark(difference, cause, author.attestation(Evidence.INFERRED));
           } catch (IllegalArgumentException unknown) {
             throw new CommandFailure("--mark \"%s\": %s".formatted(text, unknown.getMessage()));
           }
@@ -149,15 +149,15 @@ final class TwinsCommand extends Answering {
         "--mark \"%s\": the channels were not found to differ there".formatted(text));
   }
 
-  private List<Edit> edits(BoardMap map, List<Twins> found) {
+  private List<Edit> edits(BoardMap map, List<TwinResult> found) {
     List<ProposedTwin> pairs = found.stream().flatMap(twins -> twins.pairs().stream()).toList();
-    return Accepting.ofAll(map, pairs, author.attestation(Evidence.MATCHED));
+    return TwinAcceptance.ofAll(map, pairs, author.attestation(Evidence.MATCHED));
   }
 
-  private static Answer told(BoardMap map, List<Twins> found, int accepted) {
+  private static CommandResult result(BoardMap map, List<TwinResult> found, int accepted) {
     TwinsText text = new TwinsText(map);
     boolean holds = found.stream().allMatch(twins -> twins.contradictions().isEmpty());
-    return new Answer(
+    return new CommandResult(
         holds ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () -> text.json(found, accepted),
         out -> text.print(out, found, accepted));

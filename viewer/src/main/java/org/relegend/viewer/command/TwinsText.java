@@ -8,35 +8,35 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Deviation;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.MapIndex;
 import org.relegend.map.Subject;
 import org.relegend.store.Json;
-import org.relegend.twin.Contradiction;
-import org.relegend.twin.Difference;
 import org.relegend.twin.ProposedTwin;
+import org.relegend.twin.SeedContradiction;
+import org.relegend.twin.TwinDifference;
 import org.relegend.twin.TwinGroup;
-import org.relegend.twin.Twins;
+import org.relegend.twin.TwinResult;
 
 /** Found twins, told either way. */
 record TwinsText(BoardMap map) {
-  Json json(List<Twins> found, int accepted) {
+  Json json(List<TwinResult> found, int accepted) {
     MapIndex index = new MapIndex(map);
     return Json.object()
-        .put("pairs", Json.array(all(found, Twins::pairs), this::pair))
-        .put("pins", Json.array(all(found, Twins::pins), this::pair))
+        .put("pairs", Json.array(all(found, TwinResult::pairs), this::pair))
+        .put("pins", Json.array(all(found, TwinResult::pins), this::pair))
         .put(
             "groups",
             Json.array(
-                all(found, Twins::groups),
+                all(found, TwinResult::groups),
                 group -> Json.object().put("a", names(group.a())).put("b", names(group.b()))))
         .put(
             "differences",
-            Json.array(all(found, Twins::differences), difference -> json(index, difference)))
+            Json.array(all(found, TwinResult::differences), difference -> json(index, difference)))
         .put(
             "contradictions",
             Json.array(
-                all(found, Twins::contradictions),
+                all(found, TwinResult::contradictions),
                 contradiction ->
                     Json.object()
                         .put(
@@ -48,11 +48,11 @@ record TwinsText(BoardMap map) {
                                         .put("a", map.nameOf(seed.a()))
                                         .put("b", map.nameOf(seed.b()))))
                         .put("reason", contradiction.reason())))
-        .put("common", names(all(found, Twins::common)))
+        .put("common", names(all(found, TwinResult::common)))
         .put("accepted", (long) accepted);
   }
 
-  private static <T> List<T> all(List<Twins> found, Function<Twins, List<T>> part) {
+  private static <T> List<T> all(List<TwinResult> found, Function<TwinResult, List<T>> part) {
     List<T> all = new ArrayList<>();
     found.forEach(twins -> all.addAll(part.apply(twins)));
     return all;
@@ -81,30 +81,31 @@ record TwinsText(BoardMap map) {
     return subject instanceof Subject.OfSection ? "section" : "part";
   }
 
-  private Json json(MapIndex index, Difference difference) {
-    Json.Obj told =
+  private Json json(MapIndex index, TwinDifference difference) {
+    Json.Obj object =
         Json.object()
             .put("aspect", difference.aspect().word())
             .put("a", names(difference.a()))
             .put("b", names(difference.b()))
-            .put("told", difference.told())
-            .put("placements", Json.array(places(index, difference), Placements::json));
-    return mark(difference).map(mark -> told.put("cause", mark.cause().word())).orElse(told);
+            .put("told", difference.text())
+            .put("placements", Json.array(places(index, difference), PlacementText::json));
+    return mark(difference).map(mark -> object.put("cause", mark.cause().word())).orElse(object);
   }
 
-  private static List<org.relegend.map.Placement> places(MapIndex index, Difference difference) {
+  private static List<org.relegend.map.Placement> places(
+      MapIndex index, TwinDifference difference) {
     List<org.relegend.map.Placement> places = new ArrayList<>();
     difference.a().forEach(subject -> places.addAll(index.placementsOf(subject)));
     difference.b().forEach(subject -> places.addAll(index.placementsOf(subject)));
     return places;
   }
 
-  private Optional<Deviation> mark(Difference difference) {
+  private Optional<ChannelDeviation> mark(TwinDifference difference) {
     return map.deviations().find(difference.key());
   }
 
-  void print(PrintWriter out, List<Twins> found, int accepted) {
-    for (Twins twins : found) {
+  void print(PrintWriter out, List<TwinResult> found, int accepted) {
+    for (TwinResult twins : found) {
       print(out, twins);
     }
     if (found.isEmpty()) {
@@ -115,7 +116,7 @@ record TwinsText(BoardMap map) {
     }
   }
 
-  private void print(PrintWriter out, Twins twins) {
+  private void print(PrintWriter out, TwinResult twins) {
     TextTable table = new TextTable();
     for (ProposedTwin pair : twins.pairs()) {
       table.row(
@@ -134,15 +135,15 @@ record TwinsText(BoardMap map) {
           "can't be told apart: any of %s with any of %s"
               .formatted(list(group.a()), list(group.b())));
     }
-    for (Difference difference : twins.differences()) {
+    for (TwinDifference difference : twins.differences()) {
       out.println(
           "differs (%s%s): %s"
               .formatted(
                   difference.aspect().word(),
                   mark(difference).map(mark -> ", " + mark.cause().word()).orElse(""),
-                  difference.told()));
+                  difference.text()));
     }
-    for (Contradiction contradiction : twins.contradictions()) {
+    for (SeedContradiction contradiction : twins.contradictions()) {
       out.println("contradiction: " + contradiction(contradiction));
     }
   }
@@ -151,7 +152,7 @@ record TwinsText(BoardMap map) {
     return subjects.stream().map(map::nameOf).collect(Collectors.joining(", "));
   }
 
-  String contradiction(Contradiction contradiction) {
+  String contradiction(SeedContradiction contradiction) {
     String pairs =
         contradiction.pairs().stream()
             .map(seed -> map.nameOf(seed.a()) + "=" + map.nameOf(seed.b()))

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapInfo;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
 import org.relegend.share.Disagreement;
 import org.relegend.share.Disagreements;
 import org.relegend.share.OwnScans;
+import org.relegend.share.PackReader;
 import org.relegend.share.ShareException;
-import org.relegend.share.Trust;
-import org.relegend.share.Unpack;
+import org.relegend.share.TrustReport;
 import org.relegend.store.Json;
 import org.relegend.store.StoreException;
 import picocli.CommandLine.Command;
@@ -31,7 +31,7 @@ import picocli.CommandLine.Parameters;
       "with the page it shows, by the pins placed there. Where that would be a guess it says so, and",
       "the two are lined up by pairs (lineup). Your own photos: add them, then lineup."
     })
-final class UnpackCommand extends Answering {
+final class UnpackCommand extends JsonCommand {
   @Parameters(index = "0", paramLabel = "FILE", description = "the pack")
   private Path file = Path.of("");
 
@@ -44,17 +44,17 @@ final class UnpackCommand extends Answering {
   @Mixin private AuthorOption author = new AuthorOption();
 
   @Override
-  Answer answer() throws CommandFailure, StoreException {
-    try (Unpack pack = Unpack.open(file)) {
-      Unpack.Unpacked done = pack.into(folder, scans, author.attestation(Evidence.MATCHED));
-      Trust trust = Trust.of(pack.map());
-      return Answer.ok(() -> json(done, trust), out -> print(out, done, trust));
+  CommandResult answer() throws CommandFailure, StoreException {
+    try (PackReader pack = PackReader.open(file)) {
+      PackReader.Unpacked done = pack.into(folder, scans, author.attestation(Evidence.MATCHED));
+      TrustReport trust = TrustReport.of(pack.map());
+      return CommandResult.ok(() -> json(done, trust), out -> print(out, done, trust));
     } catch (ShareException refused) {
       throw new CommandFailure(String.valueOf(refused.getMessage()));
     }
   }
 
-  private Json json(Unpack.Unpacked done, Trust trust) {
+  private Json json(PackReader.Unpacked done, TrustReport trust) {
     return Json.object()
         .put("folder", folder.toString())
         .put("id", done.map().id())
@@ -68,41 +68,41 @@ final class UnpackCommand extends Answering {
                 Disagreements.of(done.map()), one -> TrustCommand.disagreement(done.map(), one)));
   }
 
-  private static Json json(OwnScans.Told told) {
+  private static Json json(OwnScans.ScanOutcome result) {
     Json.Obj json =
-        Json.object().put("file", told.scan().toString()).put("number", (long) told.number());
-    if (told.shown().isPresent()) {
-      json = json.put("shows", told.shown().get().id().text());
+        Json.object().put("file", result.scan().toString()).put("number", (long) result.number());
+    if (result.shown().isPresent()) {
+      json = json.put("shows", result.shown().get().id().text());
     }
-    if (told.own().isPresent()) {
-      json = json.put("picture", told.own().get().text());
+    if (result.own().isPresent()) {
+      json = json.put("picture", result.own().get().text());
     }
-    return told.why().isEmpty() ? json : json.put("why", told.why());
+    return result.why().isEmpty() ? json : json.put("why", result.why());
   }
 
   /** What the map is of; a unit of another issue may differ. */
-  private static List<String> told(MapInfo info) {
+  private static List<String> issueText(MapInfo info) {
     String of = (info.maker() + " " + info.model()).strip();
     String issue = info.issue().isEmpty() ? "" : "issue " + info.issue();
-    String told = of.isEmpty() || issue.isEmpty() ? of + issue : of + ", " + issue;
-    return told.isEmpty() ? List.of() : List.of("of " + told + ": look whether yours is the same");
+    String text = of.isEmpty() || issue.isEmpty() ? of + issue : of + ", " + issue;
+    return text.isEmpty() ? List.of() : List.of("of " + text + ": look whether yours is the same");
   }
 
-  private void print(PrintWriter out, Unpack.Unpacked done, Trust trust) {
+  private void print(PrintWriter out, PackReader.Unpacked done, TrustReport trust) {
     out.println("Unpacked \"%s\" to %s.".formatted(done.map().info().title(), folder));
-    told(done.map().info()).forEach(out::println);
+    issueText(done.map().info()).forEach(out::println);
     trust.lines().forEach(out::println);
     List<Disagreement> differences = Disagreements.of(done.map());
     if (!differences.isEmpty()) {
       TrustCommand.print(out, differences);
     }
-    done.scans().forEach(told -> out.println(Names.spelledOut(told.line())));
+    done.scans().forEach(result -> out.println(NameRules.spelledOut(result.line())));
     for (Picture picture : done.missing()) {
       boolean linedUp =
           done.scans().stream()
               .anyMatch(t -> t.shown().map(Picture::id).equals(Optional.of(picture.id())));
       if (!linedUp) {
-        out.println(Names.spelledOut(advice(picture)));
+        out.println(NameRules.spelledOut(advice(picture)));
       }
     }
   }

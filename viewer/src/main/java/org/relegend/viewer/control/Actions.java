@@ -10,11 +10,11 @@ import javax.swing.Action;
 public final class Actions {
   private static final Runnable NOTHING = () -> {};
 
-  private final Map<UserAction, Deed> deeds = new EnumMap<>(UserAction.class);
+  private final Map<UserAction, Binding> deeds = new EnumMap<>(UserAction.class);
 
   public Actions() {
     for (UserAction act : UserAction.values()) {
-      deeds.put(act, new Deed(act));
+      deeds.put(act, new Binding(act));
     }
   }
 
@@ -47,18 +47,18 @@ public final class Actions {
     deed(act).putValue(Action.NAME, text);
   }
 
-  private Deed deed(UserAction act) {
-    Deed deed = deeds.get(act);
+  private Binding deed(UserAction act) {
+    Binding deed = deeds.get(act);
     if (deed == null) {
       throw new IllegalArgumentException("no deed for " + act);
     }
     return deed;
   }
 
-  private static final class Deed extends AbstractAction {
+  private static final class Binding extends AbstractAction {
     private transient Runnable run = NOTHING;
 
-    Deed(UserAction act) {
+    Binding(UserAction act) {
       super(act.text());
       act.key().ifPresent(key -> putValue(ACCELERATOR_KEY, key));
     }

@@ -33,7 +33,7 @@ public final class Form {
    * @param fault whether they can't be taken so
    * @param doubt whether they are taken only when asked for twice
    */
-  public record Verdict(String text, boolean fault, boolean doubt) {}
+  public record Validity(String text, boolean fault, boolean doubt) {}
 
   /** Of a choice, in component pixels; its list shows the words whole. */
   private static final int WIDEST = 560;
@@ -41,8 +41,8 @@ public final class Form {
   private final String name;
   private final JPanel panel = new JPanel(new GridBagLayout());
   private final Map<String, JComponent> fields = new LinkedHashMap<>();
-  private final JTextArea said = new JTextArea(3, 34);
-  private @Nullable Function<Map<String, String>, Verdict> look;
+  private final JTextArea message = new JTextArea(3, 34);
+  private @Nullable Function<Map<String, String>, Validity> look;
   private Map<String, String> doubted = Map.of();
   private String first = "";
 
@@ -70,7 +70,7 @@ public final class Form {
 
   /** A line that is typed or chosen; a word of the list is completed. */
   public Form words(String field, List<String> words, String chosen) {
-    WordBox box = new WordBox(words, chosen);
+    CompletionBox box = new CompletionBox(words, chosen);
     box.field().setName(name + "." + field + ".text");
     return put(field, box);
   }
@@ -92,14 +92,14 @@ public final class Form {
   }
 
   /** Looks at what is filled in with each change, says what there is to say, and may refuse it. */
-  public Form looking(Function<Map<String, String>, Verdict> verdict) {
+  public Form looking(Function<Map<String, String>, Validity> verdict) {
     look = verdict;
     return this;
   }
 
   private Form put(String field, JComponent component) {
     component.setName(name + "." + field);
-    JLabel label = new JLabel(Texts.of(name + "." + field));
+    JLabel label = new JLabel(Messages.of(name + "." + field));
     label.setLabelFor(component);
     GridBagConstraints place = new GridBagConstraints();
     place.gridy = fields.size();
@@ -124,7 +124,7 @@ public final class Form {
 
   /** What was filled in, by field; nothing where it was dropped. */
   public Optional<Map<String, String>> ask(Component over) {
-    Object[] options = {Texts.of("dialog.ok"), Texts.of("dialog.cancel")};
+    Object[] options = {Messages.of("dialog.ok"), Messages.of("dialog.cancel")};
     JComponent begin = fields.getOrDefault(first, firstLine());
     watch();
     JOptionPane pane =
@@ -149,7 +149,7 @@ public final class Form {
             }
           }
         };
-    JDialog dialog = pane.createDialog(over, Texts.of(name + ".title"));
+    JDialog dialog = pane.createDialog(over, Messages.of(name + ".title"));
     dialog.setName(name);
     dialog.setVisible(true);
     dialog.dispose();
@@ -169,20 +169,20 @@ public final class Form {
     if (look == null) {
       return;
     }
-    said.setName(name + ".said");
-    said.setEditable(false);
-    said.setFocusable(false);
-    said.setOpaque(false);
-    said.setLineWrap(true);
-    said.setWrapStyleWord(true);
+    message.setName(name + ".said");
+    message.setEditable(false);
+    message.setFocusable(false);
+    message.setOpaque(false);
+    message.setLineWrap(true);
+    message.setWrapStyleWord(true);
     GridBagConstraints place = new GridBagConstraints();
     place.gridy = fields.size();
     place.gridx = 1;
     place.fill = GridBagConstraints.HORIZONTAL;
     place.insets = new Insets(4, 6, 4, 8);
-    panel.add(said, place);
+    panel.add(message, place);
     for (JComponent component : fields.values()) {
-      JComponent typed = component instanceof WordBox box ? box.field() : component;
+      JComponent typed = component instanceof CompletionBox box ? box.field() : component;
       if (typed instanceof JTextComponent text) {
         text.getDocument().addDocumentListener(new TextListener(this::say));
       } else if (component instanceof JComboBox<?> box) {
@@ -198,14 +198,14 @@ public final class Form {
     }
   }
 
-  private void say(Verdict verdict, String more) {
+  private void say(Validity verdict, String more) {
     boolean refused = verdict.fault() || verdict.doubt();
     String text = verdict.text() + more;
-    said.setText(refused ? "\u2717 " + text : text);
-    said.setOpaque(refused);
-    said.setBackground(refused ? Palette.YELLOW : null);
-    said.setForeground(refused ? Palette.BLACK : UIManager.getColor("Label.foreground"));
-    said.getAccessibleContext().setAccessibleDescription(text);
+    message.setText(refused ? "\u2717 " + text : text);
+    message.setOpaque(refused);
+    message.setBackground(refused ? Palette.YELLOW : null);
+    message.setForeground(refused ? Palette.BLACK : UIManager.getColor("Label.foreground"));
+    message.getAccessibleContext().setAccessibleDescription(text);
   }
 
   /** Whether what is filled in can be taken; what is doubted can, when asked for again. */
@@ -214,17 +214,17 @@ public final class Form {
       return true;
     }
     Map<String, String> now = filled();
-    Verdict verdict = look.apply(now);
+    Validity verdict = look.apply(now);
     if (verdict.fault() || verdict.doubt() && !now.equals(doubted)) {
       doubted = now;
-      say(verdict, verdict.fault() ? "" : " " + Texts.of("form.again"));
+      say(verdict, verdict.fault() ? "" : " " + Messages.of("form.again"));
       return false;
     }
     return true;
   }
 
   private static String text(JComponent component) {
-    if (component instanceof WordBox box) {
+    if (component instanceof CompletionBox box) {
       return box.text();
     }
     return component instanceof JTextComponent field

@@ -3,8 +3,8 @@ package org.relegend.viewer.control;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Job;
-import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.BackgroundTask;
+import org.relegend.viewer.work.TaskRunner;
 
 /**
  * What a view of a mode works with.
@@ -17,8 +17,8 @@ import org.relegend.viewer.work.Jobs;
  */
 public record ModeContext(
     Session session,
-    Shelf shelf,
+    OpenedPictures shelf,
     Actions actions,
-    Jobs jobs,
-    Consumer<Job> watch,
+    TaskRunner jobs,
+    Consumer<BackgroundTask> watch,
     BooleanSupplier open) {}

@@ -22,7 +22,7 @@ public interface ModeView extends QuestionForm {
   }
 
   /** What a drag that begins there moves; none where it is for others. */
-  default Optional<ModeDrag> drag(PictureId picture, Pointer at) {
+  default Optional<ModeDrag> drag(PictureId picture, PointerPosition at) {
     return Optional.empty();
   }
 

@@ -42,7 +42,7 @@ public final class QuestionBar extends JPanel {
   }
 
   /** Shows the question that is open, or nothing; then the keyboard is back where it was. */
-  public void settle() {
+  public void refresh() {
     Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     if (owner != null && !isAncestorOf(owner)) {
       returnTo = owner;
@@ -117,7 +117,7 @@ public final class QuestionBar extends JPanel {
 
   /** A field with its label; its name is the label's key. */
   public void labelled(String key, JTextField field) {
-    JLabel label = new JLabel(Texts.of(key));
+    JLabel label = new JLabel(Messages.of(key));
     label.setLabelFor(field);
     field.setName(key);
     add(label);
@@ -134,7 +134,7 @@ public final class QuestionBar extends JPanel {
 
   /** A button with a text by its key, and a key for it. */
   public JButton offer(String key, String letter, Runnable answer) {
-    return offerText(Texts.of(key), letter, answer);
+    return offerText(Messages.of(key), letter, answer);
   }
 
   /** A button with this text, and a key for it, if not empty. */

@@ -134,13 +134,13 @@ public enum UserAction {
 
   /** Its text in menus. */
   public String text() {
-    return Texts.of("act." + Texts.word(this));
+    return Messages.of("act." + Messages.word(this));
   }
 
   /** What takes a mode in hand; the mode to rest in is gone back to. */
   public static UserAction taking(Mode mode) {
     return Stream.of(values())
-        .filter(action -> Texts.word(action).equals(mode.word()))
+        .filter(action -> Messages.word(action).equals(mode.word()))
         .findFirst()
         .orElse(BACK);
   }

@@ -10,12 +10,12 @@ import org.relegend.viewer.control.ModeContext;
 import org.relegend.viewer.control.ModeView;
 import org.relegend.viewer.control.QuestionForm;
 import org.relegend.viewer.mode.bench.BenchNotes;
-import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.ConditionEditor;
 import org.relegend.viewer.mode.bench.ConditionForm;
-import org.relegend.viewer.mode.bench.Conditions;
-import org.relegend.viewer.mode.bench.UnitPhotos;
+import org.relegend.viewer.mode.bench.OpenJob;
+import org.relegend.viewer.mode.bench.UnitPhotoEditor;
 import org.relegend.viewer.mode.check.FindingFix;
-import org.relegend.viewer.mode.edit.Entries;
+import org.relegend.viewer.mode.edit.EntryEditor;
 import org.relegend.viewer.mode.edit.RemoveForm;
 import org.relegend.viewer.mode.lineup.LineUpTool;
 import org.relegend.viewer.mode.lineup.LineUpView;
@@ -32,15 +32,15 @@ import org.relegend.viewer.mode.straighten.StraightenTool;
 import org.relegend.viewer.mode.straighten.StraightenView;
 import org.relegend.viewer.mode.trace.TraceTool;
 import org.relegend.viewer.mode.trace.TraceView;
-import org.relegend.viewer.mode.twins.Comparing;
+import org.relegend.viewer.mode.twins.ChannelComparison;
 import org.relegend.viewer.mode.twins.PredictedPlaces;
 import org.relegend.viewer.mode.twins.TwinForm;
 import org.relegend.viewer.mode.twins.TwinJump;
 import org.relegend.viewer.mode.twins.TwinTool;
 import org.relegend.viewer.mode.zone.ZoneTool;
 import org.relegend.viewer.mode.zone.ZoneView;
-import org.relegend.viewer.session.Corrections;
 import org.relegend.viewer.session.Mode;
+import org.relegend.viewer.session.PlacementCorrections;
 import org.relegend.viewer.session.Room;
 import org.relegend.viewer.session.Session;
 
@@ -62,18 +62,18 @@ public final class Modes {
   /** Those that others ask when they begin come first. */
   private static final List<Function<Session, ? extends Room>> BESIDE =
       List.of(
-          BenchWork::new,
+          OpenJob::new,
           BenchNotes::new,
-          UnitPhotos::new,
-          Conditions::new,
-          Corrections::new,
-          Entries::new,
+          UnitPhotoEditor::new,
+          ConditionEditor::new,
+          PlacementCorrections::new,
+          EntryEditor::new,
           FindingFix::new,
           OtherSide::new,
           PredictedPlaces::new,
           TwinTool::new,
           TwinJump::new,
-          Comparing::new);
+          ChannelComparison::new);
 
   private static final List<Function<Session, ? extends QuestionForm>> FORMS =
       List.of(ConditionForm::new, RemoveForm::new, TwinForm::new);

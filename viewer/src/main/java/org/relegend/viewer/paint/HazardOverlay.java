@@ -41,7 +41,7 @@ public final class HazardOverlay implements Overlay {
 
   private final List<HazardZone> zones;
   private final Function<HazardZone.Kind, String> words;
-  private final Sprites sprites = new Sprites();
+  private final SpriteCache sprites = new SpriteCache();
 
   public HazardOverlay(List<HazardZone> zones) {
     this(zones, kind -> kind.word().replace('-', ' ').toUpperCase(Locale.ROOT));
@@ -60,7 +60,7 @@ public final class HazardOverlay implements Overlay {
   /** The zones a point lies in. */
   public List<HazardZone> at(Point point) {
     return zones.stream()
-        .filter(zone -> Outlines.closed(zone.outline()).contains(point.x(), point.y()))
+        .filter(zone -> OutlineShapes.closed(zone.outline()).contains(point.x(), point.y()))
         .toList();
   }
 
@@ -71,7 +71,7 @@ public final class HazardOverlay implements Overlay {
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     for (HazardZone zone : zones) {
-      Path2D there = new Path2D.Double(Outlines.closed(zone.outline()), painted.transform());
+      Path2D there = new Path2D.Double(OutlineShapes.closed(zone.outline()), painted.transform());
       Rectangle2D around = there.getBounds2D();
       Rectangle2D reached =
           new Rectangle2D.Double(
@@ -88,7 +88,7 @@ public final class HazardOverlay implements Overlay {
 
   private static void band(Graphics2D g, ViewState painted, Shape outline) {
     g.setStroke(stroke(BAND + 6));
-    g.setColor(Halo.LIGHT);
+    g.setColor(HaloStroke.LIGHT);
     g.draw(outline);
     g.setStroke(stroke(BAND + 3));
     g.setColor(Palette.WARNING_BLACK);
@@ -167,6 +167,8 @@ public final class HazardOverlay implements Overlay {
   private static Point middle(HazardZone zone) {
     double x = zone.outline().stream().mapToDouble(Point::x).average().orElseThrow();
     double y = zone.outline().stream().mapToDouble(Point::y).average().orElseThrow();
-    return Outlines.closed(zone.outline()).contains(x, y) ? new Point(x, y) : zone.outline().get(0);
+    return OutlineShapes.closed(zone.outline()).contains(x, y)
+        ? new Point(x, y)
+        : zone.outline().get(0);
   }
 }

@@ -27,7 +27,7 @@ final class HazardSign {
     Shape triangle = to.createTransformedShape(triangle());
     float border = (float) (side * 0.07);
     g.setStroke(round(border + 4));
-    g.setColor(Halo.LIGHT);
+    g.setColor(HaloStroke.LIGHT);
     g.draw(triangle);
     g.setStroke(round(border));
     g.setColor(Palette.WARNING_BLACK);

@@ -42,7 +42,7 @@ public final class LabelOverlay implements Overlay {
 
   private final List<Label> labels;
   private final List<Written> others;
-  private final Sprites sprites = new Sprites();
+  private final SpriteCache sprites = new SpriteCache();
 
   /**
    * @param labels the first ones choose first
@@ -74,7 +74,7 @@ public final class LabelOverlay implements Overlay {
       place.ifPresent(taken::add);
       place.ifPresentOrElse(
           plate -> tie(g, there, plate, label.emphasis()),
-          () -> Halo.speck(g, there.x(), there.y()));
+          () -> HaloStroke.speck(g, there.x(), there.y()));
       places.add(place.orElseGet(Rectangle2D.Double::new));
     }
     for (int i = 0; i < labels.size(); i++) {
@@ -90,7 +90,7 @@ public final class LabelOverlay implements Overlay {
   private static void tie(Graphics2D g, ScreenPoint at, Rectangle2D plate, Mark.Emphasis emphasis) {
     double away = Math.hypot(plate.getCenterX() - at.x(), plate.getCenterY() - at.y());
     if (away > NEAR) {
-      Halo.line(
+      HaloStroke.line(
           g,
           new Line2D.Double(at.x(), at.y(), plate.getCenterX(), plate.getCenterY()),
           1.5f,

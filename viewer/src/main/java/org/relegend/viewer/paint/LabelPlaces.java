@@ -37,14 +37,14 @@ final class LabelPlaces {
 
   private final List<Mark> marks;
   private final List<Mark> plain;
-  private final Sprites sprites;
+  private final SpriteCache sprites;
   private volatile @Nullable Found last;
 
   /**
    * @param marks those that bear labels in any case; the last ones choose first
    * @param plain those that bear labels where there is room
    */
-  LabelPlaces(List<Mark> marks, List<Mark> plain, Sprites sprites) {
+  LabelPlaces(List<Mark> marks, List<Mark> plain, SpriteCache sprites) {
     this.marks = marks;
     this.plain =
         plain.stream().sorted(Comparator.comparing(mark -> MarkOverlay.isPad(mark))).toList();

@@ -28,15 +28,15 @@ public record LengthOverlay(List<Point> points, String text) implements Overlay 
     if (ends.size() == 2) {
       ScreenPoint a = ends.get(0);
       ScreenPoint b = ends.get(1);
-      Halo.line(g, new Line2D.Double(a.x(), a.y(), b.x(), b.y()), 1.5f, Palette.YELLOW);
+      HaloStroke.line(g, new Line2D.Double(a.x(), a.y(), b.x(), b.y()), 1.5f, Palette.YELLOW);
       if (!text.isEmpty()) {
-        new Sprites()
+        new SpriteCache()
             .labelAbout(
                 g, text, Mark.Emphasis.SELECTED, (a.x() + b.x()) / 2, (a.y() + b.y()) / 2 - 14);
       }
     }
     for (ScreenPoint end : ends) {
-      Halo.line(
+      HaloStroke.line(
           g,
           new Ellipse2D.Double(end.x() - RADIUS, end.y() - RADIUS, 2 * RADIUS, 2 * RADIUS),
           1.5f,

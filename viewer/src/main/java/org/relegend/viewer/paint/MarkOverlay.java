@@ -53,7 +53,7 @@ public final class MarkOverlay implements Overlay {
   private final List<Mark> marks;
   private final MarkIndex index;
   private final MarkIndex labelled;
-  private final Sprites sprites = new Sprites();
+  private final SpriteCache sprites = new SpriteCache();
   private final LabelPlaces places;
 
   public MarkOverlay(List<Mark> marks) {
@@ -149,7 +149,7 @@ public final class MarkOverlay implements Overlay {
     if (mark.carried() && seen && radius > SMALLEST_CIRCLE) {
       ScreenPoint at = painted.toScreen(mark.at());
       Shape round = new Ellipse2D.Double(at.x() - radius, at.y() - radius, 2 * radius, 2 * radius);
-      Halo.line(g, round, 1.25f, MarkStyle.of(mark.emphasis()).colour(), CIRCLE);
+      HaloStroke.line(g, round, 1.25f, MarkStyle.of(mark.emphasis()).colour(), CIRCLE);
     }
   }
 
@@ -160,9 +160,9 @@ public final class MarkOverlay implements Overlay {
       MarkStyle.Pattern pattern = mark.isWeak() ? MarkStyle.Pattern.WEAK : known;
       Path2D there = new Path2D.Double(path(mark), painted.transform());
       if (crowded && mark.emphasis() == Mark.Emphasis.PLAIN) {
-        Halo.hairline(g, there);
+        HaloStroke.hairline(g, there);
       } else {
-        Halo.line(g, there, style.line(), style.colour(), pattern.dashes());
+        HaloStroke.line(g, there, style.line(), style.colour(), pattern.dashes());
       }
     }
   }
@@ -173,7 +173,7 @@ public final class MarkOverlay implements Overlay {
     }
     ScreenPoint at = painted.toScreen(mark.at());
     if (crowded && mark.emphasis() == Mark.Emphasis.PLAIN) {
-      Halo.speck(g, at.x(), at.y());
+      HaloStroke.speck(g, at.x(), at.y());
     } else {
       sprites.sign(g, mark, at.x(), at.y());
     }
@@ -212,6 +212,6 @@ public final class MarkOverlay implements Overlay {
   }
 
   private static Path2D path(Mark mark) {
-    return Outlines.closed(mark.outline());
+    return OutlineShapes.closed(mark.outline());
   }
 }

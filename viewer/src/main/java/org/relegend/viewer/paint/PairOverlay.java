@@ -44,7 +44,7 @@ public final class PairOverlay implements Overlay {
   public record Spot(Point at, String label, Look look, boolean chosen, double radius) {}
 
   private final List<Spot> spots;
-  private final Sprites sprites = new Sprites();
+  private final SpriteCache sprites = new SpriteCache();
 
   public PairOverlay(List<Spot> spots) {
     this.spots = List.copyOf(spots);
@@ -65,13 +65,13 @@ public final class PairOverlay implements Overlay {
     Color colour = colour(spot.look());
     float width = spot.chosen() ? 3.5f : 1.75f;
     boolean broken = spot.look() == Look.HALF || spot.look() == Look.WANTED;
-    Halo.line(g, shape(spot.look(), at), width, colour, broken ? DASHES : new float[0]);
+    HaloStroke.line(g, shape(spot.look(), at), width, colour, broken ? DASHES : new float[0]);
     if (spot.look() != Look.WANTED) {
-      Halo.line(g, hairs(at), 1, colour);
+      HaloStroke.line(g, hairs(at), 1, colour);
     }
     double radius = spot.radius() * painted.scale();
     if (radius > RADIUS) {
-      Halo.line(g, circle(at, radius), 1.25f, colour, DASHES);
+      HaloStroke.line(g, circle(at, radius), 1.25f, colour, DASHES);
     }
     if (!spot.label().isEmpty()) {
       sprites.label(g, spot.label(), emphasis(spot.look()), at.x() + RADIUS + 5, at.y() - RADIUS);

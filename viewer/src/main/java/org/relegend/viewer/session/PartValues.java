@@ -5,7 +5,7 @@ import org.relegend.circuit.Kind;
 import org.relegend.circuit.Kinds;
 import org.relegend.map.Part;
 import org.relegend.marking.ComponentValues;
-import org.relegend.marking.Readings;
+import org.relegend.marking.MarkingReadings;
 import org.relegend.marking.ValueReading;
 
 /** Values as typed, read as a part's kind tells what they must be. */
@@ -16,7 +16,7 @@ public final class PartValues {
    * What the value says. While the kind is unknown, that of the usual kind of such a designator is
    * expected; of a kind without number, nothing is.
    */
-  public static Readings<ValueReading> read(Part part, String value) {
+  public static MarkingReadings<ValueReading> read(Part part, String value) {
     Optional<Kind> kind = Kinds.standard().of(part);
     if (kind.isPresent() && kind.get().measured().isEmpty()) {
       return ComponentValues.read("");

@@ -12,17 +12,17 @@ import org.relegend.map.Subject;
 
 /** What is chosen: one subject with its strip of cards, and any number of marked placements. */
 public final class Selection {
-  private final Document document;
-  private final Desk desk;
-  private final Gate gate;
-  private final Hub hub;
+  private final MapDocument document;
+  private final ShownPictures desk;
+  private final HazardGate gate;
+  private final ChangeNotifier hub;
   private Set<Placement.Key> marked = Set.of();
   private @Nullable Subject subject;
-  private Strip strip = Strip.EMPTY;
+  private CardStrip strip = CardStrip.EMPTY;
   private Set<Subject> joined = Set.of();
   private int cursor;
 
-  public Selection(Document document, Desk desk, Gate gate, Hub hub) {
+  public Selection(MapDocument document, ShownPictures desk, HazardGate gate, ChangeNotifier hub) {
     this.document = document;
     this.desk = desk;
     this.gate = gate;
@@ -38,7 +38,7 @@ public final class Selection {
     return marked;
   }
 
-  public Strip strip() {
+  public CardStrip strip() {
     return strip;
   }
 
@@ -52,14 +52,14 @@ public final class Selection {
     return cursor;
   }
 
-  public Optional<Card> card() {
-    List<Card> cards = strip.cards();
+  public Optional<NodeCard> card() {
+    List<NodeCard> cards = strip.cards();
     return cursor < cards.size() ? Optional.of(cards.get(cursor)) : Optional.empty();
   }
 
   /** What the eye is on: the card walked to, else what was chosen. */
   public Optional<Subject> focus() {
-    return card().map(Card::subject).or(this::subject);
+    return card().map(NodeCard::subject).or(this::subject);
   }
 
   public void choose(Subject chosen, Collection<Placement.Key> marks) {
@@ -98,15 +98,15 @@ public final class Selection {
   }
 
   /** Lays the cards anew, after the map or the desk changed; what is gone is no longer chosen. */
-  public void settle() {
+  public void update() {
     BoardMap map = document.map();
-    if (subject != null && !Subjects.isIn(map, subject)) {
+    if (subject != null && !SubjectQueries.isIn(map, subject)) {
       subject = null;
     }
     marked = Set.copyOf(marked.stream().filter(document.seen().placements()::has).toList());
-    Optional<Subject> was = card().map(Card::subject);
+    Optional<Subject> was = card().map(NodeCard::subject);
     lay();
-    List<Subject> now = strip.cards().stream().map(Card::subject).toList();
+    List<Subject> now = strip.cards().stream().map(NodeCard::subject).toList();
     int kept = was.map(now::indexOf).orElse(-1);
     cursor = kept >= 0 ? kept : Math.max(0, Math.min(now.size() - 1, cursor));
     hub.fire(Change.CHOICE);
@@ -114,7 +114,7 @@ public final class Selection {
 
   /** Lays the cards anew, where something is known now that wasn't: told only if they differ. */
   public void refresh() {
-    Strip before = strip;
+    CardStrip before = strip;
     lay();
     if (!strip.equals(before)) {
       hub.fire(Change.CHOICE);
@@ -122,32 +122,33 @@ public final class Selection {
   }
 
   private int startOf(Subject chosen) {
-    List<Subject> subjects = strip.cards().stream().map(Card::subject).toList();
+    List<Subject> subjects = strip.cards().stream().map(NodeCard::subject).toList();
     return Math.max(0, subjects.indexOf(chosen));
   }
 
   /** Places of twins in zones whose caution wasn't read yet are held back. */
-  private Strip held(Strip made) {
-    return new Strip(
+  private CardStrip held(CardStrip made) {
+    return new CardStrip(
         made.subject(),
         made.groups().stream()
             .map(group -> group.with(group.cards().stream().map(this::held).toList()))
             .toList());
   }
 
-  private Card held(Card card) {
+  private NodeCard held(NodeCard card) {
     boolean open =
         card.twinPhoto().isEmpty()
             || card.twin()
-                .filter(twin -> !gate.isOpen(Set.copyOf(new Dangers(document).around(twin))))
+                .filter(twin -> !gate.isOpen(Set.copyOf(new SubjectHazards(document).around(twin))))
                 .isEmpty();
     return open ? card : card.holding();
   }
 
   private void lay() {
-    strip = subject == null ? Strip.EMPTY : held(new StripMaker(document, desk).of(subject));
+    strip =
+        subject == null ? CardStrip.EMPTY : held(new CardStripBuilder(document, desk).of(subject));
     Set<Subject> all = new LinkedHashSet<>();
-    for (Card card : strip.cards()) {
+    for (NodeCard card : strip.cards()) {
       all.add(card.subject());
       if (card.subject() instanceof Subject.OfPin pin) {
         all.add(Subject.of(pin.pin().part()));

@@ -22,14 +22,14 @@ public final class Session {
   /** From so much larger than with the whole picture in view, one looks at a place of it. */
   private static final double NEAR = 1.5;
 
-  private final Hub hub;
-  private final Document document;
-  private final Desk desk;
+  private final ChangeNotifier hub;
+  private final MapDocument document;
+  private final ShownPictures desk;
   private final Selection selection;
-  private final Gate gate;
-  private final Hand hand;
-  private final Questions questions;
-  private final Looks looks;
+  private final HazardGate gate;
+  private final Attester hand;
+  private final QuestionQueue questions;
+  private final Navigator looks;
   private final Walk walk;
   private final List<Room> rooms = new ArrayList<>();
   private Mode mode;
@@ -47,14 +47,14 @@ public final class Session {
       OwnerThread owner,
       Clock clock,
       List<? extends Function<Session, ? extends Room>> rooms) {
-    hub = new Hub(owner);
-    document = new Document(history, hub);
-    desk = new Desk(document, hub);
-    gate = new Gate(hub);
+    hub = new ChangeNotifier(owner);
+    document = new MapDocument(history, hub);
+    desk = new ShownPictures(document, hub);
+    gate = new HazardGate(hub);
     selection = new Selection(document, desk, gate, hub);
-    hand = new Hand(hub, clock);
-    questions = new Questions(hub);
-    looks = new Looks(desk);
+    hand = new Attester(hub, clock);
+    questions = new QuestionQueue(hub);
+    looks = new Navigator(desk);
     walk = new Walk(this);
     rooms.forEach(room -> this.rooms.add(room.apply(this)));
     mode = room(Mode.class);
@@ -63,10 +63,10 @@ public final class Session {
 
   private void follow(Change change) {
     if (change == Change.MAP) {
-      desk.settle();
+      desk.refresh();
     }
     if (change == Change.MAP || change == Change.PICTURES) {
-      selection.settle();
+      selection.update();
     } else if (change == Change.TWINS) {
       selection.refresh();
     }
@@ -79,16 +79,16 @@ public final class Session {
   }
 
   /** Hears of every place that is to be brought into view. */
-  public void onLook(Consumer<Look> listener) {
+  public void onLook(Consumer<ViewRequest> listener) {
     looks.add(listener);
   }
 
   /** Who is told of changes and of what is to be said. */
-  public Hub hub() {
+  public ChangeNotifier hub() {
     return hub;
   }
 
-  public Document document() {
+  public MapDocument document() {
     return document;
   }
 
@@ -96,7 +96,7 @@ public final class Session {
     return document.map();
   }
 
-  public Desk desk() {
+  public ShownPictures desk() {
     return desk;
   }
 
@@ -104,19 +104,19 @@ public final class Session {
     return selection;
   }
 
-  public Gate gate() {
+  public HazardGate gate() {
     return gate;
   }
 
-  public Hand hand() {
+  public Attester hand() {
     return hand;
   }
 
-  public Questions questions() {
+  public QuestionQueue questions() {
     return questions;
   }
 
-  public Looks looks() {
+  public Navigator looks() {
     return looks;
   }
 
@@ -140,16 +140,16 @@ public final class Session {
       return;
     }
     Box middle = visible.grown(-Math.min(visible.width(), visible.height()) / 4);
-    gate.through(Set.copyOf(Hits.zonesIn(document.watched(), picture, middle)), then);
+    gate.through(Set.copyOf(PointerHits.zonesIn(document.watched(), picture, middle)), then);
   }
 
   /** Whether a part of a picture may be shown magnified now: no caution of it is unread. */
   public boolean mayMagnify(PictureId picture, Box shown) {
-    return gate.isOpen(Set.copyOf(Hits.zonesIn(document.watched(), picture, shown)));
+    return gate.isOpen(Set.copyOf(PointerHits.zonesIn(document.watched(), picture, shown)));
   }
 
-  public Exposure exposure() {
-    return new Exposure(document, desk);
+  public HazardExposure exposure() {
+    return new HazardExposure(document, desk);
   }
 
   /**

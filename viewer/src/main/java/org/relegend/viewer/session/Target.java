@@ -15,10 +15,10 @@ import org.relegend.map.Placement;
  */
 public record Target(
     Click click, Optional<Placement> placement, Set<HazardZone> around, Set<HazardZone> zones) {
-  static Target of(Click click, Document document, Exposure exposure) {
-    Optional<Placement> hit = Hits.at(document.seen(), click);
+  static Target of(Click click, MapDocument document, HazardExposure exposure) {
+    Optional<Placement> hit = PointerHits.at(document.seen(), click);
     Set<HazardZone> around =
-        Set.copyOf(Hits.zonesAt(document.watched(), click.picture(), click.at()));
+        Set.copyOf(PointerHits.zonesAt(document.watched(), click.picture(), click.at()));
     Set<HazardZone> zones = new LinkedHashSet<>(around);
     hit.ifPresent(place -> zones.addAll(exposure.of(place.subject())));
     return new Target(click, hit, around, zones);

@@ -25,22 +25,22 @@ public final class TwinLookup {
    *
    * @param follows what it follows from; empty where people said it
    */
-  public record Known(Subject subject, Optional<Card.Follows> follows) {
-    public static Known said(Subject subject) {
+  public record Known(Subject subject, Optional<NodeCard.Follows> follows) {
+    public static Known declared(Subject subject) {
       return new Known(subject, Optional.empty());
     }
   }
 
   private final MapIndex index;
-  private final Following following;
+  private final DerivedTwins following;
 
-  public TwinLookup(MapIndex index, Following following) {
+  public TwinLookup(MapIndex index, DerivedTwins following) {
     this.index = index;
     this.following = following;
   }
 
   public Optional<Known> of(Subject subject) {
-    return said(subject).map(Known::said).or(() -> follows(subject));
+    return declared(subject).map(Known::declared).or(() -> follows(subject));
   }
 
   /** What may be the twin, where the circuit can't tell which of several it is. */
@@ -48,7 +48,7 @@ public final class TwinLookup {
     return following.several(subject);
   }
 
-  private Optional<Subject> said(Subject subject) {
+  private Optional<Subject> declared(Subject subject) {
     Optional<Subject> declared = index.twinsOf(subject).stream().findFirst();
     if (declared.isPresent()) {
       return declared;
@@ -70,10 +70,10 @@ public final class TwinLookup {
     return following
         .of(subject)
         .map(found -> new Known(other(found, subject), Optional.of(found.follows())))
-        .filter(known -> Subjects.isIn(index.map(), known.subject()));
+        .filter(known -> SubjectQueries.isIn(index.map(), known.subject()));
   }
 
-  private static Subject other(Following.Found found, Subject one) {
+  private static Subject other(DerivedTwins.Found found, Subject one) {
     return one.equals(found.pair().a()) ? found.pair().b() : found.pair().a();
   }
 

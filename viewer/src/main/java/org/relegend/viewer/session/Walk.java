@@ -35,7 +35,7 @@ public final class Walk {
   }
 
   private void goNear(Subject subject) {
-    Optional<Card> card = session.selection().card();
+    Optional<NodeCard> card = session.selection().card();
     card.ifPresent(shown -> session.looks().closeTo(shown, subject, session.document().index()));
     if (card.filter(shown -> shown.page().or(shown::photo).isPresent()).isEmpty()) {
       session.hub().say(Notice.Kind.NOT_PLACED_YET, session.map().nameOf(subject));
@@ -52,7 +52,7 @@ public final class Walk {
 
   /** Whether the map has it. */
   public boolean knows(Subject subject) {
-    return Subjects.isIn(session.map(), subject);
+    return SubjectQueries.isIn(session.map(), subject);
   }
 
   /** Chooses what was chosen in an earlier sitting, with the card walked to; then does the rest. */
@@ -77,7 +77,7 @@ public final class Walk {
   /** Walks to a card of the strip; both pictures follow. */
   public void to(int card) {
     moveOn();
-    List<Card> cards = session.selection().strip().cards();
+    List<NodeCard> cards = session.selection().strip().cards();
     if (cards.isEmpty()) {
       return;
     }
@@ -99,7 +99,7 @@ public final class Walk {
 
   /** Goes to the place that differs from an earlier map, if there is one. */
   void showChanged(BoardMap before) {
-    Changed.place(before, session.map())
+    ChangedMarks.place(before, session.map())
         .ifPresent(
             place ->
                 session

@@ -28,19 +28,19 @@ final class PageSource implements PictureSource {
   /** Tiles rendered at once, in each direction: 6 million pixels. */
   private static final int BLOCK = 5;
 
-  private final OpenDocument document;
+  private final OpenPdf document;
   private final int page;
   private final String sha256;
   private final TileGrid grid;
   private final PictureLibrary.Workshop workshop;
-  private final Listeners listeners;
-  private final Demand demand = new Demand();
+  private final ChangeListeners listeners;
+  private final TileDemand demand = new TileDemand();
   private final Set<TileKey> rough = ConcurrentHashMap.newKeySet();
   private final AtomicBoolean scheduled = new AtomicBoolean();
-  private volatile PictureStatus status = new PictureStatus.Loading(0);
+  private volatile PictureStatus status = new PictureStatus.InProgress(0);
 
   PageSource(
-      OpenDocument document,
+      OpenPdf document,
       int page,
       String sha256,
       double width,
@@ -51,7 +51,7 @@ final class PageSource implements PictureSource {
     this.sha256 = sha256;
     this.grid = new TileGrid(width, height, FINEST);
     this.workshop = workshop;
-    this.listeners = new Listeners(workshop.handOver());
+    this.listeners = new ChangeListeners(workshop.handOver());
   }
 
   private void schedule() {

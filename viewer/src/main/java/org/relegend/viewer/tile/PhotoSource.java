@@ -35,14 +35,14 @@ final class PhotoSource implements PictureSource {
   private final String sha256;
   private final TileGrid grid;
   private final PictureLibrary.Workshop workshop;
-  private final Listeners listeners;
-  private final Demand demand = new Demand();
+  private final ChangeListeners listeners;
+  private final TileDemand demand = new TileDemand();
 
   /** Tiles of the first picture, held until the levels are complete. */
   private final Map<TileKey, BufferedImage> first = new ConcurrentHashMap<>();
 
   private final Set<TileKey> damaged = ConcurrentHashMap.newKeySet();
-  private volatile PictureStatus status = new PictureStatus.Loading(0);
+  private volatile PictureStatus status = new PictureStatus.InProgress(0);
   private volatile @Nullable LevelFile levels;
   private volatile boolean stopped;
 
@@ -52,7 +52,7 @@ final class PhotoSource implements PictureSource {
     this.sha256 = sha256;
     this.grid = new TileGrid(width, height, 0);
     this.workshop = workshop;
-    this.listeners = new Listeners(workshop.handOver());
+    this.listeners = new ChangeListeners(workshop.handOver());
   }
 
   /** Reads in the background. */
@@ -133,7 +133,7 @@ final class PhotoSource implements PictureSource {
             PhotoRows.reduced(photo.height(), step),
             PhotoRows.bands(photo),
             (key, width, height, samples) ->
-                first.put(key, TileCoding.drawable(TileCoding.image(width, height, samples))));
+                first.put(key, TileFormat.drawable(TileFormat.image(width, height, samples))));
     PhotoRows.decode(photo, step, builder, done -> progress(FIRST_SHARE * done));
     listeners.tell();
   }
@@ -144,9 +144,9 @@ final class PhotoSource implements PictureSource {
     levels = growing;
     boolean complete = false;
     try {
-      TileCoding coding = photo.format() == PictureFormat.JPEG ? TileCoding.JPEG : TileCoding.PNG;
-      TileEncoding encoding =
-          new TileEncoding(
+      TileFormat coding = photo.format() == PictureFormat.JPEG ? TileFormat.JPEG : TileFormat.PNG;
+      TileEncoder encoding =
+          new TileEncoder(
               workshop.tilers(),
               coding,
               (key, coded) -> {
@@ -206,7 +206,7 @@ final class PhotoSource implements PictureSource {
   void close() {
     stopped = true;
     LevelFile open = levels;
-    if (open != null && !(status instanceof PictureStatus.Loading)) {
+    if (open != null && !(status instanceof PictureStatus.InProgress)) {
       try {
         open.close();
       } catch (IOException lost) {
@@ -216,7 +216,7 @@ final class PhotoSource implements PictureSource {
   }
 
   private boolean progress(double fraction) {
-    become(new PictureStatus.Loading(fraction));
+    become(new PictureStatus.InProgress(fraction));
     return !stopped;
   }
 
@@ -241,7 +241,7 @@ final class PhotoSource implements PictureSource {
 
   private void load(LevelFile from, TileKey key) {
     try {
-      workshop.cache().put(this, key, TileCoding.decode(from.read(key)));
+      workshop.cache().put(this, key, TileFormat.decode(from.read(key)));
     } catch (IOException unreadable) {
       damaged.add(key);
     } finally {
@@ -316,7 +316,7 @@ final class PhotoSource implements PictureSource {
 
   @Override
   public void stop() {
-    if (status instanceof PictureStatus.Loading) {
+    if (status instanceof PictureStatus.InProgress) {
       stopped = true;
     }
   }

@@ -41,7 +41,7 @@ public final class PictureLibrary implements AutoCloseable {
       Executor handOver) {}
 
   private final Workshop workshop;
-  private final Map<Path, OpenDocument> documents = new HashMap<>();
+  private final Map<Path, OpenPdf> documents = new HashMap<>();
   private final Map<Name, PictureSource> sources = new HashMap<>();
 
   /** One picture is one source, however often it is opened. */
@@ -105,8 +105,8 @@ public final class PictureLibrary implements AutoCloseable {
     return source;
   }
 
-  private OpenDocument document(Path file) {
-    return documents.computeIfAbsent(file, path -> new OpenDocument(path, threads("pages", 1)));
+  private OpenPdf document(Path file) {
+    return documents.computeIfAbsent(file, path -> new OpenPdf(path, threads("pages", 1)));
   }
 
   /** Gives back memory and open files, once a map was closed and none of its pictures is shown. */
@@ -118,7 +118,7 @@ public final class PictureLibrary implements AutoCloseable {
       workshop.cache().forget(source);
     }
     sources.clear();
-    documents.values().forEach(OpenDocument::close);
+    documents.values().forEach(OpenPdf::close);
     documents.clear();
   }
 

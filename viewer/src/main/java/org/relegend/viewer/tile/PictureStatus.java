@@ -8,7 +8,7 @@ public sealed interface PictureStatus {
   }
 
   /** It is being read; what is there already can be seen. From 0 to 1. */
-  record Loading(double fraction) implements PictureStatus {}
+  record InProgress(double fraction) implements PictureStatus {}
 
   /** Every tile can be had quickly. */
   record Ready() implements PictureStatus {}

@@ -32,7 +32,7 @@ import javax.swing.SwingUtilities;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
 import org.relegend.map.HazardZone;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.paint.Palette;
 
 /**
@@ -45,7 +45,7 @@ final class CautionDialog extends JDialog {
   private static final int HIGH = 440;
 
   private final JButton done =
-      new JButton(Texts.of("caution.read") + "  " + Texts.of("caution.read.key"));
+      new JButton(Messages.of("caution.read") + "  " + Messages.of("caution.read.key"));
   private boolean read;
 
   private CautionDialog(Window owner, String name, String title, JComponent words, boolean back) {
@@ -77,7 +77,8 @@ final class CautionDialog extends JDialog {
    */
   static boolean show(Window owner, List<HazardZone> zones, Function<HazardZone, String> nameOf) {
     CautionDialog dialog =
-        new CautionDialog(owner, "caution", Texts.of("caution.title"), words(zones, nameOf), true);
+        new CautionDialog(
+            owner, "caution", Messages.of("caution.title"), words(zones, nameOf), true);
     dialog.getAccessibleContext().setAccessibleDescription(headings(zones));
     dialog.setVisible(true);
     return dialog.read;
@@ -86,14 +87,14 @@ final class CautionDialog extends JDialog {
   /** What stands before the first look at a map with mains; tells whether it was read. */
   static boolean showFirst(Window owner) {
     CautionDialog dialog =
-        new CautionDialog(owner, "first-caution", Texts.of("caution.first"), allWords(), false);
+        new CautionDialog(owner, "first-caution", Messages.of("caution.first"), allWords(), false);
     dialog.setVisible(true);
     return dialog.read;
   }
 
   /** All cautions, for reading at any time. */
   static void showAll(Window owner) {
-    new CautionDialog(owner, "cautions", Texts.of("caution.all"), allWords(), false)
+    new CautionDialog(owner, "cautions", Messages.of("caution.all"), allWords(), false)
         .setVisible(true);
   }
 
@@ -134,12 +135,12 @@ final class CautionDialog extends JDialog {
     heading.putClientProperty("FlatLaf.styleClass", "h3");
     zones.stream()
         .filter(zone -> !zone.note().isEmpty())
-        .map(zone -> Texts.of("caution.zone", capital(nameOf.apply(zone)), zone.note()))
+        .map(zone -> Messages.of("caution.zone", capital(nameOf.apply(zone)), zone.note()))
         .distinct()
         .forEach(line -> paragraph(words, escape(line)));
-    paragraph(words, Texts.of("caution.rules"));
-    paragraph(words, Texts.of("caution.who"));
-    paragraph(words, Texts.of("app.notice"));
+    paragraph(words, Messages.of("caution.rules"));
+    paragraph(words, Messages.of("caution.who"));
+    paragraph(words, Messages.of("app.notice"));
     return words;
   }
 
@@ -162,7 +163,7 @@ final class CautionDialog extends JDialog {
   private JComponent buttons(boolean canGoBack) {
     JPanel row = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 8));
     row.setBorder(BorderFactory.createEmptyBorder(4, 16, 12, 16));
-    JButton back = new JButton(Texts.of("caution.back"));
+    JButton back = new JButton(Messages.of("caution.back"));
     back.addActionListener(pressed -> dispose());
     done.addActionListener(pressed -> close());
     if (canGoBack) {

@@ -13,7 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.KeyStroke;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.tile.CleanUp;
 import org.relegend.viewer.view.Orientation;
 import org.relegend.viewer.view.ViewState;
@@ -30,7 +30,7 @@ final class CleanUpDialog extends JDialog {
       new JSlider((int) (-10 * Orientation.MAX_TILT), (int) (10 * Orientation.MAX_TILT), 0);
 
   private CleanUpDialog(Window owner, PictureCanvas canvas) {
-    super(owner, Texts.of("clean.title"), ModalityType.MODELESS);
+    super(owner, Messages.of("clean.title"), ModalityType.MODELESS);
     setName("clean");
     this.canvas = canvas;
     CleanUp now = canvas.cleanUp();
@@ -63,9 +63,9 @@ final class CleanUpDialog extends JDialog {
   }
 
   private static void add(JPanel rows, String key, JSlider slider, IntConsumer changed) {
-    JLabel label = new JLabel(Texts.of(key));
+    JLabel label = new JLabel(Messages.of(key));
     label.setLabelFor(slider);
-    slider.getAccessibleContext().setAccessibleName(Texts.of(key));
+    slider.getAccessibleContext().setAccessibleName(Messages.of(key));
     slider.addChangeListener(moved -> changed.accept(slider.getValue()));
     rows.add(label);
     rows.add(slider);
@@ -74,9 +74,9 @@ final class CleanUpDialog extends JDialog {
   private JComponent foot() {
     JPanel foot = new JPanel(new BorderLayout());
     foot.setBorder(BorderFactory.createEmptyBorder(0, 20, 10, 14));
-    foot.add(new JLabel(Texts.of("clean.note")), BorderLayout.WEST);
+    foot.add(new JLabel(Messages.of("clean.note")), BorderLayout.WEST);
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING));
-    JButton reset = new JButton(Texts.of("clean.reset"));
+    JButton reset = new JButton(Messages.of("clean.reset"));
     reset.addActionListener(
         pressed -> {
           brightness.setValue(0);
@@ -84,7 +84,7 @@ final class CleanUpDialog extends JDialog {
           threshold.setValue(0);
           tilt.setValue(0);
         });
-    JButton close = new JButton(Texts.of("keys.close"));
+    JButton close = new JButton(Messages.of("keys.close"));
     close.addActionListener(pressed -> dispose());
     buttons.add(reset);
     buttons.add(close);

@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Locale;
 import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
-import org.relegend.share.Unpack;
+import org.relegend.share.PackReader;
 import org.relegend.store.MapFolder;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 
 /**
  * Takes what is dropped on the window: a map's folder is opened, a pack unpacked or merged; a PDF
@@ -21,9 +21,9 @@ import org.relegend.viewer.control.Texts;
  */
 final class DropTarget extends TransferHandler {
   private final transient MapWindow window;
-  private final transient Adding adding;
+  private final transient PictureImport adding;
 
-  DropTarget(MapWindow window, Adding adding) {
+  DropTarget(MapWindow window, PictureImport adding) {
     this.window = window;
     this.adding = adding;
   }
@@ -69,13 +69,13 @@ final class DropTarget extends TransferHandler {
       }
     }
     for (Path file : files) {
-      if (Unpack.isPack(file)) {
+      if (PackReader.isPack(file)) {
         window.takePack(file);
         return;
       }
     }
     if (window.sitting().isEmpty()) {
-      window.messages().say(Texts.of("drop.nomap"));
+      window.messages().say(Messages.of("drop.nomap"));
       return;
     }
     for (Path file : files) {

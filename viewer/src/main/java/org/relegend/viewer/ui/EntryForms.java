@@ -10,10 +10,10 @@ import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.Potential;
 import org.relegend.map.Subject;
-import org.relegend.viewer.control.Channels;
+import org.relegend.viewer.control.ChannelOrder;
 import org.relegend.viewer.control.Form;
-import org.relegend.viewer.control.Texts;
-import org.relegend.viewer.mode.edit.Entries;
+import org.relegend.viewer.control.Messages;
+import org.relegend.viewer.mode.edit.EntryEditor;
 import org.relegend.viewer.mode.edit.NetEntry;
 import org.relegend.viewer.mode.edit.PartEntry;
 import org.relegend.viewer.session.Notice;
@@ -29,23 +29,23 @@ final class EntryForms {
 
   /** The net that was chosen, else the part that the eye is on. */
   static void change(Component over, Session session) {
-    session.room(Entries.class).chosen().ifPresent(subject -> change(over, session, subject));
+    session.room(EntryEditor.class).chosen().ifPresent(subject -> change(over, session, subject));
   }
 
   /** The part of the card, also where its net was chosen. */
   static void changePart(Component over, Session session) {
-    session.room(Entries.class).part().ifPresent(subject -> change(over, session, subject));
+    session.room(EntryEditor.class).part().ifPresent(subject -> change(over, session, subject));
   }
 
   private static void change(Component over, Session session, Subject subject) {
     if (subject instanceof Subject.OfNet net) {
       session
-          .room(Entries.class)
+          .room(EntryEditor.class)
           .entry(net.net())
           .ifPresent(now -> net(over, session, net.net(), now));
     } else if (subject instanceof Subject.OfPart part) {
       session
-          .room(Entries.class)
+          .room(EntryEditor.class)
           .entry(part.part())
           .ifPresent(now -> part(over, session, part.part(), now));
     }
@@ -54,25 +54,25 @@ final class EntryForms {
   private static void part(Component over, Session session, PartId id, PartEntry now) {
     new Form("part")
         .line("designator", now.designator())
-        .words("kind", session.room(Entries.class).kinds(id), now.kind())
+        .words("kind", session.room(EntryEditor.class).kinds(id), now.kind())
         .line("value", now.value())
         .line("casing", now.casing())
         .words("channel", channels(session), now.channel())
         .lines("note", now.note())
         .begin("value")
-        .looking(told -> verdict(session.room(Entries.class).look(id, part(told))))
+        .looking(stated -> verdict(session.room(EntryEditor.class).look(id, part(stated))))
         .ask(over)
-        .ifPresent(told -> session.room(Entries.class).change(id, part(told)));
+        .ifPresent(stated -> session.room(EntryEditor.class).change(id, part(stated)));
   }
 
-  private static PartEntry part(Map<String, String> told) {
+  private static PartEntry part(Map<String, String> stated) {
     return new PartEntry(
-        told.getOrDefault("designator", ""),
-        told.getOrDefault("kind", ""),
-        told.getOrDefault("value", ""),
-        told.getOrDefault("casing", ""),
-        told.getOrDefault("channel", ""),
-        told.getOrDefault("note", ""));
+        stated.getOrDefault("designator", ""),
+        stated.getOrDefault("kind", ""),
+        stated.getOrDefault("value", ""),
+        stated.getOrDefault("casing", ""),
+        stated.getOrDefault("channel", ""),
+        stated.getOrDefault("note", ""));
   }
 
   private static void net(Component over, Session session, NetId id, NetEntry now) {
@@ -85,26 +85,26 @@ final class EntryForms {
         .line("volts", now.volts())
         .words("channel", channels(session), now.channel())
         .lines("note", now.note())
-        .looking(told -> verdict(session.room(Entries.class).look(id, net(told))))
+        .looking(stated -> verdict(session.room(EntryEditor.class).look(id, net(stated))))
         .ask(over)
-        .ifPresent(told -> session.room(Entries.class).change(id, net(told)));
+        .ifPresent(stated -> session.room(EntryEditor.class).change(id, net(stated)));
   }
 
-  private static NetEntry net(Map<String, String> told) {
+  private static NetEntry net(Map<String, String> stated) {
     return new NetEntry(
-        told.getOrDefault("name", ""),
-        told.getOrDefault("nature", ""),
-        told.getOrDefault("volts", ""),
-        told.getOrDefault("channel", ""),
-        told.getOrDefault("note", ""));
+        stated.getOrDefault("name", ""),
+        stated.getOrDefault("nature", ""),
+        stated.getOrDefault("volts", ""),
+        stated.getOrDefault("channel", ""),
+        stated.getOrDefault("note", ""));
   }
 
   private static List<String> channels(Session session) {
-    return Stream.concat(Stream.of(""), Channels.of(session.map()).stream()).toList();
+    return Stream.concat(Stream.of(""), ChannelOrder.of(session.map()).stream()).toList();
   }
 
-  private static Form.Verdict verdict(Notice seen) {
-    return new Form.Verdict(
-        Texts.of(seen).strip(), seen.kind().isRefusal(), DOUBTS.contains(seen.kind()));
+  private static Form.Validity verdict(Notice seen) {
+    return new Form.Validity(
+        Messages.of(seen).strip(), seen.kind().isRefusal(), DOUBTS.contains(seen.kind()));
   }
 }

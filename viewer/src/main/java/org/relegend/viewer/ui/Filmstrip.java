@@ -22,8 +22,8 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
-import org.relegend.viewer.control.Strings;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.DisplayNames;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.view.Orientation;
 
@@ -33,7 +33,7 @@ final class Filmstrip extends JScrollPane {
   private static final int HIGH = 78;
 
   private final Session session;
-  private final Scene scene;
+  private final Overlays scene;
   private final Supplier<List<Picture>> pictures;
   private final Supplier<Optional<? extends Picture>> shown;
   private final Consumer<PictureId> lay;
@@ -48,7 +48,7 @@ final class Filmstrip extends JScrollPane {
    */
   Filmstrip(
       Session session,
-      Scene scene,
+      Overlays scene,
       String name,
       Supplier<List<Picture>> pictures,
       Supplier<Optional<? extends Picture>> shown,
@@ -68,7 +68,7 @@ final class Filmstrip extends JScrollPane {
     getVerticalScrollBar().setUnitIncrement(24);
     getViewport().addChangeListener(moved -> fillVisible());
     column.getAccessibleContext().setAccessibleName(name);
-    settle();
+    refresh();
   }
 
   /** Calls back after a picture was laid on the desk by a click. */
@@ -77,7 +77,7 @@ final class Filmstrip extends JScrollPane {
   }
 
   /** Takes note that pictures came, went or are shown now; hidden where there is no choice. */
-  void settle() {
+  void refresh() {
     List<Picture> now = pictures.get();
     if (!now.equals(laid)) {
       laid = now;
@@ -98,7 +98,7 @@ final class Filmstrip extends JScrollPane {
     if (pictures.get().equals(laid)) {
       frames.forEach(Frame::remark);
     } else {
-      settle();
+      refresh();
     }
   }
 
@@ -139,13 +139,13 @@ final class Filmstrip extends JScrollPane {
       JLabel label =
           new JLabel(
               scene.isOfUnit(picture.id())
-                  ? Texts.of("photo.unit.short", picture.caption())
+                  ? Messages.of("photo.unit.short", picture.caption())
                   : picture.caption());
       label.putClientProperty("FlatLaf.styleClass", "small");
       label.setPreferredSize(new Dimension(WIDE, label.getPreferredSize().height));
       add(label, BorderLayout.SOUTH);
       setMaximumSize(getPreferredSize());
-      String caption = Strings.caption(session.map(), picture);
+      String caption = DisplayNames.caption(session.map(), picture);
       setToolTipText(caption);
       getAccessibleContext().setAccessibleName(caption);
       MouseAdapter chooser =

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.TextListener;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.control.TypedField;
 import org.relegend.viewer.control.UserAction;
 
@@ -33,8 +33,8 @@ final class FindField extends TypedField {
     setName("find");
     putClientProperty("FlatLaf.styleClass", "large");
     putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
-    getAccessibleContext().setAccessibleName(Texts.of("find.name"));
-    getAccessibleContext().setAccessibleDescription(Texts.of("find.description"));
+    getAccessibleContext().setAccessibleName(Messages.of("find.name"));
+    getAccessibleContext().setAccessibleDescription(Messages.of("find.description"));
   }
 
   void setHint(String hint) {

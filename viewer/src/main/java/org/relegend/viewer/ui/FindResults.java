@@ -18,7 +18,7 @@ import javax.swing.JPanel;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 
 /** What was found, in a list under the field; the keyboard stays in the field. */
 final class FindResults extends JPanel {
@@ -44,7 +44,7 @@ final class FindResults extends JPanel {
     list.setCellRenderer(
         (JList<? extends Line> of, Line line, int index, boolean chosen, boolean focused) ->
             render(line, chosen));
-    list.getAccessibleContext().setAccessibleName(Texts.of("find.results"));
+    list.getAccessibleContext().setAccessibleName(Messages.of("find.results"));
     list.addMouseListener(
         new MouseAdapter() {
           @Override

@@ -3,12 +3,12 @@ package org.relegend.viewer.ui;
 import java.util.function.Consumer;
 import org.relegend.circuit.Circuit;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
+import org.relegend.hazard.VoltageLimits;
 import org.relegend.map.BoardMap;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Potential;
-import org.relegend.viewer.control.Texts;
-import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.control.Messages;
+import org.relegend.viewer.work.TaskRunner;
 
 /** Whether a map calls for the cautions as soon as it is opened. */
 final class FirstCaution {
@@ -17,13 +17,13 @@ final class FirstCaution {
   /**
    * Tells at once where the map says so itself, else after following its nets beside the screen.
    */
-  static void run(Jobs jobs, BoardMap map, Consumer<Boolean> called) {
+  static void run(TaskRunner jobs, BoardMap map, Consumer<Boolean> called) {
     if (isTold(map)) {
       called.accept(true);
       return;
     }
     jobs.run(
-        Texts.of("findings.checking"),
+        Messages.of("findings.checking"),
         watch -> isFound(map),
         called,
         problem -> called.accept(true)); // what couldn't be looked at may be dangerous
@@ -36,6 +36,6 @@ final class FirstCaution {
   }
 
   static boolean isFound(BoardMap map) {
-    return Hazards.of(Circuit.of(map), LimitSet.INSTRUMENTS).callForCautions();
+    return Hazards.of(Circuit.of(map), VoltageLimits.INSTRUMENTS).callForCautions();
   }
 }

@@ -7,14 +7,14 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.relegend.check.Finding;
 import org.relegend.check.Severity;
-import org.relegend.viewer.control.RowList;
-import org.relegend.viewer.mode.bench.JobLists;
+import org.relegend.viewer.control.RowListPanel;
+import org.relegend.viewer.mode.bench.JobListPanel;
 import org.relegend.viewer.mode.check.FindingFix;
 import org.relegend.viewer.mode.check.FindingsPanel;
 import org.relegend.viewer.mode.share.ClashPanel;
 import org.relegend.viewer.mode.share.TrustPanel;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.TaskRunner;
 
 /** What lies below the pictures: the node strip, or one of the lists in its place. */
 final class LowerPanel extends JPanel {
@@ -29,13 +29,13 @@ final class LowerPanel extends JPanel {
   private final FindingsPanel findings;
   private final ClashPanel clashes;
   private final TrustPanel trust;
-  private final transient JobLists lists;
+  private final transient JobListPanel lists;
   private transient Runnable changed = () -> {};
 
   /**
    * @param back shows the node strip again, and gives it the keyboard
    */
-  LowerPanel(Session session, Jobs jobs, StatusLine status, NodeStrip strip, Runnable back) {
+  LowerPanel(Session session, TaskRunner jobs, StatusLine status, NodeStrip strip, Runnable back) {
     super(new CardLayout());
     this.session = session;
     this.status = status;
@@ -43,7 +43,7 @@ final class LowerPanel extends JPanel {
     findings = new FindingsPanel(this::goTo, session.room(FindingFix.class)::mend, this::showStrip);
     clashes = new ClashPanel(session, back);
     trust = new TrustPanel(session, jobs, back);
-    lists = new JobLists(session, jobs, back);
+    lists = new JobListPanel(session, jobs, back);
     add(strip, STRIP);
     List.of(findings, clashes, trust).forEach(this::addNamed);
     lists.all().forEach(this::addNamed);
@@ -73,13 +73,13 @@ final class LowerPanel extends JPanel {
 
   /** The map changed. */
   void settleMap() {
-    clashes.settle();
-    trust.settle();
+    clashes.refresh();
+    trust.refresh();
   }
 
   /** The job changed. */
   void settleJob() {
-    lists.settle();
+    lists.refresh();
   }
 
   /** Leads to what a finding is about. */
@@ -131,7 +131,7 @@ final class LowerPanel extends JPanel {
 
   /** A list of the job in the place of the node strip, or the strip again. */
   void toggleList(String name) {
-    RowList list = lists.list(name);
+    RowListPanel list = lists.list(name);
     if (list.isVisible()) {
       back.run();
     } else {
@@ -140,7 +140,7 @@ final class LowerPanel extends JPanel {
   }
 
   /** A list in the place of the node strip, with the keyboard. */
-  void show(RowList list) {
+  void show(RowListPanel list) {
     show(list.getName());
     list.takeFocus();
   }

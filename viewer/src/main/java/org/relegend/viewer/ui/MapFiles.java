@@ -13,13 +13,13 @@ import java.util.stream.Stream;
 import javax.swing.JFileChooser;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapInfo;
-import org.relegend.share.Unpack;
+import org.relegend.share.PackReader;
 import org.relegend.store.JobFolder;
 import org.relegend.store.JobMap;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import org.relegend.viewer.control.Form;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.mode.bench.JobDialogs;
 
 /** Opening, making and keeping maps on disk, from one window; what takes time runs elsewhere. */
@@ -39,15 +39,15 @@ final class MapFiles {
   void openInstead(Path folder, Runnable then) {
     window.saved(
         () -> {
-          Optional<Sitting> now = window.sitting();
+          Optional<OpenMap> now = window.sitting();
           program
               .jobs()
               .run(
-                  Texts.of("file.opening", folder),
+                  Messages.of("file.opening", folder),
                   watch ->
                       now.isPresent() && isOfOpenMap(folder, now.get())
-                          ? Optional.<JobOpening>empty()
-                          : Optional.of(JobOpening.of(folder, program.notes())),
+                          ? Optional.<OpenedFolder>empty()
+                          : Optional.of(OpenedFolder.of(folder, program.notes())),
                   opened ->
                       window.leave(
                           () ->
@@ -57,13 +57,13 @@ final class MapFiles {
         });
   }
 
-  private void sit(JobOpening opened, Runnable then) {
+  private void sit(OpenedFolder opened, Runnable then) {
     window.sit(opened);
     then.run();
   }
 
   /** Whether it is the open map itself, or a job over it: then it has to be let go of first. */
-  private static boolean isOfOpenMap(Path folder, Sitting now) throws StoreException, IOException {
+  private static boolean isOfOpenMap(Path folder, OpenMap now) throws StoreException, IOException {
     Path map = now.folder().path();
     if (isSame(folder, map)
         || now.job().isPresent() && isSame(folder, now.job().get().folder().path())) {
@@ -91,8 +91,8 @@ final class MapFiles {
     program
         .jobs()
         .run(
-            Texts.of("file.opening", folder),
-            watch -> JobOpening.of(folder, program.notes()),
+            Messages.of("file.opening", folder),
+            watch -> OpenedFolder.of(folder, program.notes()),
             opened -> sit(opened, then),
             problem -> {
               window.showStart();
@@ -103,11 +103,11 @@ final class MapFiles {
   /** Asks for a folder, then opens it. */
   void chooseAndOpen() {
     JFileChooser chooser = new JFileChooser(program.settings().lastFolder().toFile());
-    chooser.setDialogTitle(Texts.of("open.title"));
+    chooser.setDialogTitle(Messages.of("open.title"));
     chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
     if (chooser.showOpenDialog(window) == JFileChooser.APPROVE_OPTION) {
       Path chosen = chooser.getSelectedFile().toPath();
-      if (Unpack.isPack(chosen)) {
+      if (PackReader.isPack(chosen)) {
         remember(chosen);
         window.takePack(chosen);
         return;
@@ -132,7 +132,7 @@ final class MapFiles {
     program
         .jobs()
         .run(
-            Texts.of("file.opening", copy),
+            Messages.of("file.opening", copy),
             watch -> {
               if (!Files.exists(copy.resolve(MapFolder.MAP_FILE))) {
                 copyTree(demo, copy);
@@ -188,9 +188,9 @@ final class MapFiles {
 
   /** Asks for the folder of a new job, which then lies over the open map. */
   void makeJob() {
-    Sitting open = window.sitting().orElse(null);
+    OpenMap open = window.sitting().orElse(null);
     if (open == null || open.job().isPresent()) {
-      window.messages().say(Texts.of(open == null ? "job.nomap" : "job.already"));
+      window.messages().say(Messages.of(open == null ? "job.nomap" : "job.already"));
       return;
     }
     Path parent = open.folder().path().toAbsolutePath().getParent();
@@ -198,17 +198,17 @@ final class MapFiles {
     new Form("newjob")
         .line("folder", proposed.toString())
         .ask(window)
-        .flatMap(told -> window.messages().path(told.getOrDefault("folder", "")))
+        .flatMap(stated -> window.messages().path(stated.getOrDefault("folder", "")))
         .ifPresent(folder -> makeJob(open, folder));
   }
 
-  private void makeJob(Sitting open, Path folder) {
+  private void makeJob(OpenMap open, Path folder) {
     remember(folder);
     program
         .jobs()
         .run(
-            Texts.of("file.opening", folder),
-            watch -> JobOpening.create(folder, open.folder()),
+            Messages.of("file.opening", folder),
+            watch -> OpenedFolder.create(folder, open.folder()),
             made -> {
               window.layOver(made);
               JobDialogs.intake(window, open.session());
@@ -217,7 +217,7 @@ final class MapFiles {
   }
 
   /** Lets go of an open map. */
-  void release(Sitting open, Runnable then) {
+  void release(OpenMap open, Runnable then) {
     program
         .jobs()
         .run(
@@ -234,13 +234,13 @@ final class MapFiles {
   }
 
   /** Says what one should know of what was just opened; a job that lay over the map is offered. */
-  void tell(JobOpening opened) {
+  void tell(OpenedFolder opened) {
     List<String> notices = new ArrayList<>(opened.notices());
     List<Banner.Choice> choices = new ArrayList<>();
     Optional<Path> job = opened.jobBefore();
     if (job.isPresent()) {
-      notices.add(Texts.of("job.before", job.get()));
-      choices.add(new Banner.Choice(Texts.of("job.before.open"), () -> window.open(job.get())));
+      notices.add(Messages.of("job.before", job.get()));
+      choices.add(new Banner.Choice(Messages.of("job.before.open"), () -> window.open(job.get())));
     }
     window.messages().tell(notices, choices);
   }

@@ -28,7 +28,7 @@ abstract class MapWindow extends JFrame {
   abstract Actions acts();
 
   /** The map that is open. */
-  abstract Optional<Sitting> sitting();
+  abstract Optional<OpenMap> sitting();
 
   /** Opens a map in the place of what the window shows now, which is saved first. */
   final void open(Path folder) {
@@ -51,11 +51,11 @@ abstract class MapWindow extends JFrame {
 
   /** Lays an opened map into the window, without a job. */
   final void sit(MapFolder folder) {
-    sit(new JobOpening(folder, Optional.empty(), Whereabouts.NOWHERE));
+    sit(new OpenedFolder(folder, Optional.empty(), SavedView.NOWHERE));
   }
 
   /** Lays an opened map into the window, and its job over it. */
-  abstract void sit(JobOpening opened);
+  abstract void sit(OpenedFolder opened);
 
   /** Lays a job that was just made over the map that is open. */
   abstract void layOver(JobFolder made);

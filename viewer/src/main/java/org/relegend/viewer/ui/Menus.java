@@ -7,13 +7,13 @@ import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JRadioButtonMenuItem;
 import org.relegend.viewer.control.Actions;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.UserAction;
 
 /** The menu bar, made from the list of acts. */
 final class Menus {
   private final Actions acts;
-  private final JMenu recent = new JMenu(Texts.of("menu.recent"));
+  private final JMenu recent = new JMenu(Messages.of("menu.recent"));
 
   Menus(Actions acts) {
     this.acts = acts;
@@ -35,7 +35,7 @@ final class Menus {
     edit.insertSeparator(2);
     bar.add(edit);
     JMenu mark = menu("menu.mark", UserAction.Group.MARK);
-    JMenu evidence = new JMenu(Texts.of("menu.evidence"));
+    JMenu evidence = new JMenu(Messages.of("menu.evidence"));
     addChoices(evidence, UserAction.Group.EVIDENCE);
     mark.addSeparator();
     mark.add(evidence);
@@ -43,7 +43,7 @@ final class Menus {
     bar.add(menu("menu.job", UserAction.Group.JOB));
     bar.add(menu("menu.go", UserAction.Group.GO));
     JMenu view = menu("menu.view", UserAction.Group.VIEW);
-    JMenu theme = new JMenu(Texts.of("menu.theme"));
+    JMenu theme = new JMenu(Messages.of("menu.theme"));
     addChoices(theme, UserAction.Group.THEME);
     view.addSeparator();
     view.add(theme);
@@ -53,7 +53,7 @@ final class Menus {
   }
 
   private JMenu menu(String key, UserAction.Group group) {
-    JMenu menu = new JMenu(Texts.of(key));
+    JMenu menu = new JMenu(Messages.of(key));
     for (UserAction act : UserAction.values()) {
       if (act.group() == group) {
         menu.add(act == UserAction.LINK ? new JCheckBoxMenuItem(acts.action(act)) : item(act));

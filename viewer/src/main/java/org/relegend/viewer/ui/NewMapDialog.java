@@ -14,8 +14,8 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.TextListener;
-import org.relegend.viewer.control.Texts;
 
 /** Asks for the title of a new map and the folder it is made in. */
 final class NewMapDialog {
@@ -55,23 +55,23 @@ final class NewMapDialog {
 
   private Optional<Asked> ask(Component over) {
     JPanel form = new JPanel(new GridBagLayout());
-    put(form, new JLabel(Texts.of("new.name")), 0, 0);
+    put(form, new JLabel(Messages.of("new.name")), 0, 0);
     put(form, title, 1, 0);
-    put(form, new JLabel(Texts.of("new.folder")), 0, 1);
+    put(form, new JLabel(Messages.of("new.folder")), 0, 1);
     JPanel where = new JPanel(new BorderLayout(6, 0));
     where.add(folder);
-    JButton choose = new JButton(Texts.of("new.choose"));
+    JButton choose = new JButton(Messages.of("new.choose"));
     choose.addActionListener(pressed -> choose(over));
     where.add(choose, BorderLayout.EAST);
     put(form, where, 1, 1);
-    Object[] options = {Texts.of("new.create"), Texts.of("dialog.cancel")};
+    Object[] options = {Messages.of("new.create"), Messages.of("dialog.cancel")};
     title.addActionListener(entered -> take(options[0]));
     folder.addActionListener(entered -> take(options[0]));
     int answer =
         JOptionPane.showOptionDialog(
             over,
             form,
-            Texts.of("new.title"),
+            Messages.of("new.title"),
             JOptionPane.OK_CANCEL_OPTION,
             JOptionPane.PLAIN_MESSAGE,
             null,

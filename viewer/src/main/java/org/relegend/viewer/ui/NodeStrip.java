@@ -22,21 +22,21 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingUtilities;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Channel;
-import org.relegend.map.Discrepancy;
+import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
-import org.relegend.viewer.control.Badge;
-import org.relegend.viewer.control.Channels;
-import org.relegend.viewer.control.Keys;
+import org.relegend.viewer.control.ChannelBadge;
+import org.relegend.viewer.control.ChannelOrder;
+import org.relegend.viewer.control.KeyText;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.QuestionBar;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.session.CardStrip;
 import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Selection;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Strip;
-import org.relegend.viewer.session.Subjects;
+import org.relegend.viewer.session.SubjectQueries;
 
 /** All that is joined at the chosen node, one card each, from left to right. */
 final class NodeStrip extends JPanel {
@@ -44,8 +44,8 @@ final class NodeStrip extends JPanel {
   private static final String ASKED = "asked";
 
   private final Session session;
-  private final Scene scene;
-  private final Badge badge = new Badge(34);
+  private final Overlays scene;
+  private final ChannelBadge badge = new ChannelBadge(34);
   private final JLabel title = new JLabel();
   private final JLabel detail = new JLabel();
   private final JPanel head = new JPanel(new CardLayout());
@@ -55,13 +55,13 @@ final class NodeStrip extends JPanel {
           row,
           ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
           ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
-  private final List<CardView> cards = new ArrayList<>();
+  private final List<NodeCardPanel> cards = new ArrayList<>();
   private Mode laidFor;
 
   /**
    * @param question takes the place of the heading while something is asked
    */
-  NodeStrip(Session session, Scene scene, QuestionBar question) {
+  NodeStrip(Session session, Overlays scene, QuestionBar question) {
     super(new BorderLayout(0, 4));
     this.session = session;
     this.scene = scene;
@@ -78,11 +78,11 @@ final class NodeStrip extends JPanel {
     add(head, BorderLayout.NORTH);
     row.setLayout(new BoxLayout(row, BoxLayout.X_AXIS));
     scroll.setBorder(BorderFactory.createEmptyBorder());
-    Keys.freeIn(scroll);
+    KeyText.freeIn(scroll);
     scroll.getHorizontalScrollBar().setUnitIncrement(40);
     scroll.getViewport().addChangeListener(moved -> fillVisible());
     add(scroll, BorderLayout.CENTER);
-    getAccessibleContext().setAccessibleName(Texts.of("strip.area"));
+    getAccessibleContext().setAccessibleName(Messages.of("strip.area"));
     lay();
   }
 
@@ -90,7 +90,7 @@ final class NodeStrip extends JPanel {
   void lay() {
     cards.clear();
     row.removeAll();
-    Strip strip = session.selection().strip();
+    CardStrip strip = session.selection().strip();
     strip.groups().forEach(group -> row.add(column(strip, group)));
     if (cards.isEmpty()) {
       row.add(nothing());
@@ -120,14 +120,14 @@ final class NodeStrip extends JPanel {
         new JLabel(
             laidFor
                 .prompt()
-                .map(prompt -> Texts.of("notice." + Texts.word(prompt)))
-                .orElseGet(() -> Texts.of("strip.empty.text")));
+                .map(prompt -> Messages.of("notice." + Messages.word(prompt)))
+                .orElseGet(() -> Messages.of("strip.empty.text")));
     text.setName("strip-empty");
     text.setBorder(BorderFactory.createEmptyBorder(30, 4, 30, 4));
     return text;
   }
 
-  private JComponent column(Strip strip, Strip.Group group) {
+  private JComponent column(CardStrip strip, CardStrip.Group group) {
     JPanel column = new JPanel(new BorderLayout(0, 4));
     column.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, 14));
     if (strip.groups().size() > 1) {
@@ -141,7 +141,7 @@ final class NodeStrip extends JPanel {
         .cards()
         .forEach(
             card -> {
-              CardView view = new CardView(scene, card);
+              NodeCardPanel view = new NodeCardPanel(scene, card);
               int place = cards.size();
               view.addMouseListener(new Walker(place));
               cards.add(view);
@@ -154,33 +154,33 @@ final class NodeStrip extends JPanel {
     return column;
   }
 
-  private String heading(Strip.Group group) {
+  private String heading(CardStrip.Group group) {
     Optional<String> net = group.net().map(this::name);
     if (net.isEmpty()) {
-      return Texts.of("strip.part");
+      return Messages.of("strip.part");
     }
     return group
         .via()
-        .map(via -> Texts.of("strip.via", via.pin(), net.get(), group.pins()))
-        .orElseGet(() -> Texts.of("strip.net", net.get(), group.pins()));
+        .map(via -> Messages.of("strip.via", via.pin(), net.get(), group.pins()))
+        .orElseGet(() -> Messages.of("strip.net", net.get(), group.pins()));
   }
 
   private String name(NetId net) {
     return session.map().nameOf(Subject.of(net));
   }
 
-  private void showHead(Strip strip) {
+  private void showHead(CardStrip strip) {
     Optional<Subject> subject = strip.subject();
     String channel = subject.map(this::channel).orElse("");
     badge.setVisible(!channel.isEmpty());
-    badge.show(channel, Channels.of(session.map()).indexOf(channel));
-    title.setText(subject.map(this::headline).orElse(Texts.of("strip.empty.title")));
+    badge.show(channel, ChannelOrder.of(session.map()).indexOf(channel));
+    title.setText(subject.map(this::headline).orElse(Messages.of("strip.empty.title")));
     detail.setText(subject.map(this::detail).orElse(""));
   }
 
   private String headline(Subject subject) {
     String name = session.map().nameOf(subject);
-    return session.mode().heading(subject).map(key -> Texts.of(key, name)).orElse(name);
+    return session.mode().heading(subject).map(key -> Messages.of(key, name)).orElse(name);
   }
 
   /** In words beside the name: the node of a pin; value and kind of a part; what is drawn. */
@@ -188,20 +188,20 @@ final class NodeStrip extends JPanel {
     List<String> words = new ArrayList<>();
     String channel = channel(subject);
     if (!channel.isEmpty()) {
-      words.add(Texts.of("channel.name", channel));
+      words.add(Messages.of("channel.name", channel));
       session
           .map()
           .channels()
           .find(channel)
           .map(Channel::panel)
           .filter(panel -> !panel.isEmpty() && !words.contains(panel))
-          .ifPresent(panel -> words.add(Texts.of("channel.panel", panel)));
+          .ifPresent(panel -> words.add(Messages.of("channel.panel", panel)));
     }
     BoardMap map = session.map();
-    Subjects.partOf(subject)
+    SubjectQueries.partOf(subject)
         .flatMap(map::part)
         .ifPresent(part -> List.of(part.value(), part.kind()).forEach(words::add));
-    Strip strip = session.selection().strip();
+    CardStrip strip = session.selection().strip();
     boolean node = !(subject instanceof Subject.OfPart);
     if (node) {
       strip.groups().forEach(group -> words.add(nodeWords(group)));
@@ -211,20 +211,20 @@ final class NodeStrip extends JPanel {
           .document()
           .index()
           .drawnOtherwise(pin.pin())
-          .ifPresent(drawn -> words.add(Texts.of("strip.drawn", drawnNet(drawn))));
+          .ifPresent(drawn -> words.add(Messages.of("strip.drawn", drawnNet(drawn))));
     }
     words.removeIf(String::isEmpty);
     return String.join("  \u00b7  ", words);
   }
 
-  private String nodeWords(Strip.Group group) {
+  private String nodeWords(CardStrip.Group group) {
     return group
         .net()
-        .map(net -> Texts.of("strip.net", name(net), group.pins()))
-        .orElseGet(() -> Texts.of("strip.alone"));
+        .map(net -> Messages.of("strip.net", name(net), group.pins()))
+        .orElseGet(() -> Messages.of("strip.alone"));
   }
 
-  private String drawnNet(Discrepancy drawn) {
+  private String drawnNet(DrawingDiscrepancy drawn) {
     return drawn.drawn().isEmpty() ? "\u2013" : name(new NetId(drawn.drawn()));
   }
 
@@ -232,7 +232,10 @@ final class NodeStrip extends JPanel {
     if (subject instanceof Subject.OfNet net) {
       return session.map().net(net.net()).map(Net::channel).orElse("");
     }
-    return Subjects.partOf(subject).flatMap(session.map()::part).map(Part::channel).orElse("");
+    return SubjectQueries.partOf(subject)
+        .flatMap(session.map()::part)
+        .map(Part::channel)
+        .orElse("");
   }
 
   /** Shows which card is walked to, and scrolls it into view. */
@@ -242,7 +245,7 @@ final class NodeStrip extends JPanel {
       cards.get(i).setCurrent(i == selection.cursor());
     }
     if (selection.cursor() < cards.size()) {
-      CardView current = cards.get(selection.cursor());
+      NodeCardPanel current = cards.get(selection.cursor());
       SwingUtilities.invokeLater(
           () -> current.scrollRectToVisible(new Rectangle(current.getSize())));
       getAccessibleContext()
@@ -251,7 +254,7 @@ final class NodeStrip extends JPanel {
   }
 
   private void fillVisible() {
-    for (CardView card : cards) {
+    for (NodeCardPanel card : cards) {
       Rectangle there = SwingUtilities.convertRectangle(card.getParent(), card.getBounds(), row);
       if (scroll.getViewport().getViewRect().intersects(there)) {
         card.fill();

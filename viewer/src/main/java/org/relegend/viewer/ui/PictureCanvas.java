@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Point;
-import org.relegend.viewer.control.Pointer;
+import org.relegend.viewer.control.PointerPosition;
 import org.relegend.viewer.paint.HazardOverlay;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
@@ -46,7 +46,7 @@ public final class PictureCanvas extends JComponent implements Accessible {
   private static final Color GROUND = new Color(0x303030);
 
   private final List<Consumer<ViewState>> viewListeners = new ArrayList<>();
-  private final Canvassing canvassing = new Canvassing(this);
+  private final CanvasPainter canvassing = new CanvasPainter(this);
   private final CanvasMouse mouse = new CanvasMouse(this);
   private final Runnable heard = this::repaint;
   private @Nullable PictureSource source;
@@ -302,18 +302,19 @@ public final class PictureCanvas extends JComponent implements Accessible {
     return source == null ? 1 : source.actualScale() / canvassing.deviceScale();
   }
 
-  Optional<Pointer> pointer(MouseEvent event) {
+  Optional<PointerPosition> pointer(MouseEvent event) {
     return pointer(
         new ScreenPoint(event.getX(), event.getY()),
         Math.max(1, event.getClickCount()),
         event.getModifiersEx());
   }
 
-  private Optional<Pointer> pointer(ScreenPoint screen, int clicks, int modifiers) {
+  private Optional<PointerPosition> pointer(ScreenPoint screen, int clicks, int modifiers) {
     return view()
         .map(
             now ->
-                new Pointer(now.toPicture(screen), screen, REACH / now.scale(), clicks, modifiers));
+                new PointerPosition(
+                    now.toPicture(screen), screen, REACH / now.scale(), clicks, modifiers));
   }
 
   /** For those who can't use a mouse: the picture moves beneath a cross in the middle. */
@@ -384,7 +385,7 @@ public final class PictureCanvas extends JComponent implements Accessible {
               .map(MarkOverlay.class::cast)
               .toList();
       return view()
-          .map(now -> CanvasAccess.children(PictureCanvas.this, now, marks))
+          .map(now -> CanvasAccessibility.children(PictureCanvas.this, now, marks))
           .orElse(List.of());
     }
   }

@@ -27,17 +27,17 @@ import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.map.Side;
+import org.relegend.viewer.control.DisplayNames;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeView;
-import org.relegend.viewer.control.Strings;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.paint.HazardOverlay;
 import org.relegend.viewer.paint.LabelOverlay;
 import org.relegend.viewer.paint.LayerOverlay;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.Overlay;
-import org.relegend.viewer.session.Look;
 import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.ViewRequest;
 import org.relegend.viewer.tile.PictureSource;
 import org.relegend.viewer.tile.PictureStatus;
 import org.relegend.viewer.view.Orientation;
@@ -53,7 +53,7 @@ final class PicturePane extends JPanel {
   private static final int UNSEEN = 800;
 
   private final Session session;
-  private final Scene scene;
+  private final Overlays scene;
   private final Function<Mode, ModeView> views;
   private final Supplier<Optional<? extends Picture>> shown;
   private final PictureCanvas canvas = new PictureCanvas();
@@ -65,7 +65,7 @@ final class PicturePane extends JPanel {
   private final Runnable heard = this::showState;
   private @Nullable Picture picture;
   private String about = "";
-  private @Nullable PictureHand hand;
+  private @Nullable SessionPointer hand;
   private MarkOverlay marks = new MarkOverlay(List.of());
   private Optional<LayerOverlay> layer = Optional.empty();
   private LabelOverlay labels = new LabelOverlay(List.of());
@@ -79,7 +79,7 @@ final class PicturePane extends JPanel {
    */
   PicturePane(
       Session session,
-      Scene scene,
+      Overlays scene,
       Function<Mode, ModeView> views,
       String kind,
       Supplier<Optional<? extends Picture>> shown,
@@ -91,19 +91,19 @@ final class PicturePane extends JPanel {
     this.scene = scene;
     this.views = views;
     this.shown = shown;
-    filmstrip = new Filmstrip(session, scene, Texts.of(kind + ".list"), all, shown, lay);
+    filmstrip = new Filmstrip(session, scene, Messages.of(kind + ".list"), all, shown, lay);
     add(head(), BorderLayout.NORTH);
     add(filmstrip, filmstripAt);
     middle.add(canvas, PICTURE);
     middle.add(nothing(kind), NOTHING);
     add(middle, BorderLayout.CENTER);
-    middle.getAccessibleContext().setAccessibleName(Texts.of(kind + ".area"));
+    middle.getAccessibleContext().setAccessibleName(Messages.of(kind + ".area"));
     canvas.setName(kind);
     title.setName(kind + "-title");
     state.setName(kind + "-state");
     canvas.onView(this::viewChanged);
     giveArrowsAway();
-    settle();
+    refresh();
   }
 
   private JComponent head() {
@@ -119,7 +119,7 @@ final class PicturePane extends JPanel {
     JLabel text =
         new JLabel(
             "<html><center><b>%s</b><br><br>%s</center></html>"
-                .formatted(Texts.of(kind + ".none.title"), Texts.of(kind + ".none.text")),
+                .formatted(Messages.of(kind + ".none.title"), Messages.of(kind + ".none.text")),
             SwingConstants.CENTER);
     text.putClientProperty("FlatLaf.styleClass", "large");
     return text;
@@ -190,9 +190,9 @@ final class PicturePane extends JPanel {
   }
 
   /** Shows what lies on the desk now. */
-  void settle() {
+  void refresh() {
     Optional<? extends Picture> now = shown.get();
-    filmstrip.settle();
+    filmstrip.refresh();
     ((CardLayout) middle.getLayout()).show(middle, now.isPresent() ? PICTURE : NOTHING);
     Picture before = picture;
     if (now.isEmpty()) {
@@ -214,7 +214,7 @@ final class PicturePane extends JPanel {
       canvas.setView(remembered);
     }
     source.addListener(heard);
-    PictureHand own = new PictureHand(session, views, laid.id(), this::preview);
+    SessionPointer own = new SessionPointer(session, views, laid.id(), this::preview);
     hand = own;
     canvas.setTool(own);
   }
@@ -242,7 +242,7 @@ final class PicturePane extends JPanel {
       overlays.add(marks);
       overlays.add(labels);
       overlays.add(scene.ghostsOn(laid.id()));
-      Optional.ofNullable(hand).map(PictureHand::halfDone).ifPresent(overlays::addAll);
+      Optional.ofNullable(hand).map(SessionPointer::halfDone).ifPresent(overlays::addAll);
       overlays.addAll(changed);
       canvas.setOverlays(overlays);
     }
@@ -265,7 +265,7 @@ final class PicturePane extends JPanel {
   }
 
   /** Looks at the picture as it was looked at before. */
-  void lookAs(Whereabouts.Spot spot) {
+  void lookAs(SavedView.Spot spot) {
     canvas.setOrientation(spot.orientation());
     Runnable look = () -> canvas.look(spot.centre(), spot.scale());
     Optional<ViewState> now = canvas.view();
@@ -294,18 +294,20 @@ final class PicturePane extends JPanel {
       return;
     }
     boolean through = canvas.view().filter(view -> view.orientation().mirrored()).isPresent();
-    String name = Strings.caption(session.map(), laid);
+    String name = DisplayNames.caption(session.map(), laid);
     String caption = about.isEmpty() ? name : about + " \u00b7 " + name;
-    String text = through ? caption + " \u00b7 " + Texts.of("photo.mirrored") : caption;
+    String text = through ? caption + " \u00b7 " + Messages.of("photo.mirrored") : caption;
     title.setText(
-        layer.map(over -> text + " \u00b7 " + Texts.of("layer.over", over.share())).orElse(text));
+        layer
+            .map(over -> text + " \u00b7 " + Messages.of("layer.over", over.share()))
+            .orElse(text));
     state.setText(stateOf(laid));
   }
 
   private String stateOf(Picture laid) {
     PictureStatus status = scene.shelf().of(laid).status();
-    if (status instanceof PictureStatus.Loading loading) {
-      return Texts.of("picture.loading", laid.caption(), loading.fraction());
+    if (status instanceof PictureStatus.InProgress loading) {
+      return Messages.of("picture.loading", laid.caption(), loading.fraction());
     }
     if (status instanceof PictureStatus.Failed failed) {
       return failed.reason();
@@ -315,14 +317,15 @@ final class PicturePane extends JPanel {
       int zones = scene.zonesOn(laid.id()).size();
       boolean apart = session.document().carrier().on(laid.id()).isEmpty();
       String none = apart && scene.isOfUnit(laid.id()) ? "zones.apart" : "zones.none";
-      words.add(zones == 0 ? Texts.of(none) : Texts.of("zones.some", zones));
+      words.add(zones == 0 ? Messages.of(none) : Messages.of("zones.some", zones));
     }
     canvas
         .view()
         .ifPresent(
             view ->
                 words.add(
-                    Texts.of("picture.zoom", view.scale() / scene.shelf().of(laid).actualScale())));
+                    Messages.of(
+                        "picture.zoom", view.scale() / scene.shelf().of(laid).actualScale())));
     return String.join("   ", words);
   }
 
@@ -332,13 +335,13 @@ final class PicturePane extends JPanel {
   }
 
   /** Brings a place into view, if its picture is the one shown here. */
-  void look(Look look) {
+  void look(ViewRequest look) {
     Picture laid = picture;
     if (laid == null || !laid.id().equals(look.picture())) {
       return;
     }
-    Optional<Look.Spot> from = look.comeFrom();
-    Optional<ViewState> was = from.map(Look.Spot::picture).map(seen::get);
+    Optional<ViewRequest.Spot> from = look.comeFrom();
+    Optional<ViewState> was = from.map(ViewRequest.Spot::picture).map(seen::get);
     if (from.isPresent() && was.isPresent()) {
       canvas.view().ifPresent(now -> canvas.setView(at(now, look, was.get(), from.get())));
     } else if (look.closer()) {
@@ -349,7 +352,8 @@ final class PicturePane extends JPanel {
   }
 
   /** The place at the same spot of the screen where the other was, as large as that was. */
-  private static ViewState at(ViewState now, Look look, ViewState was, Look.Spot from) {
+  private static ViewState at(
+      ViewState now, ViewRequest look, ViewState was, ViewRequest.Spot from) {
     ScreenPoint eye = was.toScreen(from.at());
     ViewState there = now.centredOn(look.at(), was.scale());
     if (eye.x() < 0 || eye.y() < 0 || eye.x() > was.width() || eye.y() > was.height()) {

@@ -1,7 +1,7 @@
 package org.relegend.viewer.ui;
 
 import org.relegend.map.Box;
-import org.relegend.viewer.control.Pointer;
+import org.relegend.viewer.control.PointerPosition;
 import org.relegend.viewer.view.ViewState;
 
 /**
@@ -13,24 +13,24 @@ public interface PictureTool {
   PictureTool LOOK = new PictureTool() {};
 
   /** The main button clicked. */
-  default void click(Pointer pointer) {}
+  default void click(PointerPosition pointer) {}
 
   /** A drag with the main button begins here: true to take it, false to let it pan. */
-  default boolean dragBegins(Pointer pointer) {
+  default boolean dragBegins(PointerPosition pointer) {
     return false;
   }
 
   /** A drag that was taken goes on. */
-  default void dragged(Pointer pointer) {}
+  default void dragged(PointerPosition pointer) {}
 
   /** A drag that was taken ends: one edit is made here. */
-  default void dropped(Pointer pointer) {}
+  default void dropped(PointerPosition pointer) {}
 
   /** A drag that was taken is given up (Escape, or the focus went): leave all as it was. */
   default void dragCancelled() {}
 
   /** The pointer moves with no button down. */
-  default void moved(Pointer pointer) {}
+  default void moved(PointerPosition pointer) {}
 
   /** The pointer left the canvas. */
   default void left() {}
@@ -46,5 +46,5 @@ public interface PictureTool {
   }
 
   /** The button for context menus. */
-  default void menu(Pointer pointer) {}
+  default void menu(PointerPosition pointer) {}
 }

@@ -9,8 +9,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import javax.swing.SwingUtilities;
 import org.relegend.viewer.tile.PictureLibrary;
-import org.relegend.viewer.work.Jobs;
 import org.relegend.viewer.work.OwnerThread;
+import org.relegend.viewer.work.TaskRunner;
 
 /** What all windows share: pictures, background jobs, settings, colours; ends with the last one. */
 public final class Program {
@@ -18,12 +18,12 @@ public final class Program {
   private static final double FOR_PICTURES = 0.4;
 
   private final Function<Program, MapWindow> maker;
-  private final Settings settings;
+  private final ViewerPreferences settings;
   private final Clock clock;
   private final Optional<Path> demo;
   private final Path notes;
   private final PictureLibrary library;
-  private final Jobs jobs = new Jobs("work", 2, SwingUtilities::invokeLater);
+  private final TaskRunner jobs = new TaskRunner("work", 2, SwingUtilities::invokeLater);
   private final OwnerThread owner =
       OwnerThread.of("the event thread", SwingUtilities::isEventDispatchThread);
   private final List<MapWindow> windows = new ArrayList<>();
@@ -38,7 +38,7 @@ public final class Program {
    * @param maker makes a window of the program
    */
   Program(
-      Settings settings,
+      ViewerPreferences settings,
       Path cacheFolder,
       Optional<Path> demo,
       Clock clock,
@@ -91,7 +91,7 @@ public final class Program {
     return List.copyOf(windows);
   }
 
-  Settings settings() {
+  ViewerPreferences settings() {
     return settings;
   }
 
@@ -112,7 +112,7 @@ public final class Program {
     return library;
   }
 
-  Jobs jobs() {
+  TaskRunner jobs() {
     return jobs;
   }
 

@@ -23,8 +23,8 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
-import org.relegend.viewer.control.Keys;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.KeyText;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.UserAction;
 
 /** All keys on one sheet, made from the list of acts. */
@@ -34,7 +34,7 @@ final class ShortcutSheet extends JDialog {
   private record Row(String key, String text) {}
 
   private ShortcutSheet(Window owner) {
-    super(owner, Texts.of("keys.title"), ModalityType.MODELESS);
+    super(owner, Messages.of("keys.title"), ModalityType.MODELESS);
     setName("shortcuts");
     JPanel sheet = new JPanel();
     sheet.setLayout(new BoxLayout(sheet, BoxLayout.X_AXIS));
@@ -45,7 +45,7 @@ final class ShortcutSheet extends JDialog {
       sheet.add(stack);
       sheet.add(Box.createHorizontalStrut(24));
     }
-    JButton close = new JButton(Texts.of("keys.close"));
+    JButton close = new JButton(Messages.of("keys.close"));
     close.addActionListener(pressed -> dispose());
     JPanel foot = new JPanel(new FlowLayout(FlowLayout.TRAILING, 16, 10));
     foot.add(close);
@@ -85,12 +85,12 @@ final class ShortcutSheet extends JDialog {
         put(columns, lengths, titleOf(group), rows);
       }
     }
-    put(columns, lengths, Texts.of("keys.typing"), told("typing", "command", "again", "out"));
+    put(columns, lengths, Messages.of("keys.typing"), rows("typing", "command", "again", "out"));
     put(
         columns,
         lengths,
-        Texts.of("keys.mouse"),
-        told("mouse", "wheel", "drag", "band", "more", "pan", "middle"));
+        Messages.of("keys.mouse"),
+        rows("mouse", "wheel", "drag", "band", "more", "pan", "middle"));
     return columns;
   }
 
@@ -105,23 +105,23 @@ final class ShortcutSheet extends JDialog {
   }
 
   private static String titleOf(UserAction.Group group) {
-    return Texts.of("menu." + group.name().toLowerCase(Locale.ROOT));
+    return Messages.of("menu." + group.name().toLowerCase(Locale.ROOT));
   }
 
   private static List<Row> rows(UserAction.Group group) {
     List<Row> rows = new ArrayList<>();
     for (UserAction act : UserAction.values()) {
       if (act.group() == group) {
-        act.key().ifPresent(key -> rows.add(new Row(Keys.text(key), act.text())));
+        act.key().ifPresent(key -> rows.add(new Row(KeyText.text(key), act.text())));
       }
     }
     return rows;
   }
 
-  private static List<Row> told(String group, String... rows) {
+  private static List<Row> rows(String group, String... rows) {
     String start = "keys." + group + ".";
     return Stream.of(rows)
-        .map(row -> new Row(Texts.of(start + row + ".key"), Texts.of(start + row)))
+        .map(row -> new Row(Messages.of(start + row + ".key"), Messages.of(start + row)))
         .toList();
   }
 

@@ -14,7 +14,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.relegend.viewer.control.Actions;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.UserAction;
 
 /** What the window shows while no map is open: what to do next. */
@@ -28,7 +28,7 @@ final class StartPanel extends JPanel {
     this.acts = acts;
     this.open = open;
     add(column);
-    getAccessibleContext().setAccessibleName(Texts.of("start.title"));
+    getAccessibleContext().setAccessibleName(Messages.of("start.title"));
   }
 
   /**
@@ -36,26 +36,26 @@ final class StartPanel extends JPanel {
    *
    * @param hasDemo whether the demo can be opened from here
    */
-  void settle(List<Path> recent, boolean hasDemo) {
+  void refresh(List<Path> recent, boolean hasDemo) {
     column.removeAll();
-    JLabel title = new JLabel(Texts.of("start.title"));
+    JLabel title = new JLabel(Messages.of("start.title"));
     title.putClientProperty("FlatLaf.styleClass", "h0");
     put(title, 4);
-    put(new JLabel(Texts.of("start.text")), 24);
+    put(new JLabel(Messages.of("start.text")), 24);
     if (hasDemo) {
       put(wide(new JButton(acts.action(UserAction.DEMO))), 6);
     } else {
-      put(new JLabel(Texts.of("start.demo.missing")), 12);
+      put(new JLabel(Messages.of("start.demo.missing")), 12);
     }
     put(wide(new JButton(acts.action(UserAction.NEW))), 6);
     put(wide(new JButton(acts.action(UserAction.OPEN))), 28);
     if (!recent.isEmpty()) {
-      JLabel heading = new JLabel(Texts.of("start.recent"));
+      JLabel heading = new JLabel(Messages.of("start.recent"));
       heading.putClientProperty("FlatLaf.styleClass", "h4");
       put(heading, 4);
       recent.forEach(folder -> put(link(folder), 2));
     }
-    put(new JLabel(Texts.of("app.notice")), 0, 36);
+    put(new JLabel(Messages.of("app.notice")), 0, 36);
     revalidate();
     repaint();
   }

@@ -15,37 +15,37 @@ import org.relegend.map.Photo;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 import org.relegend.viewer.control.Actions;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.paint.Palette;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Job;
+import org.relegend.viewer.work.BackgroundTask;
 
 /** What was done last, how much of the board is placed, and whether all is saved. */
 final class StatusLine extends JPanel {
   private final Session session;
-  private final JLabel said = new JLabel(" ");
+  private final JLabel message = new JLabel(" ");
   private final JLabel coverage = new JLabel();
   private final JButton findings;
   private final JLabel saved = new JLabel();
   private final JLabel working = new JLabel();
   private final JProgressBar progress = new JProgressBar(0, 1000);
-  private final JButton stop = new JButton(Texts.of("file.stop"));
+  private final JButton stop = new JButton(Messages.of("file.stop"));
   private final Timer pulse = new Timer(120, fired -> showProgress());
-  private @Nullable Job watched;
+  private @Nullable BackgroundTask watched;
   private int pulses;
 
   StatusLine(Session session, Actions acts) {
     super(new BorderLayout(12, 0));
     this.session = session;
     setBorder(BorderFactory.createEmptyBorder(4, 12, 6, 12));
-    said.setName("said");
-    said.setOpaque(false);
+    message.setName("said");
+    message.setOpaque(false);
     saved.setName("saved");
     findings = new JButton(acts.action(UserAction.FINDINGS));
     findings.setFocusable(false);
-    add(said, BorderLayout.CENTER);
+    add(message, BorderLayout.CENTER);
     JPanel right = new JPanel(new FlowLayout(FlowLayout.TRAILING, 14, 0));
     stop.setFocusable(false);
     stop.addActionListener(pressed -> stopWatched());
@@ -61,14 +61,14 @@ final class StatusLine extends JPanel {
   }
 
   /** Shows how far a job is, with a way to stop it, once it takes longer than half a second. */
-  void watch(Job job) {
+  void watch(BackgroundTask job) {
     watched = job;
     pulses = 0;
     pulse.start();
   }
 
   private void showProgress() {
-    Job job = watched;
+    BackgroundTask job = watched;
     pulses++;
     boolean shown = job != null && !job.over() && pulses > 4;
     working.setVisible(shown);
@@ -94,12 +94,12 @@ final class StatusLine extends JPanel {
   void say() {
     Optional<Notice> notice = session.notice();
     boolean refusal = notice.filter(last -> last.kind().isRefusal()).isPresent();
-    String text = notice.map(Texts::of).orElse(" ");
-    said.setText(refusal ? "\u2717 " + text : text);
-    said.setOpaque(refusal);
-    said.setBackground(refusal ? Palette.YELLOW : null);
-    said.setForeground(refusal ? Palette.BLACK : null);
-    said.getAccessibleContext().setAccessibleName(text);
+    String text = notice.map(Messages::of).orElse(" ");
+    message.setText(refusal ? "\u2717 " + text : text);
+    message.setOpaque(refusal);
+    message.setBackground(refusal ? Palette.YELLOW : null);
+    message.setForeground(refusal ? Palette.BLACK : null);
+    message.getAccessibleContext().setAccessibleName(text);
     repaint();
   }
 
@@ -121,9 +121,9 @@ final class StatusLine extends JPanel {
             .filter(Subject.OfPart.class::isInstance)
             .distinct()
             .count();
-    String counted = Texts.of(own ? "status.carried" : "status.coverage", placed, parts);
+    String counted = Messages.of(own ? "status.carried" : "status.coverage", placed, parts);
     long carried = own ? 0 : carried(photo.get());
-    coverage.setText(carried == 0 ? counted : counted + Texts.of("status.carried.too", carried));
+    coverage.setText(carried == 0 ? counted : counted + Messages.of("status.carried.too", carried));
   }
 
   /** Parts that aren't placed there themselves, but show by a line-up. */
@@ -145,7 +145,7 @@ final class StatusLine extends JPanel {
   void showFindings(int grave, int notes) {
     findings.setText(
         grave == 0 && notes > 0
-            ? Texts.of("status.notes", notes)
-            : Texts.of("status.findings", grave));
+            ? Messages.of("status.notes", notes)
+            : Messages.of("status.findings", grave));
   }
 }

@@ -35,8 +35,8 @@ final class SystemTheme {
         process.destroy();
         return "";
       }
-      byte[] said = process.getInputStream().readAllBytes();
-      return new String(said, StandardCharsets.UTF_8).toLowerCase(Locale.ROOT);
+      byte[] stated = process.getInputStream().readAllBytes();
+      return new String(stated, StandardCharsets.UTF_8).toLowerCase(Locale.ROOT);
     } catch (IOException absent) {
       return "";
     } catch (InterruptedException stopped) {

@@ -17,9 +17,9 @@ import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToggleButton;
 import org.relegend.map.Evidence;
 import org.relegend.viewer.control.Actions;
-import org.relegend.viewer.control.Keys;
+import org.relegend.viewer.control.KeyText;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeView;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Session;
@@ -53,15 +53,15 @@ final class TopBar extends JPanel {
     line.add(field, BorderLayout.CENTER);
     line.add(evidenceButton(), BorderLayout.EAST);
     add(line, BorderLayout.CENTER);
-    JLabel notice = new JLabel(Texts.of("app.notice"));
+    JLabel notice = new JLabel(Messages.of("app.notice"));
     notice.setName("notice");
     add(notice, BorderLayout.SOUTH);
-    settle();
+    refresh();
   }
 
   private JComponent toolButtons(Map<Mode, ModeView> views) {
     JPanel row = new JPanel(new FlowLayout(FlowLayout.LEADING, 2, 0));
-    row.getAccessibleContext().setAccessibleName(Texts.of("tool.group"));
+    row.getAccessibleContext().setAccessibleName(Messages.of("tool.group"));
     views.forEach(
         (mode, view) -> {
           if (view.hasButton()) {
@@ -72,7 +72,7 @@ final class TopBar extends JPanel {
   }
 
   private JToggleButton toolButton(Mode mode) {
-    JToggleButton button = new JToggleButton(Texts.of("tool." + mode.word()));
+    JToggleButton button = new JToggleButton(Messages.of("tool." + mode.word()));
     button.setToolTipText(withKey(UserAction.taking(mode)));
     button.setFocusable(false);
     button.setName("tool-" + mode.word());
@@ -83,18 +83,18 @@ final class TopBar extends JPanel {
   }
 
   private static String withKey(UserAction act) {
-    return act.text() + act.key().map(key -> "  (" + Keys.text(key) + ")").orElse("");
+    return act.text() + act.key().map(key -> "  (" + KeyText.text(key) + ")").orElse("");
   }
 
   private JComponent evidenceButton() {
     evidence.setFocusable(false);
-    evidence.setToolTipText(Texts.of("evidence.group"));
+    evidence.setToolTipText(Messages.of("evidence.group"));
     evidence.addActionListener(pressed -> evidenceMenu().show(evidence, 0, evidence.getHeight()));
     return evidence;
   }
 
   private JPopupMenu evidenceMenu() {
-    JPopupMenu menu = new JPopupMenu(Texts.of("evidence.group"));
+    JPopupMenu menu = new JPopupMenu(Messages.of("evidence.group"));
     for (Evidence known : Evidence.values()) {
       menu.add(new JRadioButtonMenuItem(acts.action(actOf(known))));
     }
@@ -106,14 +106,14 @@ final class TopBar extends JPanel {
   }
 
   /** Shows the tool and the evidence in use. */
-  void settle() {
+  void refresh() {
     group.clearSelection();
     tools.forEach((tool, button) -> button.setSelected(tool.equals(session.mode())));
     Evidence used = session.hand().evidence();
-    String key = actOf(used).key().map(Keys::text).orElse("");
-    String word = Texts.of("act." + Texts.word(used));
-    evidence.setText(Texts.of("evidence.label") + ": " + key + " " + word + " \u25be");
-    evidence.getAccessibleContext().setAccessibleName(Texts.of("evidence.label") + ": " + word);
+    String key = actOf(used).key().map(KeyText::text).orElse("");
+    String word = Messages.of("act." + Messages.word(used));
+    evidence.setText(Messages.of("evidence.label") + ": " + key + " " + word + " \u25be");
+    evidence.getAccessibleContext().setAccessibleName(Messages.of("evidence.label") + ": " + word);
     for (Evidence known : Evidence.values()) {
       acts.select(actOf(known), known == used);
     }

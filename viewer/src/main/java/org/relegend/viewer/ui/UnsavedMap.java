@@ -9,7 +9,7 @@ import javax.swing.JOptionPane;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Picture;
 import org.relegend.store.MapFolder;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.UserAction;
 
 /** How the open map stands to the one on disk, and what can be done where the two differ. */
@@ -28,24 +28,25 @@ final class UnsavedMap {
   }
 
   /** Shows how the open map stands to the one on disk. */
-  void showState(WorkPanel panel, Keeping.State state) {
-    if (state instanceof Keeping.State.Saved) {
-      panel.status().showSaved(Texts.of("save.saved"));
-    } else if (state instanceof Keeping.State.Saving) {
-      panel.status().showSaved(Texts.of("save.saving"));
-    } else if (state instanceof Keeping.State.Waiting) {
-      panel.status().showSaved(Texts.of("save.waiting"));
-    } else if (state instanceof Keeping.State.ReadOnly) {
-      panel.status().showSaved(Texts.of("save.readonly"));
-    } else if (state instanceof Keeping.State.Failed failed) {
+  void showState(MapPanel panel, MapAutosave.State state) {
+    if (state instanceof MapAutosave.State.Saved) {
+      panel.status().showSaved(Messages.of("save.saved"));
+    } else if (state instanceof MapAutosave.State.SaveRunning) {
+      panel.status().showSaved(Messages.of("save.saving"));
+    } else if (state instanceof MapAutosave.State.Unsaved) {
+      panel.status().showSaved(Messages.of("save.waiting"));
+    } else if (state instanceof MapAutosave.State.ReadOnly) {
+      panel.status().showSaved(Messages.of("save.readonly"));
+    } else if (state instanceof MapAutosave.State.Failed failed) {
       panel.status().showSaved("");
       window
           .banner()
           .say(
-              Texts.of("banner.failed", failed.reason()),
+              Messages.of("banner.failed", failed.reason()),
               List.of(
                   new Banner.Choice(
-                      Texts.of("banner.failed.again"), () -> window.acts().run(UserAction.SAVE))));
+                      Messages.of("banner.failed.again"),
+                      () -> window.acts().run(UserAction.SAVE))));
     } else {
       panel.status().showSaved("");
       sayChangedOnDisk();
@@ -56,27 +57,29 @@ final class UnsavedMap {
     window
         .banner()
         .say(
-            Texts.of("banner.changed"),
+            Messages.of("banner.changed"),
             List.of(
-                new Banner.Choice(Texts.of("banner.changed.save"), this::saveElsewhere),
-                new Banner.Choice(Texts.of("banner.changed.reload"), this::takeFromDisk)));
+                new Banner.Choice(Messages.of("banner.changed.save"), this::saveElsewhere),
+                new Banner.Choice(Messages.of("banner.changed.reload"), this::takeFromDisk)));
   }
 
   /**
    * Asks whether to leave a map that could not be saved; true where one stays, or saves it
    * elsewhere first.
    */
-  boolean staysUnsaved(Keeping.State state) {
+  boolean staysUnsaved(MapAutosave.State state) {
     String why =
-        state instanceof Keeping.State.Failed failed ? failed.reason() : Texts.of("leave.changed");
+        state instanceof MapAutosave.State.Failed failed
+            ? failed.reason()
+            : Messages.of("leave.changed");
     Object[] choices = {
-      Texts.of("leave.stay"), Texts.of("banner.changed.save"), Texts.of("leave.lose")
+      Messages.of("leave.stay"), Messages.of("banner.changed.save"), Messages.of("leave.lose")
     };
     int chosen =
         JOptionPane.showOptionDialog(
             window,
-            WindowMessages.words(Texts.of("leave.unsaved", why)),
-            Texts.of("leave.title"),
+            WindowMessages.words(Messages.of("leave.unsaved", why)),
+            Messages.of("leave.title"),
             JOptionPane.DEFAULT_OPTION,
             JOptionPane.WARNING_MESSAGE,
             null,
@@ -99,7 +102,7 @@ final class UnsavedMap {
                         asked -> copyTo(sitting, asked.folder()), this::sayChangedOnDisk));
   }
 
-  private void copyTo(Sitting sitting, Path folder) {
+  private void copyTo(OpenMap sitting, Path folder) {
     BoardMap mine = sitting.session().map();
     program
         .jobs()
@@ -121,7 +124,7 @@ final class UnsavedMap {
   }
 
   /** The job over a map that was closed is closed as well, so that it can be opened again. */
-  private static void letJobGo(Sitting sitting, Runnable then) {
+  private static void letJobGo(OpenMap sitting, Runnable then) {
     sitting.job().ifPresentOrElse(job -> job.release(then), then);
   }
 
@@ -139,7 +142,7 @@ final class UnsavedMap {
   }
 
   /** The job that lay over the map, and so both; else the map alone. */
-  private static Path toOpen(Sitting sitting, Path map) {
+  private static Path toOpen(OpenMap sitting, Path map) {
     return sitting.job().map(job -> job.folder().path()).orElse(map);
   }
 

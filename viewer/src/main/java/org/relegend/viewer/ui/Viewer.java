@@ -14,7 +14,8 @@ public final class Viewer {
    * @param cacheFolder where reduced copies of pictures are kept between runs
    * @param demo the folder of the demo map, if there is one beside the program
    */
-  public static Program of(Settings settings, Path cacheFolder, Optional<Path> demo, Clock clock) {
+  public static Program of(
+      ViewerPreferences settings, Path cacheFolder, Optional<Path> demo, Clock clock) {
     return new Program(settings, cacheFolder, demo, clock, ViewerWindow::new);
   }
 }

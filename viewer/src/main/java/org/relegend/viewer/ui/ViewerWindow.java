@@ -15,16 +15,16 @@ import org.relegend.map.BoardMap;
 import org.relegend.store.MapFolder;
 import org.relegend.store.StoreException;
 import org.relegend.viewer.control.Actions;
-import org.relegend.viewer.control.Shelf;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
+import org.relegend.viewer.control.OpenedPictures;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.mode.Modes;
-import org.relegend.viewer.mode.bench.BenchWork;
 import org.relegend.viewer.mode.bench.JobAutosave;
-import org.relegend.viewer.mode.check.Checking;
+import org.relegend.viewer.mode.bench.OpenJob;
+import org.relegend.viewer.mode.check.CheckRunner;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.TaskRunner;
 
 /** One window of the program: the start page, or an open map. */
 final class ViewerWindow extends MapWindow {
@@ -37,20 +37,20 @@ final class ViewerWindow extends MapWindow {
   private final StartPanel start;
   private final MapFiles files;
   private final UnsavedMap unsaved;
-  private final Adding adding;
-  private final Packs packs;
-  private final Jobs keep = new Jobs("keep", 1, SwingUtilities::invokeLater);
-  private final Jobs search = new Jobs("search", 1, SwingUtilities::invokeLater);
-  private final Jobs slow = new Jobs("slow", 1, SwingUtilities::invokeLater);
-  private @Nullable Sitting sitting;
+  private final PictureImport adding;
+  private final PackImport packs;
+  private final TaskRunner keep = new TaskRunner("keep", 1, SwingUtilities::invokeLater);
+  private final TaskRunner search = new TaskRunner("search", 1, SwingUtilities::invokeLater);
+  private final TaskRunner slow = new TaskRunner("slow", 1, SwingUtilities::invokeLater);
+  private @Nullable OpenMap sitting;
 
   ViewerWindow(Program program) {
-    super(Texts.of("app.name"));
+    super(Messages.of("app.name"));
     this.program = program;
     files = new MapFiles(this, program);
     unsaved = new UnsavedMap(this, program, files::open);
-    adding = new Adding(this, program);
-    packs = new Packs(this, program);
+    adding = new PictureImport(this, program);
+    packs = new PackImport(this, program);
     start = new StartPanel(acts, this::open);
     setJMenuBar(menus.bar());
     content.add(banner(), BorderLayout.NORTH);
@@ -72,7 +72,7 @@ final class ViewerWindow extends MapWindow {
             sitting().ifPresent(sitting -> sitting.keeping().lookAtDisk());
           }
         });
-    new Deeds(this, files, adding, program).bind();
+    new ActionBindings(this, files, adding, program).bind();
     setTransferHandler(new DropTarget(this, adding));
     showStart();
   }
@@ -85,7 +85,7 @@ final class ViewerWindow extends MapWindow {
   }
 
   @Override
-  Optional<Sitting> sitting() {
+  Optional<OpenMap> sitting() {
     return Optional.ofNullable(sitting);
   }
 
@@ -95,7 +95,7 @@ final class ViewerWindow extends MapWindow {
   }
 
   /** Brings pages and photos into the open map. */
-  Adding adding() {
+  PictureImport adding() {
     return adding;
   }
 
@@ -111,7 +111,7 @@ final class ViewerWindow extends MapWindow {
 
   @Override
   void leave(Runnable then) {
-    Sitting open = sitting;
+    OpenMap open = sitting;
     if (open == null) {
       then.run();
     } else {
@@ -121,10 +121,11 @@ final class ViewerWindow extends MapWindow {
     }
   }
 
-  private void leaveSaved(Sitting open, Runnable then) {
-    Keeping.State reached = open.keeping().state();
+  private void leaveSaved(OpenMap open, Runnable then) {
+    MapAutosave.State reached = open.keeping().state();
     boolean differs =
-        reached instanceof Keeping.State.Failed || reached instanceof Keeping.State.ChangedOnDisk;
+        reached instanceof MapAutosave.State.Failed
+            || reached instanceof MapAutosave.State.ChangedOnDisk;
     if (differs && open.keeping().hasUnsaved() && unsaved.staysUnsaved(reached)) {
       open.session().document().setReadOnly(open.folder().readOnly());
       return;
@@ -138,7 +139,7 @@ final class ViewerWindow extends MapWindow {
   }
 
   /** Those that the map's dangers call for, once for each map; then what is next. */
-  private void cautionFirst(Sitting open, Runnable next) {
+  private void cautionFirst(OpenMap open, Runnable next) {
     BoardMap map = open.session().map();
     if (program.settings().hasReadCautions(map.id())) {
       next.run();
@@ -148,7 +149,7 @@ final class ViewerWindow extends MapWindow {
         program.jobs(),
         map,
         called -> {
-          if (sitting().map(Sitting::session).filter(open.session()::equals).isPresent()) {
+          if (sitting().map(OpenMap::session).filter(open.session()::equals).isPresent()) {
             if (called && CautionDialog.showFirst(this)) {
               program.settings().readCautions(map.id());
             }
@@ -158,25 +159,26 @@ final class ViewerWindow extends MapWindow {
   }
 
   @Override
-  void sit(JobOpening opened) {
+  void sit(OpenedFolder opened) {
     MapFolder folder = opened.map();
     Session session =
         new Session(folder.history(), program.owner(), program.clock(), Modes.rooms());
     session.hand().setAuthor(program.settings().author());
     session.hand().setEvidence(program.settings().evidence());
     session.document().setReadOnly(folder.readOnly());
-    Shelf shelf = new Shelf(program.library(), folder.path());
-    WorkPanel panel = new WorkPanel(session, shelf, acts, search, slow);
-    Keeping keeping = new Keeping(folder, keep, state -> unsaved.showState(panel, state));
+    OpenedPictures shelf = new OpenedPictures(program.library(), folder.path());
+    MapPanel panel = new MapPanel(session, shelf, acts, search, slow);
+    MapAutosave keeping = new MapAutosave(folder, keep, state -> unsaved.showState(panel, state));
     session.document().add(keeping);
-    Checking checking = new Checking(session, folder, program.jobs(), panel.lower()::showFindings);
+    CheckRunner checking =
+        new CheckRunner(session, folder, program.jobs(), panel.lower()::showFindings);
     Optional<JobAutosave> job =
         opened.job().map(over -> new JobAutosave(over, keep, this::jobNotKept));
-    Remembering remembering =
-        new Remembering(
-            session, panel, keep, Remembering.fileOfMap(program.notes(), folder.path()));
+    SavedViewWriter remembering =
+        new SavedViewWriter(
+            session, panel, keep, SavedViewWriter.fileOfMap(program.notes(), folder.path()));
     panel.lower().onChange(remembering::listChanged);
-    Sitting sat = new Sitting(folder, session, keeping, checking, panel, remembering, job);
+    OpenMap sat = new OpenMap(folder, session, keeping, checking, panel, remembering, job);
     sitting = sat;
     job.ifPresent(kept -> lay(kept, sat));
     program.settings().opened(opened.job().map(over -> over.path()).orElse(folder.path()));
@@ -192,28 +194,28 @@ final class ViewerWindow extends MapWindow {
     setTitle(title(session));
     unsaved.showState(panel, keeping.state());
     files.tell(opened);
-    settle(session);
+    refreshActions(session);
     SwingUtilities.invokeLater(panel::typeName);
     SwingUtilities.invokeLater(() -> cautionFirst(sat, () -> remembering.goBack(opened.before())));
   }
 
-  private static void lay(JobAutosave kept, Sitting sat) {
+  private static void lay(JobAutosave kept, OpenMap sat) {
     sat.panel().photosOfUnitIn(kept.folder().path());
     sat.remembering().over(kept.folder().path());
     sat.session()
-        .room(BenchWork.class)
+        .room(OpenJob.class)
         .lay(kept.folder().job(), kept.folder().readOnly(), kept::keep);
   }
 
   @Override
   void layOver(org.relegend.store.JobFolder made) {
-    Sitting open = sitting;
+    OpenMap open = sitting;
     if (open == null) {
       return;
     }
     JobAutosave kept = new JobAutosave(made, keep, this::jobNotKept);
     sitting =
-        new Sitting(
+        new OpenMap(
             open.folder(),
             open.session(),
             open.keeping(),
@@ -228,46 +230,46 @@ final class ViewerWindow extends MapWindow {
 
   private static String title(Session session) {
     String map = session.map().info().title();
-    return Texts.of(
+    return Messages.of(
         "app.title",
         session
-            .room(BenchWork.class)
+            .room(OpenJob.class)
             .job()
-            .map(job -> Texts.of("job.title", job.id(), map))
+            .map(job -> Messages.of("job.title", job.id(), map))
             .orElse(map));
   }
 
   private void jobNotKept(Throwable problem) {
     banner()
         .say(
-            Texts.of(
+            Messages.of(
                 "banner.failed",
                 problem instanceof StoreException
                     ? String.valueOf(problem.getMessage())
                     : problem.toString()),
-            java.util.List.of(new Banner.Choice(Texts.of("banner.dismiss"), () -> {})));
+            java.util.List.of(new Banner.Choice(Messages.of("banner.dismiss"), () -> {})));
   }
 
   private void follow(Session session, Change change) {
     switch (change) {
       case EVIDENCE -> program.settings().setEvidence(session.hand().evidence());
-      case MAP, PICTURES, RIGHTS, JOB -> settle(session);
+      case MAP, PICTURES, RIGHTS, JOB -> refreshActions(session);
       default -> {}
     }
   }
 
   /** Which acts make sense now, and what undo and redo would do. */
-  private void settle(Session session) {
+  private void refreshActions(Session session) {
     Optional<String> undo =
-        session.room(BenchWork.class).undoLabel().or(() -> session.document().undoLabel());
+        session.room(OpenJob.class).undoLabel().or(() -> session.document().undoLabel());
     Optional<String> redo =
-        session.room(BenchWork.class).redoLabel().or(() -> session.document().redoLabel());
+        session.room(OpenJob.class).redoLabel().or(() -> session.document().redoLabel());
     acts.rename(
         UserAction.UNDO,
-        undo.map(l -> Texts.of("act.undo.named", l)).orElse(UserAction.UNDO.text()));
+        undo.map(l -> Messages.of("act.undo.named", l)).orElse(UserAction.UNDO.text()));
     acts.rename(
         UserAction.REDO,
-        redo.map(l -> Texts.of("act.redo.named", l)).orElse(UserAction.REDO.text()));
+        redo.map(l -> Messages.of("act.redo.named", l)).orElse(UserAction.REDO.text()));
     acts.enable(UserAction.UNDO, undo.isPresent());
     acts.enable(UserAction.REDO, redo.isPresent());
     acts.select(UserAction.LINK, session.desk().isLinked());
@@ -277,9 +279,9 @@ final class ViewerWindow extends MapWindow {
   void showStart() {
     sitting = null;
     banner().close();
-    setTitle(Texts.of("app.name"));
+    setTitle(Messages.of("app.name"));
     List<Path> recent = program.settings().recent();
-    start.settle(recent, program.demo().isPresent());
+    start.refresh(recent, program.demo().isPresent());
     show(start);
   }
 
@@ -289,7 +291,7 @@ final class ViewerWindow extends MapWindow {
     content.add(middle, BorderLayout.CENTER);
     boolean open = sitting != null;
     for (UserAction act : UserAction.values()) {
-      acts.enable(act, open || Deeds.needsNoMap(act));
+      acts.enable(act, open || ActionBindings.needsNoMap(act));
     }
     showRecent();
     content.revalidate();

@@ -12,7 +12,7 @@ import org.relegend.map.EditRefusedException;
 import org.relegend.scan.PictureException;
 import org.relegend.share.ShareException;
 import org.relegend.store.StoreException;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 
 /** What is said in a window: one clear message, or a line of the banner. */
 final class WindowMessages {
@@ -32,7 +32,7 @@ final class WindowMessages {
   void tell(List<String> notices, List<Banner.Choice> choices) {
     if (!notices.isEmpty()) {
       List<Banner.Choice> all = new ArrayList<>(choices);
-      all.add(new Banner.Choice(Texts.of("banner.dismiss"), () -> {}));
+      all.add(new Banner.Choice(Messages.of("banner.dismiss"), () -> {}));
       banner.say(String.join("  ", notices), all);
     }
   }
@@ -42,27 +42,27 @@ final class WindowMessages {
     try {
       return Optional.of(Path.of(typed));
     } catch (InvalidPathException odd) {
-      say(Texts.of("file.nopath", typed, String.valueOf(odd.getReason())));
+      say(Messages.of("file.nopath", typed, String.valueOf(odd.getReason())));
       return Optional.empty();
     }
   }
 
   /** One clear message; nothing else has happened. */
   void fail(Throwable problem) {
-    boolean told =
+    boolean stated =
         problem instanceof StoreException
             || problem instanceof PictureException
             || problem instanceof ShareException
             || problem instanceof EditRefusedException;
     say(
-        told
+        stated
             ? String.valueOf(problem.getMessage())
-            : Texts.of("error.unexpected", problem.toString()));
+            : Messages.of("error.unexpected", problem.toString()));
   }
 
   void say(String message) {
     JOptionPane.showMessageDialog(
-        window, words(message), Texts.of("error.title"), JOptionPane.ERROR_MESSAGE);
+        window, words(message), Messages.of("error.title"), JOptionPane.ERROR_MESSAGE);
   }
 
   /** In lines of a width that can be read. */

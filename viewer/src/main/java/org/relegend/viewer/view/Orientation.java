@@ -1,6 +1,6 @@
 package org.relegend.viewer.view;
 
-import org.relegend.map.Turn;
+import org.relegend.map.BoardTurn;
 
 /**
  * How a picture is turned for looking at it: first mirrored left to right if so chosen, then turned
@@ -33,8 +33,8 @@ public record Orientation(int quarterTurns, boolean mirrored, double tilt) {
    * @param turn over which edge the board was turned for the photo; taken as the side edge where
    *     that is unknown
    */
-  public static Orientation throughBoard(Turn turn) {
-    return new Orientation(turn == Turn.TOP_EDGE ? 2 : 0, true, 0);
+  public static Orientation throughBoard(BoardTurn turn) {
+    return new Orientation(turn == BoardTurn.TOP_EDGE ? 2 : 0, true, 0);
   }
 
   public Orientation turned(int clockwiseQuarters) {

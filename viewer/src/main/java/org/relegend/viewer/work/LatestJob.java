@@ -9,25 +9,25 @@ import org.jspecify.annotations.Nullable;
  * is never delivered. Belongs to the thread that outcomes are handed to.
  */
 public final class LatestJob {
-  private final Jobs jobs;
-  private @Nullable Job begun;
+  private final TaskRunner jobs;
+  private @Nullable BackgroundTask begun;
 
   /** Nothing is begun yet. */
-  public LatestJob(Jobs jobs) {
+  public LatestJob(TaskRunner jobs) {
     this.jobs = jobs;
   }
 
-  /** Runs work in the place of what was begun before; as {@link Jobs#run}. */
-  public <T> Job run(
-      String label, Jobs.Work<T> work, Consumer<T> done, Consumer<Throwable> failed) {
+  /** Runs work in the place of what was begun before; as {@link TaskRunner#run}. */
+  public <T> BackgroundTask run(
+      String label, TaskRunner.Work<T> work, Consumer<T> done, Consumer<Throwable> failed) {
     cancel();
-    Job job = jobs.run(label, work, done, failed);
+    BackgroundTask job = jobs.run(label, work, done, failed);
     begun = job;
     return job;
   }
 
   /** What was begun last, over or not, unless it was given up. */
-  public Optional<Job> begun() {
+  public Optional<BackgroundTask> begun() {
     return Optional.ofNullable(begun);
   }
 

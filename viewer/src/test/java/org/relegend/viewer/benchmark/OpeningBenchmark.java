@@ -18,10 +18,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.relegend.map.BoardId;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
-import org.relegend.map.Turn;
 import org.relegend.scan.PictureSamples;
 import org.relegend.store.Digests;
 import org.relegend.store.StoreException;
@@ -157,8 +157,8 @@ public final class OpeningBenchmark {
     if (!ended) {
       process.destroyForcibly().waitFor(); // thrashing in too small a heap
     }
-    try (InputStream told = process.getInputStream()) {
-      String word = new String(told.readAllBytes(), StandardCharsets.UTF_8).strip();
+    try (InputStream result = process.getInputStream()) {
+      String word = new String(result.readAllBytes(), StandardCharsets.UTF_8).strip();
       return ended && process.exitValue() == 0
           ? OptionalDouble.of(Double.parseDouble(word))
           : OptionalDouble.empty();
@@ -185,7 +185,7 @@ public final class OpeningBenchmark {
         String.valueOf(file.getFileName()),
         new BoardId("main"),
         Side.COMPONENT,
-        Turn.UNKNOWN,
+        BoardTurn.UNKNOWN,
         Digests.sha256(file),
         width,
         height);

@@ -44,9 +44,9 @@ class CommandsTest {
   void help_hasWholeSentences() {
     String help = shell.run("--help").out();
     String list = help.substring(help.indexOf("Commands:"));
-    List<String> told = List.of(list.split("\\n(?=  [a-z])", -1));
-    assertThat(told).hasSizeGreaterThan(18);
-    assertThat(told.subList(1, told.size())).allMatch(line -> line.strip().endsWith("."));
+    List<String> lines = List.of(list.split("\\n(?=  [a-z])", -1));
+    assertThat(lines).hasSizeGreaterThan(18);
+    assertThat(lines.subList(1, lines.size())).allMatch(line -> line.strip().endsWith("."));
     assertThat(shell.run("lineup", "--help").out().lines())
         .allMatch(line -> line.length() <= 100)
         .noneMatch(line -> line.equals("error."));

@@ -202,13 +202,13 @@ class JobCommandsTest {
     "'A_C1,voltage,5,V,against NOWHERE', 'no such net'",
     "'A_C1,voltage,5', '3 cells'"
   })
-  void badReadings_areOneClearLine_andNothingIsMade(String row, String told) throws IOException {
+  void badReadings_areOneClearLine_andNothingIsMade(String row, String text) throws IOException {
     Path readings = table("r.csv", "at,quantity,value,unit,conditions", row);
     Path job = temp.resolve("job");
     Shell.Run run = shell.run("job", job, "--map", MAP, "--readings", readings);
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
-    assertThat(run.err()).contains(told).hasLineCount(1);
+    assertThat(run.err()).contains(text).hasLineCount(1);
     assertThat(job).doesNotExist();
   }
 

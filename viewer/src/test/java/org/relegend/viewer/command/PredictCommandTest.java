@@ -89,9 +89,9 @@ class PredictCommandTest {
     for (int run = 0; run < 12; run++) {
       Collections.shuffle(twins, new Random(run));
       Path map = copy(twins.subList(0, 4), false);
-      Shell.Run told = shell.run("predict", map, "--photo", "component", "--json");
-      assertThat(told.code()).as(told.err()).isZero();
-      JsonNode predictions = Schemas.valid("predict", told.out()).get("predictions");
+      Shell.Run result = shell.run("predict", map, "--photo", "component", "--json");
+      assertThat(result.code()).as(result.err()).isZero();
+      JsonNode predictions = Schemas.valid("predict", result.out()).get("predictions");
       assertThat(predictions).hasSize(twins.size() - 4);
       inside += inside(predictions);
       all += predictions.size();

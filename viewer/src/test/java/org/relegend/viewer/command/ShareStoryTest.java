@@ -15,8 +15,8 @@ import java.util.zip.ZipFile;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.relegend.lineup.Carried;
-import org.relegend.lineup.Carrier;
+import org.relegend.lineup.CarriedPlacement;
+import org.relegend.lineup.PlacementCarrier;
 import org.relegend.map.BoardMap;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
@@ -99,8 +99,8 @@ class ShareStoryTest {
     List<Double> errors = new ArrayList<>();
     int inCircle = 0;
     try (MapFolder opened = MapFolder.openReadOnly(there)) {
-      Carrier carrier = Carrier.of(opened.map());
-      for (Carried carried : carrier.on(new PictureId("mine"))) {
+      PlacementCarrier carrier = PlacementCarrier.of(opened.map());
+      for (CarriedPlacement carried : carrier.on(new PictureId("mine"))) {
         Placement place = carried.asPlacement();
         Point truePlace =
             place.subject() instanceof Subject.OfPin ? truth.get(place.subject().toString()) : null;
@@ -138,12 +138,12 @@ class ShareStoryTest {
     }
     Shell.Run run = shell.run(words.toArray());
     assertThat(run.err()).isEmpty();
-    JsonNode told = Schemas.valid("unpack", run.out()).get("scans");
-    assertThat(told).hasSize(2);
+    JsonNode json = Schemas.valid("unpack", run.out()).get("scans");
+    assertThat(json).hasSize(2);
     try (MapFolder opened = MapFolder.openReadOnly(there)) {
       for (int i = 0; i < scans.size(); i++) {
-        assertThat(told.get(i).get("shows").asText()).isEqualTo("page-" + (i + 1));
-        places(opened.map(), told.get(i).get("picture").asText(), scans.get(i));
+        assertThat(json.get(i).get("shows").asText()).isEqualTo("page-" + (i + 1));
+        places(opened.map(), json.get(i).get("picture").asText(), scans.get(i));
       }
     }
   }
@@ -151,7 +151,7 @@ class ShareStoryTest {
   private static void places(BoardMap map, String picture, ScanSamples.Scan scan) {
     int shown = 0;
     int inCircle = 0;
-    for (Carried carried : Carrier.of(map).on(new PictureId(picture))) {
+    for (CarriedPlacement carried : PlacementCarrier.of(map).on(new PictureId(picture))) {
       Point truePlace = scan.place(carried.source().at());
       shown++;
       inCircle += carried.at().distance(truePlace) <= carried.radius95() ? 1 : 0;

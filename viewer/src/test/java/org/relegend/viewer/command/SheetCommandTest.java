@@ -28,9 +28,9 @@ class SheetCommandTest {
     Shell.Run run = shell.run(words);
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
-    JsonNode told = Schemas.valid("sheet", run.out());
-    assertThat(told.get("pages").asInt()).isEqualTo(4); // cautions on two, dangers, the one node
-    assertThat(told.get("troubles")).isEmpty();
+    JsonNode json = Schemas.valid("sheet", run.out());
+    assertThat(json.get("pages").asInt()).isEqualTo(4); // cautions on two, dangers, the one node
+    assertThat(json.get("troubles")).isEmpty();
     byte[] first = Files.readAllBytes(file);
     assertThat(new String(first, 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
     assertThat(shell.run(words).code()).isZero();

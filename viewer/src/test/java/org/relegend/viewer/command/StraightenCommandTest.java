@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.relegend.lineup.Carrier;
+import org.relegend.lineup.PlacementCarrier;
 import org.relegend.lineup.Transform;
 import org.relegend.map.BoardMap;
 import org.relegend.map.PictureId;
@@ -106,13 +106,13 @@ class StraightenCommandTest {
     Path drawn = opened.fileOf(after.picture(made).orElseThrow());
     assertThat(ImageIO.read(drawn.toFile()).getWidth())
         .isEqualTo((int) after.picture(made).orElseThrow().width());
-    Carrier carrier = Carrier.of(after);
+    PlacementCarrier carrier = PlacementCarrier.of(after);
     var pixels = ImageIO.read(drawn.toFile());
     var photo = ImageIO.read(opened.fileOf(after.picture(first).orElseThrow()).toFile());
     int alike = 0;
     int all = 0;
     for (Point pad : pads().values()) {
-      Carrier.Chained carried = carrier.carry(first, pad, made).orElseThrow();
+      PlacementCarrier.Chained carried = carrier.carry(first, pad, made).orElseThrow();
       assertThat(carried.chain().radius95(pad)).isLessThan(2);
       all++;
       alike +=

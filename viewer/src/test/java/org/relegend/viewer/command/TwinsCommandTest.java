@@ -33,9 +33,9 @@ class TwinsCommandTest {
     return folder;
   }
 
-  private static Map<String, String> parts(JsonNode told) {
+  private static Map<String, String> parts(JsonNode json) {
     Map<String, String> pairs = new TreeMap<>();
-    for (JsonNode pair : told.get("pairs")) {
+    for (JsonNode pair : json.get("pairs")) {
       if (pair.get("kind").asText().equals("part")) {
         pairs.put(pair.get("a").asText(), pair.get("b").asText());
       }
@@ -52,12 +52,12 @@ class TwinsCommandTest {
   void oneSeed_givesTheDemosChannels_andTheirOneDifference() {
     Shell.Run run = shell.run("twins", DEMO, "--seed", "R101=R201", "--json");
     assertThat(run.code()).isZero();
-    JsonNode told = Schemas.valid("twins", run.out());
-    assertWholeChannel(parts(told));
-    assertThat(told.get("differences")).hasSize(1);
-    assertThat(told.get("differences").get(0).get("b").toString()).isEqualTo("[\"R225\",\"J203\"]");
-    assertThat(told.get("contradictions")).isEmpty();
-    assertThat(told.get("groups")).isEmpty();
+    JsonNode json = Schemas.valid("twins", run.out());
+    assertWholeChannel(parts(json));
+    assertThat(json.get("differences")).hasSize(1);
+    assertThat(json.get("differences").get(0).get("b").toString()).isEqualTo("[\"R225\",\"J203\"]");
+    assertThat(json.get("contradictions")).isEmpty();
+    assertThat(json.get("groups")).isEmpty();
     Shell.Run text = shell.run("twins", DEMO, "--seed", "R101=R201");
     assertThat(text.out())
         .contains("differs (missing): R225, J203 on B_E3 have no counterpart on A_E3")
@@ -66,8 +66,8 @@ class TwinsCommandTest {
 
   @Test
   void withNothingKnown_theChannelsAreFound() throws Exception {
-    JsonNode told = Schemas.valid("twins", shell.run("twins", copy(), "--json").out());
-    assertWholeChannel(parts(told));
+    JsonNode json = Schemas.valid("twins", shell.run("twins", copy(), "--json").out());
+    assertWholeChannel(parts(json));
   }
 
   @Test
@@ -85,9 +85,9 @@ class TwinsCommandTest {
         new String[][] {
           {"R116", "R216"}, {"U102/Y", "U202/Y"}, {"A_VC1", "B_VC1"}, {"R116.1", "R216.1"}
         }) {
-      JsonNode told = Schemas.valid("twin", shell.run("twin", map, pair[0], "--json").out());
-      assertThat(told.get("twins")).as(pair[0]).hasSize(1);
-      assertThat(told.get("twins").get(0).get("subject").asText()).isEqualTo(pair[1]);
+      JsonNode json = Schemas.valid("twin", shell.run("twin", map, pair[0], "--json").out());
+      assertThat(json.get("twins")).as(pair[0]).hasSize(1);
+      assertThat(json.get("twins").get(0).get("subject").asText()).isEqualTo(pair[1]);
     }
     assertThat(shell.run("twins", map, "--accept").out()).doesNotContain("accepted");
   }

@@ -38,7 +38,9 @@ class ContrastTest {
       for (int green = 0; green < 256; green += 5) {
         for (int blue = 0; blue < 256; blue += 5) {
           Color ground = new Color(red, green, blue);
-          least = Math.min(least, Math.max(ratio(Halo.DARK, ground), ratio(Halo.LIGHT, ground)));
+          least =
+              Math.min(
+                  least, Math.max(ratio(HaloStroke.DARK, ground), ratio(HaloStroke.LIGHT, ground)));
         }
       }
     }
@@ -48,11 +50,11 @@ class ContrastTest {
   @Test
   void coloursOfMarks_standOutAgainstTheirDarkEdge() {
     for (Mark.Emphasis emphasis : Mark.Emphasis.values()) {
-      assertThat(ratio(MarkStyle.of(emphasis).colour(), Halo.DARK))
+      assertThat(ratio(MarkStyle.of(emphasis).colour(), HaloStroke.DARK))
           .as("%s", emphasis)
           .isGreaterThanOrEqualTo(GRAPHICS);
     }
-    assertThat(ratio(Palette.REDDISH_PURPLE, Halo.DARK)).isGreaterThanOrEqualTo(GRAPHICS);
+    assertThat(ratio(Palette.REDDISH_PURPLE, HaloStroke.DARK)).isGreaterThanOrEqualTo(GRAPHICS);
   }
 
   @Test

@@ -17,7 +17,7 @@ import org.relegend.viewer.view.ScreenPoint;
 import org.relegend.viewer.view.ViewState;
 
 class LabelPlacesTest {
-  private final Sprites sprites = new Sprites();
+  private final SpriteCache sprites = new SpriteCache();
   private final Graphics2D g = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB).createGraphics();
 
   /** The pads of one side of a package, so near to each other that plain labels would overlap. */

@@ -24,10 +24,10 @@ class ScrollBufferTest {
   private final List<Overlay> overlays =
       List.of(
           new MarkOverlay(MarkSamples.spread(400, 3000, 2000, 3)),
-          new GhostOverlay(
+          new PredictedPlaceOverlay(
               List.of(
-                  new GhostOverlay.Ghost(new Point(1500, 1000), 90, List.of(), "C202"),
-                  new GhostOverlay.Ghost(new Point(1400, 900), 0, List.of(), "R1"))),
+                  new PredictedPlaceOverlay.Predicted(new Point(1500, 1000), 90, List.of(), "C202"),
+                  new PredictedPlaceOverlay.Predicted(new Point(1400, 900), 0, List.of(), "R1"))),
           new HazardOverlay(
               List.of(
                   MarkSamples.zone(

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.relegend.map.BoardMapSamples.PAGE;
 import static org.relegend.map.BoardMapSamples.TOP;
 import static org.relegend.map.BoardMapSamples.says;
-import static org.relegend.viewer.session.Bench.SOLDER;
+import static org.relegend.viewer.session.SessionBench.SOLDER;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -30,7 +30,7 @@ class CarriedTest {
             spot(300, 300), spot(3700, 320), spot(3650, 2700), spot(280, 2650), spot(2000, 1500));
     PicturePairs pairs =
         new PicturePairs(
-            TOP, SOLDER, PicturePairs.Found.CLICKED, spots, List.of(says(Evidence.SEEN)));
+            TOP, SOLDER, PicturePairs.Origin.CLICKED, spots, List.of(says(Evidence.SEEN)));
     return map.with(MapTables.LINE_UPS, Table.of(List.of(pairs)));
   }
 
@@ -38,8 +38,8 @@ class CarriedTest {
     return new Spot(new Point(x, y), new Point(4000 - x, y));
   }
 
-  private static Bench bench() {
-    return new Bench(linedUp(Bench.placedChannels()));
+  private static SessionBench bench() {
+    return new SessionBench(linedUp(SessionBench.placedChannels()));
   }
 
   private static Placement.Key onSolder(String subject) {
@@ -48,7 +48,7 @@ class CarriedTest {
 
   @Test
   void carriedPlace_canBePointedAt_andIsInTheStrip() {
-    Bench bench = bench();
+    SessionBench bench = bench();
     bench.session.desk().show(SOLDER);
     bench.click(SOLDER, 3000, 800);
     assertThat(bench.session.selection().subject()).contains(Subject.parse("C102"));
@@ -59,9 +59,9 @@ class CarriedTest {
 
   @Test
   void confirmed_itIsThePicturesOwn_andUndoTakesThatBack() {
-    Bench bench = bench();
+    SessionBench bench = bench();
     bench.click(SOLDER, 2990, 800);
-    bench.key(() -> bench.session.room(Corrections.class).confirm());
+    bench.key(() -> bench.session.room(PlacementCorrections.class).confirm());
     assertThat(bench.place(SOLDER, "C102.-").at().distance(new Point(2990, 800))).isLessThan(1e-6);
     assertThat(bench.session.document().carried(onSolder("C102.-"))).isEmpty();
     bench.session.undo();
@@ -70,26 +70,28 @@ class CarriedTest {
 
   @Test
   void dragged_itIsThePicturesOwnWhereItWasDropped() {
-    Bench bench = bench();
+    SessionBench bench = bench();
     bench.click(SOLDER, 2990, 800);
-    bench.session.room(Corrections.class).move(SOLDER, 12, -5);
+    bench.session.room(PlacementCorrections.class).move(SOLDER, 12, -5);
     assertThat(bench.place(SOLDER, "C102.-").at().distance(new Point(3002, 795))).isLessThan(1e-6);
   }
 
   @Test
   void takenAway_itStays_andTheReasonIsSaid() {
-    Bench bench = bench();
+    SessionBench bench = bench();
     bench.click(SOLDER, 2990, 800);
-    bench.session.room(Corrections.class).takeAway();
-    assertThat(bench.said()).isEqualTo(Notice.Kind.CARRIED_STAYS);
+    bench.session.room(PlacementCorrections.class).takeAway();
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.CARRIED_STAYS);
     assertThat(bench.session.document().carried(onSolder("C102.-"))).isPresent();
   }
 
   @Test
   void carriedHazardZone_standsBeforeThePlacesInIt() {
-    Bench bench =
-        new Bench(
-            linedUp(Bench.with(Bench.placedChannels(), Bench.mains(TOP, 900, 700, 1100, 900))));
+    SessionBench bench =
+        new SessionBench(
+            linedUp(
+                SessionBench.with(
+                    SessionBench.placedChannels(), SessionBench.mains(TOP, 900, 700, 1100, 900))));
     bench.click(SOLDER, 3000, 800);
     assertThat(bench.session.gate().caution().orElseThrow())
         .anyMatch(zone -> zone.picture().equals(SOLDER));
@@ -100,9 +102,11 @@ class CarriedTest {
   @Test
   void carriedHazardZone_standsBeforeMeasuringAndStraightening() {
     BoardMap map =
-        linedUp(Bench.with(Bench.placedChannels(), Bench.mains(TOP, 900, 700, 1100, 900)));
+        linedUp(
+            SessionBench.with(
+                SessionBench.placedChannels(), SessionBench.mains(TOP, 900, 700, 1100, 900)));
     for (Class<? extends Mode> tool : List.of(MeasureTool.class, StraightenTool.class)) {
-      Bench bench = new Bench(map);
+      SessionBench bench = new SessionBench(map);
       bench.session.desk().show(SOLDER);
       bench.session.take(tool);
       bench.click(SOLDER, 3020, 850);
@@ -112,26 +116,28 @@ class CarriedTest {
 
   @Test
   void carriedHazardZone_isNamedByTheOneDrawn_andItIsSaidWhereThatIs() {
-    Bench bench =
-        new Bench(
-            linedUp(Bench.with(Bench.placedChannels(), Bench.mains(TOP, 900, 700, 1100, 900))));
+    SessionBench bench =
+        new SessionBench(
+            linedUp(
+                SessionBench.with(
+                    SessionBench.placedChannels(), SessionBench.mains(TOP, 900, 700, 1100, 900))));
     bench.click(SOLDER, 3000, 800);
     assertThat(bench.session.gate().caution().orElseThrow())
         .extracting(bench.session.document()::nameOf)
         .containsOnly("mains zone 1 on Component side");
     bench.session.room(ZoneTool.class).sayNoneDrawn(SOLDER);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_CARRIED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.ZONE_CARRIED);
     assertThat(bench.session.notice().orElseThrow().arguments())
         .containsExactly("mains zone 1 on Component side");
     bench.session.room(ZoneTool.class).sayNoneDrawn(PAGE);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_ZONE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_ZONE);
   }
 
   @Test
   void movingAPlace_movesWhatIsCarriedFromIt() {
-    Bench bench = bench();
+    SessionBench bench = bench();
     bench.click(TOP, 1010, 800);
-    bench.session.room(Corrections.class).move(TOP, 40, 0);
+    bench.session.room(PlacementCorrections.class).move(TOP, 40, 0);
     assertThat(bench.session.document().carried(onSolder("C102.-")).orElseThrow().at())
         .satisfies(at -> assertThat(at.distance(new Point(2950, 800))).isLessThan(1e-6));
   }

@@ -32,7 +32,7 @@ import org.relegend.viewer.mode.twins.TwinJump;
 import org.relegend.viewer.session.TwinLookup.Known;
 
 class ChoosingTest {
-  private final Bench bench = new Bench(Bench.placedChannels());
+  private final SessionBench bench = new SessionBench(SessionBench.placedChannels());
   private final Session session = bench.session;
 
   @Test
@@ -51,7 +51,7 @@ class ChoosingTest {
   @Test
   void chosenOnThePhoto_isBroughtIntoViewOnThePage() {
     bench.click(TOP, 1010, 800);
-    assertThat(bench.looks).singleElement().extracting(Look::picture).isEqualTo(PAGE);
+    assertThat(bench.looks).singleElement().extracting(ViewRequest::picture).isEqualTo(PAGE);
   }
 
   @Test
@@ -67,15 +67,17 @@ class ChoosingTest {
     assertThat(session.selection().subject()).contains(Subject.parse("C102"));
     assertThat(bench.cards()).containsExactly("C102", "Q101.C", "U101.2");
     assertThat(session.selection().strip().groups())
-        .extracting(Strip.Group::via)
+        .extracting(CardStrip.Group::via)
         .containsExactly(
-            Optional.empty(), Optional.of(Bench.pin("C102.+")), Optional.of(Bench.pin("C102.-")));
+            Optional.empty(),
+            Optional.of(SessionBench.pin("C102.+")),
+            Optional.of(SessionBench.pin("C102.-")));
   }
 
   @Test
   void chosenByName_isGoneNearTo_withAllThatBelongsToIt() {
     session.choose(Subject.parse("C102"));
-    Look photo =
+    ViewRequest photo =
         bench.looks.stream().filter(look -> look.picture().equals(TOP)).findFirst().orElseThrow();
     assertThat(photo.closer()).isTrue();
     assertThat(photo.extent())
@@ -84,30 +86,31 @@ class ChoosingTest {
     session.walk().to(2);
     assertThat(bench.looks.subList(before, bench.looks.size()))
         .isNotEmpty()
-        .noneMatch(Look::closer);
+        .noneMatch(ViewRequest::closer);
   }
 
   /** A whole net has many places to show; one that lies in a hazard zone comes last. */
   @Test
   void net_isShownOutsideOfHazardZonesWhereItCan() {
-    BoardMap map = Bench.twoChannels();
-    map = Bench.placed(map, TOP, "R101.2", 500, 500);
-    map = Bench.placed(map, TOP, "R102.1", 900, 500);
+    BoardMap map = SessionBench.twoChannels();
+    map = SessionBench.placed(map, TOP, "R101.2", 500, 500);
+    map = SessionBench.placed(map, TOP, "R102.1", 900, 500);
     MapIndex plain = new MapIndex(map);
-    MapIndex zoned = new MapIndex(Bench.with(map, Bench.mains(TOP, 400, 400, 600, 600)));
+    MapIndex zoned =
+        new MapIndex(SessionBench.with(map, SessionBench.mains(TOP, 400, 400, 600, 600)));
     Subject net = Subject.parse("net:A_B1");
-    assertThat(new Places(plain).of(net, Photo.class, Optional.empty()).orElseThrow().subject())
+    assertThat(new BestPlaces(plain).of(net, Photo.class, Optional.empty()).orElseThrow().subject())
         .isEqualTo(Subject.parse("R101.2"));
-    assertThat(new Places(zoned).of(net, Photo.class, Optional.empty()).orElseThrow().subject())
+    assertThat(new BestPlaces(zoned).of(net, Photo.class, Optional.empty()).orElseThrow().subject())
         .isEqualTo(Subject.parse("R102.1"));
   }
 
   @Test
   void insideAnOutline_theSmallestBodyIsMeant() {
-    BoardMap map = Bench.twoChannels();
+    BoardMap map = SessionBench.twoChannels();
     map = outlined(map, "R101", 1000, 1000, 400);
     map = outlined(map, "R102", 1100, 1000, 100);
-    Bench other = new Bench(map);
+    SessionBench other = new SessionBench(map);
     other.click(TOP, 1140, 1040);
     assertThat(other.session.selection().subject()).contains(Subject.parse("R102"));
     other.click(TOP, 850, 900);
@@ -134,10 +137,10 @@ class ChoosingTest {
     bench.looks.clear();
     session.walk().by(1);
     assertThat(session.selection().focus()).contains(Subject.parse("U101.2"));
-    assertThat(bench.looks).extracting(Look::picture).containsExactly(TOP);
+    assertThat(bench.looks).extracting(ViewRequest::picture).containsExactly(TOP);
     bench.looks.clear();
     session.walk().by(-1);
-    assertThat(bench.looks).extracting(Look::picture).containsExactly(PAGE, TOP);
+    assertThat(bench.looks).extracting(ViewRequest::picture).containsExactly(PAGE, TOP);
     session.walk().by(-1);
     assertThat(session.selection().cursor()).isZero();
   }
@@ -148,9 +151,9 @@ class ChoosingTest {
     bench.looks.clear();
     bench.key(session.room(TwinJump.class)::jump);
     assertThat(session.selection().subject()).contains(Subject.parse("C202"));
-    Look across = bench.looks.get(bench.looks.size() - 1);
+    ViewRequest across = bench.looks.get(bench.looks.size() - 1);
     assertThat(across.at()).isEqualTo(new Point(1000, 2300));
-    assertThat(across.comeFrom()).contains(new Look.Spot(TOP, new Point(1000, 800)));
+    assertThat(across.comeFrom()).contains(new ViewRequest.Spot(TOP, new Point(1000, 800)));
 
     bench.key(session.room(TwinJump.class)::jump);
     assertThat(session.selection().subject()).contains(Subject.parse("C102"));
@@ -173,7 +176,8 @@ class ChoosingTest {
   @Test
   void twinOfANet_isTheNetOfTheTwinsPins() {
     TwinLookup twins = session.document().twins();
-    assertThat(twins.of(Subject.parse("net:A_C1"))).contains(Known.said(Subject.parse("net:B_C1")));
+    assertThat(twins.of(Subject.parse("net:A_C1")))
+        .contains(Known.declared(Subject.parse("net:B_C1")));
   }
 
   /** One dual op-amp that serves both channels: pin 1 has its twin at pin 7 of the same part. */
@@ -186,11 +190,11 @@ class ChoosingTest {
     Part dual = twoPin("U9", "dual-opamp", "").withPins(pins, List.of(first, second));
     TwinPair halves =
         new TwinPair(Subject.parse("U9/X"), Subject.parse("U9/Y"), List.of(says(Evidence.MATCHED)));
-    BoardMap map = BoardMapSamples.with(Bench.twoChannels(), dual);
+    BoardMap map = BoardMapSamples.with(SessionBench.twoChannels(), dual);
     map = map.with(MapTables.TWINS, map.twins().with(halves));
-    TwinLookup twins = new TwinLookup(new MapIndex(map), Following.NONE);
-    assertThat(twins.of(Subject.parse("U9.1"))).contains(Known.said(Subject.parse("U9.7")));
-    assertThat(twins.of(Subject.parse("U9.6"))).contains(Known.said(Subject.parse("U9.2")));
+    TwinLookup twins = new TwinLookup(new MapIndex(map), DerivedTwins.NONE);
+    assertThat(twins.of(Subject.parse("U9.1"))).contains(Known.declared(Subject.parse("U9.7")));
+    assertThat(twins.of(Subject.parse("U9.6"))).contains(Known.declared(Subject.parse("U9.2")));
   }
 
   @Test
@@ -203,31 +207,34 @@ class ChoosingTest {
   @Test
   void nodeOfManyPins_isOneCardAroundAPart() {
     List<String> pins = new ArrayList<>(List.of("R101.1"));
-    BoardMap map = Bench.twoChannels();
-    for (int i = 1; i <= StripMaker.FEW_PINS; i++) {
+    BoardMap map = SessionBench.twoChannels();
+    for (int i = 1; i <= CardStripBuilder.FEW_PINS; i++) {
       map = BoardMapSamples.with(map, twoPin("R5" + i, "resistor", ""));
       pins.add("R5" + i + ".1");
     }
-    Bench other = new Bench(BoardMapSamples.with(map, net("VP", pins.toArray(new String[0]))));
+    SessionBench other =
+        new SessionBench(BoardMapSamples.with(map, net("VP", pins.toArray(new String[0]))));
     other.session.choose(Subject.parse("R101"));
     assertThat(other.cards()).containsExactly("R101", "VP", "Q101.B", "R102.1");
     other.session.walk().to(1);
     other.session.walk().open();
-    assertThat(other.cards()).hasSize(StripMaker.FEW_PINS + 1);
+    assertThat(other.cards()).hasSize(CardStripBuilder.FEW_PINS + 1);
   }
 
   @Test
   void partOnAPhotoThatIsNotShown_laysThatPhotoOnTheDesk() {
-    Bench other = new Bench(Bench.placed(Bench.twoChannels(), Bench.SOLDER, "R101", 50, 50));
+    SessionBench other =
+        new SessionBench(
+            SessionBench.placed(SessionBench.twoChannels(), SessionBench.SOLDER, "R101", 50, 50));
     other.session.choose(Subject.parse("R101"));
-    assertThat(other.session.desk().photo().orElseThrow().id()).isEqualTo(Bench.SOLDER);
-    assertThat(other.looks).extracting(Look::picture).containsExactly(Bench.SOLDER);
+    assertThat(other.session.desk().photo().orElseThrow().id()).isEqualTo(SessionBench.SOLDER);
+    assertThat(other.looks).extracting(ViewRequest::picture).containsExactly(SessionBench.SOLDER);
   }
 
   @Test
   void chosenButNowherePlaced_saysSo_andShowsItsCards() {
     session.choose(Subject.parse("R202"));
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NOT_PLACED_YET);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NOT_PLACED_YET);
     assertThat(bench.cards()).contains("R202", "R201.2");
   }
 
@@ -248,7 +255,7 @@ class ChoosingTest {
     bench.click(TOP, 1010, 800);
     bench.click(TOP, 3000, 2900);
     assertThat(session.selection().subject()).isEmpty();
-    assertThat(session.selection().strip()).isEqualTo(Strip.EMPTY);
+    assertThat(session.selection().strip()).isEqualTo(CardStrip.EMPTY);
   }
 
   @Test

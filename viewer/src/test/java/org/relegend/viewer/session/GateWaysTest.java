@@ -32,7 +32,7 @@ import org.relegend.viewer.mode.measure.MeasureTool;
 import org.relegend.viewer.mode.pins.PinsTool;
 import org.relegend.viewer.mode.straighten.StraightenTool;
 import org.relegend.viewer.mode.trace.TraceTool;
-import org.relegend.viewer.mode.twins.Comparing;
+import org.relegend.viewer.mode.twins.ChannelComparison;
 import org.relegend.viewer.mode.twins.TwinJump;
 
 /**
@@ -42,7 +42,7 @@ import org.relegend.viewer.mode.twins.TwinJump;
  */
 class GateWaysTest {
   /** What someone does, at a bench where C202 lies at a danger. */
-  private record Way(String name, boolean onSolder, java.util.function.Consumer<Bench> go) {
+  private record Way(String name, boolean onSolder, java.util.function.Consumer<SessionBench> go) {
     @Override
     public String toString() {
       return name;
@@ -59,15 +59,15 @@ class GateWaysTest {
   private static final Box AROUND = new Box(900, 2200, 1100, 2400);
   private boolean moved;
 
-  private static Way way(String name, java.util.function.Consumer<Bench> go) {
+  private static Way way(String name, java.util.function.Consumer<SessionBench> go) {
     return new Way(name, false, go);
   }
 
-  private static void choose(Bench bench, String subject) {
+  private static void choose(SessionBench bench, String subject) {
     bench.session.selection().choose(Subject.parse(subject), List.of());
   }
 
-  private static void with(Bench bench, Class<? extends Mode> tool, double x, double y) {
+  private static void with(SessionBench bench, Class<? extends Mode> tool, double x, double y) {
     bench.session.desk().show(TOP);
     bench.session.take(tool);
     bench.click(TOP, x, y);
@@ -109,7 +109,7 @@ class GateWaysTest {
             "side by side",
             b -> {
               choose(b, "C102");
-              b.session.room(Comparing.class).toggle();
+              b.session.room(ChannelComparison.class).toggle();
             }),
         way(
             "what was chosen in an earlier sitting",
@@ -150,13 +150,13 @@ class GateWaysTest {
 
   private static List<Danger> dangers() {
     return List.of(
-        new Danger("outlined", () -> Bench.with(Bench.placedChannels(), outlined())),
+        new Danger("outlined", () -> SessionBench.with(SessionBench.placedChannels(), outlined())),
         new Danger("carried from the other side", GateWaysTest::carried),
         new Danger("only followed along the circuit", GateWaysTest::followed));
   }
 
   private static HazardZone outlined() {
-    return Bench.mains(TOP, AROUND.left(), AROUND.top(), AROUND.right(), AROUND.bottom());
+    return SessionBench.mains(TOP, AROUND.left(), AROUND.top(), AROUND.right(), AROUND.bottom());
   }
 
   /** The zone is drawn on the solder side, which is lined up with the component side. */
@@ -167,16 +167,22 @@ class GateWaysTest {
       pairs.add(new PicturePairs.Spot(new Point(at[0], at[1]), new Point(4000 - at[0], at[1])));
     }
     BoardMap map =
-        Bench.with(Bench.placedChannels(), Bench.mains(Bench.SOLDER, 2900, 2200, 3100, 2400));
+        SessionBench.with(
+            SessionBench.placedChannels(),
+            SessionBench.mains(SessionBench.SOLDER, 2900, 2200, 3100, 2400));
     PicturePairs tied =
         new PicturePairs(
-            TOP, Bench.SOLDER, PicturePairs.Found.CLICKED, pairs, List.of(says(Evidence.SEEN)));
+            TOP,
+            SessionBench.SOLDER,
+            PicturePairs.Origin.CLICKED,
+            pairs,
+            List.of(says(Evidence.SEEN)));
     return map.with(MapTables.LINE_UPS, map.lineUps().with(tied));
   }
 
   /** Nobody drew a zone; a net of the part is declared to carry 300 V. */
   private static BoardMap followed() {
-    BoardMap map = Bench.placedChannels();
+    BoardMap map = SessionBench.placedChannels();
     Net high = map.net(new NetId("B_C1")).orElseThrow();
     return map.with(
         MapTables.NETS,
@@ -196,7 +202,7 @@ class GateWaysTest {
   @ParameterizedTest(name = "{0}, {1}")
   @MethodSource("all")
   void nothingIsShownOrMarkedBeforeTheCaution(String name, Danger danger) {
-    Bench bench = new Bench(danger.map().get());
+    SessionBench bench = new SessionBench(danger.map().get());
     Optional<Subject> before;
     Way way = named(name);
     way.go().accept(bench);
@@ -213,7 +219,7 @@ class GateWaysTest {
     assertThat(bench.looks).isEmpty();
     assertThat(moved).isFalse();
 
-    Bench again = new Bench(danger.map().get());
+    SessionBench again = new SessionBench(danger.map().get());
     named(name).go().accept(again);
     again.session.gate().acknowledge();
     assertThat(again.session.gate().caution()).isEmpty();
@@ -222,7 +228,7 @@ class GateWaysTest {
   @ParameterizedTest
   @MethodSource("dangers")
   void theMagnifier_showsNothingThereBeforeTheCaution(Danger danger) {
-    Bench bench = new Bench(danger.map().get());
+    SessionBench bench = new SessionBench(danger.map().get());
     assertThat(bench.session.mayMagnify(TOP, AROUND)).isFalse();
     assertThat(bench.session.mayMagnify(TOP, new Box(3000, 100, 3100, 200))).isTrue();
     bench.session.choose(Subject.parse("C202"));
@@ -232,7 +238,8 @@ class GateWaysTest {
 
   @Test
   void theWholePictureInView_andViewsElsewhere_askNothing() {
-    Bench bench = new Bench(Bench.with(Bench.placedChannels(), outlined()));
+    SessionBench bench =
+        new SessionBench(SessionBench.with(SessionBench.placedChannels(), outlined()));
     bench.session.approach(TOP, new Box(0, 0, 4000, 3000), 1, () -> moved = true);
     assertThat(moved).isTrue();
     moved = false;
@@ -244,13 +251,13 @@ class GateWaysTest {
   /** One reading is enough for all that nobody outlined, of one kind on one picture. */
   @Test
   void whatFollowsFromTheCircuit_asksOncePerKindAndPicture() {
-    Bench bench = new Bench(followed());
+    SessionBench bench = new SessionBench(followed());
     bench.session.choose(Subject.parse("C202"));
     List<HazardZone> asked = bench.session.gate().caution().orElseThrow();
     assertThat(asked).allMatch(UnmarkedZones::has);
     assertThat(bench.session.document().nameOf(asked.get(0))).startsWith("high voltage on ");
     bench.session.gate().acknowledge();
-    BoardMap map = Bench.placed(bench.session.map(), TOP, "Q201", 2000, 2300);
+    BoardMap map = SessionBench.placed(bench.session.map(), TOP, "Q201", 2000, 2300);
     bench.session.document().apply(MapTables.PLACEMENTS.put(find(map, "Q201")));
     bench.session.choose(Subject.parse("Q201"));
     assertThat(bench.session.gate().caution()).isEmpty();
@@ -260,7 +267,7 @@ class GateWaysTest {
   /** A zone drawn around it takes the place of what was only followed, and asks for itself. */
   @Test
   void outlinedLater_itAsksAsAnOutlinedZone() {
-    Bench bench = new Bench(followed());
+    SessionBench bench = new SessionBench(followed());
     bench.session.choose(Subject.parse("C202"));
     bench.session.gate().acknowledge();
     bench.session.document().apply(MapTables.ZONES.put(outlined()));

@@ -18,7 +18,7 @@ import org.relegend.viewer.mode.zone.ZoneTool;
 
 /** What the status line says of the tool in hand, and what it must not go on saying. */
 class PromptTest {
-  private final Bench bench = new Bench(Bench.placedChannels());
+  private final SessionBench bench = new SessionBench(SessionBench.placedChannels());
   private final Session session = bench.session;
 
   @ParameterizedTest
@@ -44,7 +44,7 @@ class PromptTest {
     session.take(PlaceTool.class);
     session.room(PlaceTool.class).type("");
     bench.click(TOP, 20, 20);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_NAME_TYPED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_NAME_TYPED);
     session.hand().setEvidence(Evidence.MEASURED);
     assertThat(session.notice()).isEmpty();
 
@@ -54,7 +54,7 @@ class PromptTest {
 
     session.take(ZoneTool.class);
     session.room(ZoneTool.class).close();
-    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_TOO_SMALL);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.ZONE_TOO_SMALL);
     bench.click(TOP, 20, 20);
     bench.click(TOP, 60, 20);
     bench.click(TOP, 60, 60);
@@ -62,7 +62,7 @@ class PromptTest {
     session
         .room(ZoneTool.class)
         .answer((ZoneTool.WhichHazard) session.question().orElseThrow(), HazardZone.Kind.HOT, "");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_DRAWN);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.ZONE_DRAWN);
   }
 
   @Test
@@ -71,6 +71,6 @@ class PromptTest {
     session.room(PlaceTool.class).type("R101");
     bench.click(TOP, 20, 20);
     session.hand().setEvidence(Evidence.MEASURED);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.PLACED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.PLACED);
   }
 }

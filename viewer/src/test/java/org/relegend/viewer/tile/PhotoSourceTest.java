@@ -144,7 +144,7 @@ class PhotoSourceTest {
     TileKey whole = new TileKey(source.coarsestLevel(), 0, 0);
     SourceBench.until(source, () -> source.tile(whole) instanceof TileAnswer.Ready);
     source.stop();
-    SourceBench.until(source, () -> !(source.status() instanceof PictureStatus.Loading));
+    SourceBench.until(source, () -> !(source.status() instanceof PictureStatus.InProgress));
 
     assertThat(source.status()).isInstanceOf(PictureStatus.Stopped.class);
     assertThat(source.tile(whole)).isInstanceOf(TileAnswer.Ready.class);

@@ -8,11 +8,11 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.relegend.map.BoardId;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Page;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Side;
-import org.relegend.map.Turn;
 import org.relegend.store.Digests;
 
 /** What tests of sources need: pictures of files, and waiting for what comes in the background. */
@@ -26,7 +26,7 @@ final class SourceBench {
         file.getFileName().toString(),
         new BoardId("main"),
         Side.COMPONENT,
-        Turn.UNKNOWN,
+        BoardTurn.UNKNOWN,
         Digests.sha256(file),
         width,
         height);

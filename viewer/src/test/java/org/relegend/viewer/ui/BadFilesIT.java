@@ -40,7 +40,7 @@ class BadFilesIT {
   @TempDir private Path folder;
   private Path map = Path.of("");
 
-  record Bad(String name, Supplier<byte[]> content, String told) {}
+  record Bad(String name, Supplier<byte[]> content, String text) {}
 
   @BeforeEach
   void aMap() throws Exception {
@@ -48,7 +48,8 @@ class BadFilesIT {
   }
 
   private Technician start() throws Exception {
-    return Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"));
+    return Technician.start(
+        Optional.of(map), ViewerPreferences.inMemory(), folder.resolve("cache"));
   }
 
   static Stream<Named<Bad>> files() throws IOException {
@@ -68,7 +69,7 @@ class BadFilesIT {
             new Bad("torn.jpg", () -> Arrays.copyOf(jpeg, 60), "torn.jpg"),
             new Bad(
                 "torn.pdf", () -> "%PDF-1.7 and no more".getBytes(StandardCharsets.UTF_8), "torn"))
-        .map(bad -> Named.of(bad.name() + " " + bad.told(), bad));
+        .map(bad -> Named.of(bad.name() + " " + bad.text(), bad));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -80,7 +81,7 @@ class BadFilesIT {
       List<Path> files = filesOfTheMap();
       drop(tech, file);
       tech.awaitMessage();
-      assertThat(tech.message()).contains(bad.name()).containsIgnoringCase(bad.told());
+      assertThat(tech.message()).contains(bad.name()).containsIgnoringCase(bad.text());
       assertThat(tech.message()).doesNotContain("Exception").doesNotContain("java.");
       tech.key("ENTER");
       tech.await("the message gone", () -> tech.message().isEmpty());

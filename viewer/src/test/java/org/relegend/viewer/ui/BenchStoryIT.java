@@ -19,14 +19,14 @@ import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
+import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
-import org.relegend.bench.State;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.store.JobFolder;
 import org.relegend.store.StoreException;
-import org.relegend.viewer.control.RowList;
-import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.control.RowListPanel;
+import org.relegend.viewer.mode.bench.OpenJob;
 import org.relegend.viewer.mode.bench.ReadingField;
 
 /**
@@ -43,7 +43,7 @@ class BenchStoryIT {
   }
 
   private Technician start(Path opened) throws Exception {
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(Theme.LIGHT);
     settings.setAuthor("K");
     settings.setLastFolder(folder);
@@ -51,7 +51,7 @@ class BenchStoryIT {
   }
 
   private static Job job(Technician tech) {
-    return tech.session().room(BenchWork.class).job().orElseThrow();
+    return tech.session().room(OpenJob.class).job().orElseThrow();
   }
 
   /** Finds a thing by name and gives the keyboard to where readings are typed. */
@@ -102,7 +102,7 @@ class BenchStoryIT {
         () -> {
           java.util.ArrayList<String> rows = new java.util.ArrayList<>();
           for (int i = 0; i < found.getModel().getSize(); i++) {
-            RowList.Row row = (RowList.Row) found.getModel().getElementAt(i);
+            RowListPanel.Row row = (RowListPanel.Row) found.getModel().getElementAt(i);
             rows.add(row.sign() + " | " + row.line() + " | " + row.more());
           }
           return rows;
@@ -173,7 +173,8 @@ class BenchStoryIT {
       tech.key("O");
       tech.key("2");
       tech.await("the condition", () -> job(tech).condition(new PartId("U102")).isPresent());
-      assertThat(job(tech).condition(new PartId("U102")).orElseThrow().is(State.REPLACED)).isTrue();
+      assertThat(job(tech).condition(new PartId("U102")).orElseThrow().is(PartState.REPLACED))
+          .isTrue();
       tech.shoot("bench-condition");
 
       tech.key("S");
@@ -220,7 +221,7 @@ class BenchStoryIT {
           "the next second",
           () ->
               tech.session()
-                  .room(BenchWork.class)
+                  .room(OpenJob.class)
                   .now()
                   .isAfter(job(tech).lastRepair().plusSeconds(1)));
       read(tech, "A_ATT", "-4.6m");
@@ -344,15 +345,15 @@ class BenchStoryIT {
       Condition missing =
           new Condition(
               new PartId("SW1"),
-              Set.of(State.MISSING),
+              Set.of(PartState.MISSING),
               "",
               "",
               "",
               List.of(),
               "",
-              tech.session().room(BenchWork.class).now());
+              tech.session().room(OpenJob.class).now());
       Technician.onEdt(
-          () -> tech.session().room(BenchWork.class).apply(JobTable.CONDITIONS.put(missing)));
+          () -> tech.session().room(OpenJob.class).apply(JobTable.CONDITIONS.put(missing)));
       tech.key("S");
       JList<?> suspects = tech.named(JList.class, "suspects");
       tech.await("suspects", () -> suspects.getModel().getSize() > 4);

@@ -36,7 +36,7 @@ class DemoStoriesIT {
   }
 
   private Technician start(Theme theme) throws Exception {
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(theme);
     return Technician.start(Optional.of(map), settings, folder.resolve("cache"));
   }
@@ -124,7 +124,7 @@ class DemoStoriesIT {
   }
 
   private static double zoom(Technician tech) {
-    tech.settle();
+    tech.waitUntilIdle();
     return Technician.onEdt(() -> tech.panel().photo().canvas().view().orElseThrow().scale());
   }
 
@@ -138,7 +138,7 @@ class DemoStoriesIT {
             tech.session().desk().show(BOTTOM);
             return true;
           });
-      tech.settle();
+      tech.waitUntilIdle();
       tech.await(
           "the solder side", () -> tech.session().desk().photo().orElseThrow().id().equals(BOTTOM));
       assertThat(turnOnScreen(tech, BOTTOM)).as("solder side, y downwards").isPositive();

@@ -60,7 +60,7 @@ class DemoWorkIT {
           "all to be saved",
           () ->
               tech.window().sitting().orElseThrow().keeping().state()
-                  instanceof Keeping.State.Saved);
+                  instanceof MapAutosave.State.Saved);
     }
     try (Technician again = start(map)) {
       assertThat(again.session().map()).isEqualTo(worked);
@@ -68,7 +68,8 @@ class DemoWorkIT {
   }
 
   private Technician start(Path map) throws Exception {
-    return Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"));
+    return Technician.start(
+        Optional.of(map), ViewerPreferences.inMemory(), folder.resolve("cache"));
   }
 
   /** Takes away the places that are to be set anew, and gives the map that had them. */

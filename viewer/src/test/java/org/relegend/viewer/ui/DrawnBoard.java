@@ -20,6 +20,7 @@ import javax.imageio.ImageIO;
 import org.relegend.map.Board;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapInfo;
@@ -33,7 +34,6 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
-import org.relegend.map.Turn;
 import org.relegend.map.TwinPair;
 import org.relegend.map.ZoneId;
 import org.relegend.store.Digests;
@@ -76,7 +76,7 @@ final class DrawnBoard {
                         "photos/component.png",
                         MAIN,
                         Side.COMPONENT,
-                        Turn.UNKNOWN,
+                        BoardTurn.UNKNOWN,
                         Digests.sha256(top),
                         WIDE,
                         HIGH)));

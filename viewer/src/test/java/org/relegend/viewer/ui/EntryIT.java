@@ -13,7 +13,7 @@ import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.viewer.control.UserAction;
-import org.relegend.viewer.mode.edit.Entries;
+import org.relegend.viewer.mode.edit.EntryEditor;
 
 /** What the map says of a part and a net is put right at the real window, and a part is removed. */
 class EntryIT {
@@ -35,7 +35,7 @@ class EntryIT {
       names = {"LIGHT", "DARK"})
   void value_net_andWhatIsThereByASlip_arePutRight(Theme theme) throws Exception {
     Path map = DrawnBoard.write(folder.resolve("map"), true);
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(theme);
     try (Technician tech = Technician.start(Optional.of(map), settings, folder.resolve("cache"))) {
       changeThePart(tech, theme);
@@ -53,7 +53,7 @@ class EntryIT {
     tech.dialog("part");
     tech.type("10u");
     tech.key("ENTER");
-    tech.settle();
+    tech.waitUntilIdle();
     assertThat(tech.find("part")).as("a value that does not fit is asked about").isPresent();
     shoot(tech, theme, "entry-doubt");
     tech.key("ctrl A");
@@ -71,7 +71,7 @@ class EntryIT {
     tech.key("ctrl F");
     tech.type(net.text());
     tech.key("ENTER");
-    tech.await("the net", () -> tech.session().room(Entries.class).chosen().isPresent());
+    tech.await("the net", () -> tech.session().room(EntryEditor.class).chosen().isPresent());
     tech.key("F2");
     tech.dialog("net");
     tech.type("TRUE_NAME");

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.relegend.scan.PictureSamples;
-import org.relegend.share.Unpack;
+import org.relegend.share.PackReader;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.session.Session;
 
@@ -31,7 +31,7 @@ class FileMenuIT {
       names = {"LIGHT", "DARK"})
   void filesAreOpened_made_packed_andAdded(Theme theme) throws Exception {
     Path map = DrawnBoard.write(folder.resolve("map"), true);
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(theme);
     settings.setLastFolder(folder);
     try (Technician tech = Technician.start(Optional.of(map), settings, folder.resolve("cache"))) {
@@ -82,7 +82,7 @@ class FileMenuIT {
     tech.shoot("givepack-" + theme.name().toLowerCase(Locale.ROOT));
     tech.key("ENTER");
     Path file = folder.resolve("map.relegend-pack");
-    tech.await("the pack", () -> Unpack.isPack(file) && tech.front().isPresent());
+    tech.await("the pack", () -> PackReader.isPack(file) && tech.front().isPresent());
     tech.shoot("givepack-report-" + theme.name().toLowerCase(Locale.ROOT));
     tech.key("ESCAPE");
     tech.await("the report gone", () -> tech.front().isEmpty());
@@ -109,7 +109,7 @@ class FileMenuIT {
   private static void add(Technician tech, Path photo) {
     later(() -> tech.window().adding().addPhoto(photo));
     tech.await("the form", () -> tech.front().isPresent());
-    tech.settle();
+    tech.waitUntilIdle();
     tech.key("ENTER");
   }
 

@@ -12,13 +12,13 @@ import org.relegend.map.BoardMapSamples;
 import org.relegend.map.MapTables;
 import org.relegend.map.NetId;
 import org.relegend.map.Potential;
-import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.TaskRunner;
 
 /** Which maps bring the cautions as they are opened. */
 class FirstCautionTest {
   private static boolean called(BoardMap map) throws Exception {
     CompletableFuture<Boolean> called = new CompletableFuture<>();
-    try (Jobs jobs = new Jobs("test", 1, Runnable::run)) {
+    try (TaskRunner jobs = new TaskRunner("test", 1, Runnable::run)) {
       FirstCaution.run(jobs, map, called::complete);
       return called.get(20, TimeUnit.SECONDS);
     }

@@ -46,7 +46,7 @@ class HazardStoryIT {
     void go(Technician tech);
   }
 
-  private Technician atTheDemo(Settings settings) throws Exception {
+  private Technician atTheDemo(ViewerPreferences settings) throws Exception {
     return Technician.start(Optional.of(DemoCopy.into(folder)), settings, folder.resolve("cache"));
   }
 
@@ -99,7 +99,7 @@ class HazardStoryIT {
   /** The wheel over a zone: as soon as it is looked at closely, the caution stands before it. */
   @Test
   void theWheel_theDrag_andTheKeys_meetTheCautionBeforeTheZoneIsNear() throws Exception {
-    try (Technician tech = atTheDemo(Settings.inMemory())) {
+    try (Technician tech = atTheDemo(ViewerPreferences.inMemory())) {
       Point inside = placed(tech, TOP, "F1").at();
       double whole = view(tech).scale();
       tech.moveTo(tech.panel().photo(), inside);
@@ -119,7 +119,7 @@ class HazardStoryIT {
       tech.await(
           "the zoom", () -> tech.panel().photo().canvas().view().orElseThrow().scale() > before);
       tech.wheel(-1);
-      tech.settle();
+      tech.waitUntilIdle();
       assertThat(tech.find("caution")).isEmpty();
     }
   }
@@ -127,13 +127,13 @@ class HazardStoryIT {
   /** Enter typed for something else, once or often, and letters: none of them says "read". */
   @Test
   void strayKeys_doNotSayThatTheCautionWasRead() throws Exception {
-    try (Technician tech = atTheDemo(Settings.inMemory())) {
+    try (Technician tech = atTheDemo(ViewerPreferences.inMemory())) {
       find(tech, "F1");
       tech.dialog("caution");
       tech.shoot("hazard-caution");
       for (String key : new String[] {"ENTER", "R", "SPACE", "ENTER", "Y", "F1"}) {
         tech.key(key);
-        tech.settle();
+        tech.waitUntilIdle();
         assertThat(tech.find("caution")).as("after " + key).isPresent();
       }
       tech.key("ESCAPE");
@@ -145,14 +145,14 @@ class HazardStoryIT {
   /** The zone proposed around unmarked mains puts the finding right; it can be undone. */
   @Test
   void findingOfUnmarkedMains_isPutRightByOneKey() throws Exception {
-    try (Technician tech = atTheDemo(Settings.inMemory())) {
+    try (Technician tech = atTheDemo(ViewerPreferences.inMemory())) {
       openFindingOfMains(tech);
       tech.dialog("caution");
       tech.key("ctrl ENTER");
       tech.await("the caution gone", () -> tech.find("caution").isEmpty());
       JList<?> list = tech.named(JList.class, "findings");
       Technician.onEdt(list::requestFocusInWindow);
-      tech.settle();
+      tech.waitUntilIdle();
       tech.key("M");
       tech.await("the zone", () -> findMainsOn(tech, BELOW).isPresent());
       tech.await(
@@ -214,7 +214,7 @@ class HazardStoryIT {
   @ParameterizedTest(name = "{0}")
   @MethodSource("ways")
   void anyWay_meetsTheCautionBeforeThePlace(Way way) throws Exception {
-    try (Technician tech = atTheDemo(Settings.inMemory())) {
+    try (Technician tech = atTheDemo(ViewerPreferences.inMemory())) {
       ViewState before = view(tech);
       way.go(tech);
       tech.dialog("caution");
@@ -235,7 +235,7 @@ class HazardStoryIT {
   }
 
   private static ViewState view(Technician tech) {
-    tech.settle();
+    tech.waitUntilIdle();
     return Technician.onEdt(() -> tech.panel().photo().canvas().view().orElseThrow());
   }
 
@@ -246,7 +246,7 @@ class HazardStoryIT {
       throws Exception {
     Path map = DrawnBoard.write(folder.resolve("drawn"), true);
     try (Technician tech =
-        Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"))) {
+        Technician.start(Optional.of(map), ViewerPreferences.inMemory(), folder.resolve("cache"))) {
       tech.click(tech.panel().photo(), DrawnBoard.at(part));
       tech.dialog("caution");
       assertThat(tech.session().selection().subject()).isEmpty();
@@ -262,7 +262,7 @@ class HazardStoryIT {
   void undo_ofSomethingInTheZone_showsThePlaceAfterTheCautionOnly() throws Exception {
     Path map = DrawnBoard.write(folder.resolve("drawn"), true);
     try (Technician tech =
-        Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"))) {
+        Technician.start(Optional.of(map), ViewerPreferences.inMemory(), folder.resolve("cache"))) {
       Placement there = placed(tech, DrawnBoard.TOP, "R201");
       Technician.onEdt(
           () -> tech.session().document().apply(MapTables.PLACEMENTS.remove(there.key())));
@@ -286,7 +286,7 @@ class HazardStoryIT {
   /** Whatever is done to the view, the band shows as long as the outline is in view. */
   @Test
   void zones_canNotBeHidden() throws Exception {
-    try (Technician tech = atTheDemo(Settings.inMemory())) {
+    try (Technician tech = atTheDemo(ViewerPreferences.inMemory())) {
       assertThat(bandPixels(tech)).isGreaterThan(200);
       for (UserAction act : UserAction.values()) {
         if (act.group() == UserAction.Group.VIEW
@@ -297,7 +297,7 @@ class HazardStoryIT {
                 tech.window().acts().run(act);
                 return true;
               });
-          tech.settle();
+          tech.waitUntilIdle();
           centreOnZone(tech);
           assertThat(bandPixels(tech)).as("after %s", act.text()).isGreaterThan(200);
         }
@@ -342,7 +342,7 @@ class HazardStoryIT {
       value = Theme.class,
       names = {"LIGHT", "DARK"})
   void band_showsLightDarkAndGrey(Theme theme) throws Exception {
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(theme);
     try (Technician tech = atTheDemo(settings)) {
       centreOnZone(tech);

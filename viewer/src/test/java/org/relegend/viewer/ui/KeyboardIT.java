@@ -9,13 +9,13 @@ import javax.swing.JToggleButton;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.bench.Instrument;
-import org.relegend.bench.Setting;
+import org.relegend.bench.MeasurementSetup;
 import org.relegend.map.Evidence;
 import org.relegend.map.NetId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
-import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.OpenJob;
 import org.relegend.viewer.mode.pins.PinsTool;
 import org.relegend.viewer.mode.trace.TraceTool;
 import org.relegend.viewer.session.Session;
@@ -28,7 +28,7 @@ class KeyboardIT {
 
   private Technician start(boolean placed) throws Exception {
     Path map = DrawnBoard.write(folder.resolve("map"), placed);
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(Theme.LIGHT);
     settings.setAuthor("K");
     settings.setLastFolder(folder);
@@ -120,18 +120,19 @@ class KeyboardIT {
     tech.dialog("intake");
     tech.key("ENTER");
     tech.await("the intake closed", () -> tech.find("intake").isEmpty());
-    tech.await("the job", () -> tech.session().room(BenchWork.class).isOpen());
+    tech.await("the job", () -> tech.session().room(OpenJob.class).isOpen());
     Technician.onEdt(
         () -> {
           tech.session()
-              .room(BenchWork.class)
-              .setSetting(Setting.with(Instrument.DIGITAL_METER).with(Setting.Power.ON));
+              .room(OpenJob.class)
+              .setSetting(
+                  MeasurementSetup.with(Instrument.DIGITAL_METER).with(MeasurementSetup.Power.ON));
           return true;
         });
   }
 
   private static int readings(Technician tech) {
-    return tech.session().room(BenchWork.class).job().orElseThrow().readings().size();
+    return tech.session().room(OpenJob.class).job().orElseThrow().readings().size();
   }
 
   private static Optional<Subject> chosen(Technician tech) {

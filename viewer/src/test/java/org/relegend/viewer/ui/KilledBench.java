@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
-import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.mode.bench.OpenJob;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.view.ViewState;
 
@@ -17,7 +17,8 @@ final class KilledBench {
    */
   public static void main(String[] args) throws Exception {
     Path job = Path.of(args[0]);
-    Technician tech = Technician.start(Optional.of(job), Settings.inMemory(), Path.of(args[1]));
+    Technician tech =
+        Technician.start(Optional.of(job), ViewerPreferences.inMemory(), Path.of(args[1]));
     Session session = tech.session();
     tech.key("ctrl F");
     tech.type("A_ATT");
@@ -26,12 +27,12 @@ final class KilledBench {
     tech.await(
         "A_ATT",
         () -> session.selection().subject().equals(Optional.of(Subject.parse("net:A_ATT"))));
-    int before = session.room(BenchWork.class).job().orElseThrow().readings().size();
+    int before = session.room(OpenJob.class).job().orElseThrow().readings().size();
     tech.type("5.37");
     tech.key("ENTER");
     tech.await(
         "the reading",
-        () -> session.room(BenchWork.class).job().orElseThrow().readings().size() == before + 1);
+        () -> session.room(OpenJob.class).job().orElseThrow().readings().size() == before + 1);
     tech.key("RIGHT"); // the second card
     tech.key("H");
     tech.dialog("hypothesis");
@@ -41,7 +42,7 @@ final class KilledBench {
     tech.key("ENTER");
     tech.await(
         "the hypothesis",
-        () -> !session.room(BenchWork.class).job().orElseThrow().hypotheses().isEmpty());
+        () -> !session.room(OpenJob.class).job().orElseThrow().hypotheses().isEmpty());
     tech.key("shift H");
     ViewState looked =
         Technician.onEdt(
@@ -54,7 +55,7 @@ final class KilledBench {
     tech.await(
         "the note of it",
         () ->
-            Whereabouts.read(job.resolve(Whereabouts.FILE))
+            SavedView.read(job.resolve(SavedView.FILE))
                 .photo()
                 .filter(spot -> spot.scale() == looked.scale())
                 .filter(spot -> spot.centre().equals(looked.centre()))

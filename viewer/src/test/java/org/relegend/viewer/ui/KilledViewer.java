@@ -13,7 +13,8 @@ final class KilledViewer {
    */
   public static void main(String[] args) throws Exception {
     Technician tech =
-        Technician.start(Optional.of(Path.of(args[0])), Settings.inMemory(), Path.of(args[1]));
+        Technician.start(
+            Optional.of(Path.of(args[0])), ViewerPreferences.inMemory(), Path.of(args[1]));
     tech.key("ctrl F");
     tech.key("ESCAPE");
     tech.key("P");

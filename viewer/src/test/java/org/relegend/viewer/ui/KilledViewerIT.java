@@ -39,11 +39,11 @@ class KilledViewerIT {
                 PARTS[2])
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
-    try (BufferedReader told =
+    try (BufferedReader result =
         new BufferedReader(
             new InputStreamReader(viewer.getInputStream(), StandardCharsets.UTF_8))) {
       for (String part : PARTS) {
-        assertThat(told.readLine()).isEqualTo("placed " + part);
+        assertThat(result.readLine()).isEqualTo("placed " + part);
       }
       // the journal's line is being written off the event thread: this is the edit that may be lost
     } finally {
@@ -51,7 +51,7 @@ class KilledViewerIT {
       assertThat(viewer.waitFor(30, TimeUnit.SECONDS)).isTrue();
     }
     try (Technician again =
-        Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"))) {
+        Technician.start(Optional.of(map), ViewerPreferences.inMemory(), folder.resolve("cache"))) {
       for (int i = 0; i < PARTS.length - 1; i++) {
         assertThat(
                 again

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
@@ -27,8 +28,7 @@ import org.relegend.map.Point;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
-import org.relegend.map.Turn;
-import org.relegend.scan.Intake;
+import org.relegend.scan.PictureIntake;
 import org.relegend.scan.Progress;
 import org.relegend.scan.ScanSamples;
 import org.relegend.store.MapFolder;
@@ -88,7 +88,7 @@ class LineUpStoryIT {
   }
 
   private Technician start() throws Exception {
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(Theme.LIGHT);
     return Technician.start(Optional.of(map), settings, folder.resolve("cache"));
   }
@@ -123,8 +123,8 @@ class LineUpStoryIT {
         }
       }
       assertThat(pairing(tech).spots()).hasSize(6);
-      assertThat(pairing(tech).standing(2)).isEqualTo(LineUpTool.Standing.WRONG);
-      assertThat(pairing(tech).standing(0)).isNotEqualTo(LineUpTool.Standing.WRONG);
+      assertThat(pairing(tech).standing(2)).isEqualTo(LineUpTool.PairState.WRONG);
+      assertThat(pairing(tech).standing(0)).isNotEqualTo(LineUpTool.PairState.WRONG);
       JLabel advice = tech.named(JLabel.class, "pairs-advice");
       tech.await("the bad one named", () -> advice.getText().contains("Pair 3 is off by 3"));
       tech.shoot("lineup-bad-pair");
@@ -132,11 +132,11 @@ class LineUpStoryIT {
       Point wrong = at(onSolder, PADS.get(2)).plus(320, 0);
       tech.drag(tech.panel().page(), wrong, at(onSolder, PADS.get(2)));
       tech.await(
-          "the bad one mended", () -> pairing(tech).standing(2) != LineUpTool.Standing.WRONG);
+          "the bad one mended", () -> pairing(tech).standing(2) != LineUpTool.PairState.WRONG);
       assertThat(pairing(tech).fit().orElseThrow().inliers()).hasSize(6);
       tech.shoot("lineup-mended");
       tech.key("ctrl Z");
-      assertThat(pairing(tech).standing(2)).isEqualTo(LineUpTool.Standing.WRONG);
+      assertThat(pairing(tech).standing(2)).isEqualTo(LineUpTool.PairState.WRONG);
       tech.key("ctrl Y");
       assertThat(pairing(tech).fit().orElseThrow().inliers()).hasSize(6);
 
@@ -153,13 +153,13 @@ class LineUpStoryIT {
           "the solder side", () -> tech.session().desk().photo().orElseThrow().id().equals(SOLDER));
       tech.shoot("lineup-carried");
       tech.key("X");
-      JLabel said = tech.named(JLabel.class, "photo-title");
-      tech.await("the other photo laid over", () -> said.getText().endsWith("50%"));
+      JLabel stated = tech.named(JLabel.class, "photo-title");
+      tech.await("the other photo laid over", () -> stated.getText().endsWith("50%"));
       tech.shoot("lineup-laid-over");
       tech.key("X");
-      tech.await("it alone", () -> said.getText().endsWith("100%"));
+      tech.await("it alone", () -> stated.getText().endsWith("100%"));
       tech.key("X");
-      tech.await("it gone", () -> !said.getText().contains("%"));
+      tech.await("it gone", () -> !stated.getText().contains("%"));
       confirm(tech, carried);
     }
   }
@@ -201,7 +201,7 @@ class LineUpStoryIT {
     ImageIO.write(scan.image(), "png", file.toFile());
     try (MapFolder opened = MapFolder.open(map)) {
       opened.save(
-          new Intake(map, opened.map())
+          new PictureIntake(map, opened.map())
               .pages(file, "Better scan", List.of(1), Progress.UNWATCHED)
               .applyTo(opened.map()));
     }
@@ -293,7 +293,7 @@ class LineUpStoryIT {
                           "photos/other.jpg",
                           new BoardId("main"),
                           Side.COMPONENT,
-                          Turn.UNKNOWN,
+                          BoardTurn.UNKNOWN,
                           HexFormat.of().formatHex(digest),
                           4080,
                           3060))));

@@ -26,10 +26,10 @@ import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.scan.Progress;
 import org.relegend.scan.ScanSamples;
-import org.relegend.share.Pack;
 import org.relegend.share.PackOptions;
+import org.relegend.share.PackWriter;
 import org.relegend.store.MapFolder;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.mode.lineup.LineUpTool;
 import org.relegend.viewer.mode.look.LookTool;
 
@@ -53,11 +53,11 @@ class PackStoryIT {
   @BeforeEach
   void packs() throws Exception {
     Path map = DemoCopy.into(folder);
-    pack = folder.resolve("from a friend" + Pack.ENDING);
-    colleagues = folder.resolve("other values" + Pack.ENDING);
+    pack = folder.resolve("from a friend" + PackWriter.ENDING);
+    colleagues = folder.resolve("other values" + PackWriter.ENDING);
     try (MapFolder opened = MapFolder.open(map)) {
       BoardMap demo = opened.map();
-      Pack.write(opened, pack, PackOptions.DEFAULT, Progress.UNWATCHED);
+      PackWriter.write(opened, pack, PackOptions.DEFAULT, Progress.UNWATCHED);
       BoardMap other = demo;
       for (String name : DISPUTED) {
         Part part = other.part(new PartId(name)).orElseThrow();
@@ -72,7 +72,7 @@ class PackStoryIT {
               false,
               java.util.Map.of(),
               List.of());
-      Pack.write(opened, colleagues, photo, Progress.UNWATCHED);
+      PackWriter.write(opened, colleagues, photo, Progress.UNWATCHED);
     }
   }
 
@@ -102,7 +102,7 @@ class PackStoryIT {
               .getTransferHandler()
               .importData(new TransferHandler.TransferSupport(window, files));
         });
-    tech.settle();
+    tech.waitUntilIdle();
   }
 
   private static String value(Technician tech, String part) {
@@ -165,7 +165,7 @@ class PackStoryIT {
 
   @Test
   void droppedPack_isOpened_linedUp_merged_decided_andOneDecisionUndone() throws Exception {
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(Theme.LIGHT);
     try (Technician tech = Technician.start(Optional.empty(), settings, folder.resolve("cache"))) {
       drop(tech, pack);
@@ -180,7 +180,7 @@ class PackStoryIT {
       lineUp(tech);
 
       drop(tech, colleagues);
-      press(tech, Texts.of("pack.merge"));
+      press(tech, Messages.of("pack.merge"));
       tech.await("the clashes", () -> tech.session().map().clashes().size() == 3);
       for (String part : DISPUTED) {
         assertThat(value(tech, part)).as("nothing is overwritten").isNotEqualTo("391k");
@@ -211,7 +211,7 @@ class PackStoryIT {
         ScanSamples.of(pdf, 1, 2, true).scan(-1.4, 0.7, 0.03, 0.05, 15, 1).image(),
         "png",
         scan.toFile());
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(Theme.DARK);
     try (Technician tech = Technician.start(Optional.empty(), settings, folder.resolve("cache"))) {
       drop(tech, pack);
@@ -226,7 +226,7 @@ class PackStoryIT {
       tech.await("the line-up", () -> tech.session().map().lineUps().size() == 1);
       assertThat(tech.session().document().carrier().on(new PictureId("my-scan")))
           .hasSizeGreaterThan(200);
-      tech.settle();
+      tech.waitUntilIdle();
       tech.shoot("own-scan");
       tech.key("ctrl G");
       JTable trust = tech.named(JTable.class, "trust");
@@ -249,12 +249,13 @@ class PackStoryIT {
   @Test
   void aDamagedPack_isOneClearMessage_andTheWindowStaysAsItIs() throws Exception {
     Path bad =
-        java.nio.file.Files.writeString(folder.resolve("bad" + Pack.ENDING), "no archive at all");
+        java.nio.file.Files.writeString(
+            folder.resolve("bad" + PackWriter.ENDING), "no archive at all");
     try (Technician tech =
-        Technician.start(Optional.empty(), Settings.inMemory(), folder.resolve("cache"))) {
+        Technician.start(Optional.empty(), ViewerPreferences.inMemory(), folder.resolve("cache"))) {
       drop(tech, bad);
       tech.awaitMessage();
-      assertThat(tech.message()).contains("bad" + Pack.ENDING);
+      assertThat(tech.message()).contains("bad" + PackWriter.ENDING);
       tech.key("ENTER");
       tech.await("the message read", () -> tech.message().isEmpty());
       assertThat(tech.window().sitting()).isEmpty();

@@ -26,7 +26,7 @@ import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Point;
 import org.relegend.scan.PictureSamples;
-import org.relegend.viewer.control.Pointer;
+import org.relegend.viewer.control.PointerPosition;
 import org.relegend.viewer.paint.Mark;
 import org.relegend.viewer.paint.MarkOverlay;
 import org.relegend.viewer.paint.MarkSamples;
@@ -43,7 +43,7 @@ class PictureCanvasTest {
   private static final int WIDTH = 400;
   private static final int HEIGHT = 300;
 
-  private final List<String> told = new ArrayList<>();
+  private final List<String> calls = new ArrayList<>();
   private final PictureCanvas canvas = onEvents(this::made);
 
   private PictureCanvas made() {
@@ -56,44 +56,44 @@ class PictureCanvasTest {
   private final PictureTool teller =
       new PictureTool() {
         @Override
-        public void click(Pointer pointer) {
-          told.add("click " + (int) pointer.at().x() + " " + (int) pointer.at().y());
+        public void click(PointerPosition pointer) {
+          calls.add("click " + (int) pointer.at().x() + " " + (int) pointer.at().y());
         }
 
         @Override
-        public boolean dragBegins(Pointer pointer) {
-          told.add("begins");
+        public boolean dragBegins(PointerPosition pointer) {
+          calls.add("begins");
           return !pointer.shift();
         }
 
         @Override
-        public void dragged(Pointer pointer) {
-          told.add("dragged");
+        public void dragged(PointerPosition pointer) {
+          calls.add("dragged");
         }
 
         @Override
-        public void dropped(Pointer pointer) {
-          told.add("dropped");
+        public void dropped(PointerPosition pointer) {
+          calls.add("dropped");
         }
 
         @Override
         public void dragCancelled() {
-          told.add("cancelled");
+          calls.add("cancelled");
         }
 
         @Override
-        public void moved(Pointer pointer) {
-          told.add("moved");
+        public void moved(PointerPosition pointer) {
+          calls.add("moved");
         }
 
         @Override
         public void left() {
-          told.add("left");
+          calls.add("left");
         }
 
         @Override
-        public void menu(Pointer pointer) {
-          told.add("menu");
+        public void menu(PointerPosition pointer) {
+          calls.add("menu");
         }
       };
 
@@ -147,7 +147,7 @@ class PictureCanvasTest {
           release(140, 50);
         });
 
-    assertThat(told).containsExactly("click 200 100", "begins", "dragged", "dragged", "dropped");
+    assertThat(calls).containsExactly("click 200 100", "begins", "dragged", "dragged", "dropped");
   }
 
   @Test
@@ -176,7 +176,7 @@ class PictureCanvasTest {
           release(140, 50);
         });
 
-    assertThat(told).containsExactly("begins", "begins", "dragged", "cancelled");
+    assertThat(calls).containsExactly("begins", "begins", "dragged", "cancelled");
     assertThat(view()).isEqualTo(before);
   }
 
@@ -199,7 +199,7 @@ class PictureCanvasTest {
     assertThat(view().centre().x()).isLessThan(before.x());
     assertThat(view().centre().y()).isLessThan(before.y());
     onEvents(() -> act("click-middle"));
-    assertThat(told).hasSize(1);
+    assertThat(calls).hasSize(1);
     onEvents(() -> act("fit"));
     assertThat(view().isFitted()).isTrue();
     for (String key : List.of("typed +", "typed -", "typed 0", "typed 1", "LEFT", "SPACE", "L")) {
@@ -337,7 +337,7 @@ class PictureCanvasTest {
           wheel(canvas, 10, 10, 1);
         });
 
-    assertThat(told).isEmpty();
+    assertThat(calls).isEmpty();
     assertThat(parent).containsExactly("pressed", "wheel");
     assertThat(view().isFitted()).isTrue();
     assertThat(canvas.isFocusable()).isFalse();

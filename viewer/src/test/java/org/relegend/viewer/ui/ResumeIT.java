@@ -20,8 +20,8 @@ import org.relegend.bench.Hypothesis;
 import org.relegend.bench.Job;
 import org.relegend.bench.Reading;
 import org.relegend.map.Subject;
-import org.relegend.viewer.control.RowList;
-import org.relegend.viewer.mode.bench.BenchWork;
+import org.relegend.viewer.control.RowListPanel;
+import org.relegend.viewer.mode.bench.OpenJob;
 import org.relegend.viewer.view.ViewState;
 
 /**
@@ -55,19 +55,19 @@ class ResumeIT {
     Files.copy(ROOT.resolve("demo-data/job/job.json"), job.resolve("job.json"));
     Process viewer = killed(job);
     String[] at;
-    try (BufferedReader told =
+    try (BufferedReader result =
         new BufferedReader(
             new InputStreamReader(viewer.getInputStream(), StandardCharsets.UTF_8))) {
-      at = String.valueOf(told.readLine()).split(" ");
+      at = String.valueOf(result.readLine()).split(" ");
       assertThat(at).hasSize(4);
     } finally {
       viewer.destroyForcibly();
       assertThat(viewer.waitFor(30, TimeUnit.SECONDS)).isTrue();
     }
     try (Technician again =
-        Technician.start(Optional.of(job), Settings.inMemory(), folder.resolve("cache"))) {
+        Technician.start(Optional.of(job), ViewerPreferences.inMemory(), folder.resolve("cache"))) {
       awaitChosen(again);
-      Job found = again.session().room(BenchWork.class).job().orElseThrow();
+      Job found = again.session().room(OpenJob.class).job().orElseThrow();
       Reading last = found.readings().at(found.readings().size() - 1);
       assertThat(last.at()).isEqualTo(Subject.parse("net:A_ATT"));
       assertThat(last.value()).isEqualTo(5.37);
@@ -78,7 +78,7 @@ class ResumeIT {
       assertThat(view.centre().x()).isCloseTo(Double.parseDouble(at[1]), within(1.0));
       assertThat(view.centre().y()).isCloseTo(Double.parseDouble(at[2]), within(1.0));
       assertThat(again.session().selection().cursor()).isEqualTo(1);
-      assertThat(again.named(RowList.class, "hypotheses-area").isShowing()).isTrue();
+      assertThat(again.named(RowListPanel.class, "hypotheses-area").isShowing()).isTrue();
       JComponent banner = again.named(Banner.class, "banner");
       assertThat(banner.isShowing()).isTrue();
       assertThat(banner.getAccessibleContext().getAccessibleName()).contains("C102 leaks");
@@ -86,7 +86,7 @@ class ResumeIT {
     }
     assertThat(files(map)).as("nothing of it in the map").noneMatch(name -> name.contains("desk"));
     try (Technician alone =
-        Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"))) {
+        Technician.start(Optional.of(map), ViewerPreferences.inMemory(), folder.resolve("cache"))) {
       awaitChosen(alone);
       assertThat(alone.named(Banner.class, "banner").getAccessibleContext().getAccessibleName())
           .contains(job.toString());

@@ -20,8 +20,8 @@ import org.relegend.viewer.mode.pins.PinsTool;
 class ScreensIT {
   @TempDir private Path folder;
 
-  private static Settings dressed(Theme theme) {
-    Settings settings = Settings.inMemory();
+  private static ViewerPreferences dressed(Theme theme) {
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(theme);
     return settings;
   }
@@ -41,7 +41,7 @@ class ScreensIT {
   void startAndEmptyMap(Theme theme) throws Exception {
     Path empty = folder.resolve("empty");
     MapFolder.create(empty, BoardMap.empty("empty", MapInfo.titled("Unit on the bench"))).close();
-    Settings settings = dressed(theme);
+    ViewerPreferences settings = dressed(theme);
     settings.opened(empty);
     try (Technician tech =
         Technician.start(

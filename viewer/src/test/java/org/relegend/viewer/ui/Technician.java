@@ -26,7 +26,7 @@ import javax.swing.JOptionPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.relegend.map.Point;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.view.ScreenPoint;
 
@@ -45,12 +45,13 @@ final class Technician implements AutoCloseable {
   }
 
   /** Starts the program as a person does. */
-  static Technician start(Optional<Path> folder, Settings settings, Path cache)
+  static Technician start(Optional<Path> folder, ViewerPreferences settings, Path cache)
       throws AWTException {
     return start(folder, settings, cache, Optional.empty());
   }
 
-  static Technician start(Optional<Path> folder, Settings settings, Path cache, Optional<Path> demo)
+  static Technician start(
+      Optional<Path> folder, ViewerPreferences settings, Path cache, Optional<Path> demo)
       throws AWTException {
     if (GraphicsEnvironment.isHeadless()) {
       throw new IllegalStateException(
@@ -70,7 +71,7 @@ final class Technician implements AutoCloseable {
     technician.await(
         "the window in front",
         () -> technician.window().isActive() || technician.find("first-caution").isPresent());
-    technician.settle();
+    technician.waitUntilIdle();
     if (technician.find("first-caution").isPresent()) {
       technician.dialog("first-caution");
       technician.key("ctrl ENTER");
@@ -100,7 +101,7 @@ final class Technician implements AutoCloseable {
     return (ViewerWindow) program.windows().get(program.windows().size() - 1);
   }
 
-  WorkPanel panel() {
+  MapPanel panel() {
     return window().sitting().orElseThrow().panel();
   }
 
@@ -149,7 +150,7 @@ final class Technician implements AutoCloseable {
   }
 
   /** Waits until all that was done has been worked off. */
-  void settle() {
+  void waitUntilIdle() {
     robot.waitForIdle();
     onEdt(() -> true);
   }
@@ -184,13 +185,13 @@ final class Technician implements AutoCloseable {
     robot.mouseMove(place.x, place.y);
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    settle();
+    waitUntilIdle();
   }
 
   void moveTo(PicturePane pane, Point at) {
     java.awt.Point place = screenPlace(pane, at);
     robot.mouseMove(place.x, place.y);
-    settle();
+    waitUntilIdle();
   }
 
   void drag(PicturePane pane, Point from, Point to) {
@@ -203,7 +204,7 @@ final class Technician implements AutoCloseable {
           start.x + (end.x - start.x) * step / 8, start.y + (end.y - start.y) * step / 8);
     }
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    settle();
+    waitUntilIdle();
   }
 
   /** A drag with Shift held down. */
@@ -216,7 +217,7 @@ final class Technician implements AutoCloseable {
   /** Turns the wheel where the pointer is; away from oneself, to zoom in, below zero. */
   void wheel(int notches) {
     robot.mouseWheel(notches);
-    settle();
+    waitUntilIdle();
   }
 
   /** Presses a key with its modifiers: "T", "ctrl Z", "shift P". */
@@ -232,7 +233,7 @@ final class Technician implements AutoCloseable {
     press(modifiers, InputEvent.SHIFT_DOWN_MASK, KeyEvent.VK_SHIFT, false);
     press(modifiers, InputEvent.ALT_DOWN_MASK, KeyEvent.VK_ALT, false);
     press(modifiers, InputEvent.CTRL_DOWN_MASK, KeyEvent.VK_CONTROL, false);
-    settle();
+    waitUntilIdle();
   }
 
   private void press(int modifiers, int mask, int code, boolean down) {
@@ -266,7 +267,7 @@ final class Technician implements AutoCloseable {
         robot.keyRelease(KeyEvent.VK_SHIFT);
       }
     }
-    settle();
+    waitUntilIdle();
   }
 
   /** The dialog of that name, once it shows. */
@@ -299,7 +300,7 @@ final class Technician implements AutoCloseable {
   /** Waits for a message box. */
   void awaitMessage() {
     await("a message", () -> !message().isEmpty());
-    settle();
+    waitUntilIdle();
   }
 
   /** What the message box says that is open now; empty where there is none. */
@@ -366,16 +367,16 @@ final class Technician implements AutoCloseable {
 
   /** As {@link #shoot}, with the pointer where it is. */
   void shootAsIs(String name) {
-    settle();
+    waitUntilIdle();
     robot.delay(250); // the last tiles of the pictures
-    settle();
+    waitUntilIdle();
     Rectangle bounds = onEdt(() -> window().getBounds());
     save(name, robot.createScreenCapture(bounds));
   }
 
   /** The window without colour, as a person without colour vision or a copier sees it. */
   BufferedImage shootGrey(String name) {
-    settle();
+    waitUntilIdle();
     BufferedImage grey = grey(robot.createScreenCapture(onEdt(() -> window().getBounds())));
     save(name, grey);
     return grey;
@@ -391,9 +392,9 @@ final class Technician implements AutoCloseable {
   /** What the screen shows of a component, the pointer out of the way. */
   BufferedImage look(Component component) {
     robot.mouseMove(2, 2);
-    settle();
+    waitUntilIdle();
     robot.delay(250); // the last tiles
-    settle();
+    waitUntilIdle();
     return robot.createScreenCapture(
         onEdt(() -> new Rectangle(component.getLocationOnScreen(), component.getSize())));
   }
@@ -430,9 +431,9 @@ final class Technician implements AutoCloseable {
     for (Window window : Window.getWindows()) {
       if (window instanceof JDialog dialog
           && dialog.isShowing()
-          && Texts.of("leave.title").equals(dialog.getTitle())) {
+          && Messages.of("leave.title").equals(dialog.getTitle())) {
         first(dialog.getContentPane(), JOptionPane.class)
-            .ifPresent(pane -> pane.setValue(Texts.of("leave.lose")));
+            .ifPresent(pane -> pane.setValue(Messages.of("leave.lose")));
       }
     }
   }

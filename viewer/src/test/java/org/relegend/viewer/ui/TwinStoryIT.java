@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Deviation;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapTables;
@@ -32,13 +32,13 @@ import org.relegend.map.Table;
 import org.relegend.map.TwinPair;
 import org.relegend.map.ZoneId;
 import org.relegend.store.MapFolder;
-import org.relegend.twin.Predictions;
-import org.relegend.viewer.control.RowList;
-import org.relegend.viewer.mode.twins.Comparing;
+import org.relegend.twin.TwinPredictions;
+import org.relegend.viewer.control.RowListPanel;
+import org.relegend.viewer.mode.twins.ChannelComparison;
 import org.relegend.viewer.mode.twins.PredictedPlaces;
-import org.relegend.viewer.session.Card;
+import org.relegend.viewer.session.NodeCard;
 import org.relegend.viewer.session.Notice;
-import org.relegend.viewer.session.Subjects;
+import org.relegend.viewer.session.SubjectQueries;
 import org.relegend.viewer.view.ScreenPoint;
 import org.relegend.viewer.view.ViewState;
 
@@ -83,7 +83,7 @@ class TwinStoryIT {
     try (MapFolder opened = MapFolder.open(map)) {
       opened.save(change.apply(opened.map()));
     }
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(theme);
     return Technician.start(Optional.of(map), settings, folder.resolve("cache"));
   }
@@ -107,7 +107,7 @@ class TwinStoryIT {
     return tech.named(JList.class, list).getModel().getSize();
   }
 
-  private static Notice.Kind said(Technician tech) {
+  private static Notice.Kind lastNotice(Technician tech) {
     return tech.session().notice().orElseThrow().kind();
   }
 
@@ -121,7 +121,7 @@ class TwinStoryIT {
       tech.type("R201");
       tech.shoot("twin-said");
       tech.key("ENTER");
-      tech.awaitShown(RowList.class, "twins-area");
+      tech.awaitShown(RowListPanel.class, "twins-area");
       JList<?> list = tech.named(JList.class, "twins");
       tech.await("what follows", () -> list.getModel().getSize() == ALL);
       assertThat(tech.session().map().twins()).hasSize(1);
@@ -130,7 +130,8 @@ class TwinStoryIT {
 
       tech.key("D");
       tech.await("the mark", () -> tech.session().map().deviations().size() == 1);
-      assertThat(tech.session().map().deviations().at(0).cause()).isEqualTo(Deviation.Cause.DESIGN);
+      assertThat(tech.session().map().deviations().at(0).cause())
+          .isEqualTo(ChannelDeviation.Cause.DESIGN);
       tech.key("shift C");
       tech.await("all of them", () -> tech.session().map().twins().size() == ALL);
       assertThat(tech.keys()).as("keys beside the name").isEqualTo(4);
@@ -161,7 +162,7 @@ class TwinStoryIT {
           "the contradiction",
           () -> !tech.session().document().following().contradictions().isEmpty());
       tech.key("shift C");
-      assertThat(said(tech)).isEqualTo(Notice.Kind.TWINS_CLASH);
+      assertThat(lastNotice(tech)).isEqualTo(Notice.Kind.TWINS_CLASH);
       assertThat(tech.session().map().twins()).hasSize(1);
       tech.shoot("twin-contradiction");
       tech.key("DELETE");
@@ -195,7 +196,7 @@ class TwinStoryIT {
   }
 
   private static boolean isOfB(BoardMap map, Subject subject) {
-    return Subjects.partOf(subject)
+    return SubjectQueries.partOf(subject)
         .flatMap(map::part)
         .filter(part -> part.channel().equals("B"))
         .isPresent();
@@ -241,7 +242,7 @@ class TwinStoryIT {
 
   private int insideOf(Technician tech) {
     int inside = 0;
-    for (Predictions.Prediction ghost : tech.session().room(PredictedPlaces.class).all()) {
+    for (TwinPredictions.Prediction ghost : tech.session().room(PredictedPlaces.class).all()) {
       Point at = truth.getOrDefault(ghost.part().toString(), new Point(-1e6, -1e6));
       inside += ghost.at().distance(at) <= ghost.radius95() ? 1 : 0;
     }
@@ -283,7 +284,7 @@ class TwinStoryIT {
       tech.key("ESCAPE");
       tech.key("J");
       tech.await("the ghosts", () -> !tech.session().room(PredictedPlaces.class).all().isEmpty());
-      Predictions.Prediction ghost =
+      TwinPredictions.Prediction ghost =
           tech.session().room(PredictedPlaces.class).all().stream()
               .filter(one -> one.part().equals(Subject.parse("C202")))
               .findFirst()
@@ -294,7 +295,7 @@ class TwinStoryIT {
           () -> tech.session().room(PredictedPlaces.class).chosen().equals(Optional.of(ghost)));
       tech.key("DELETE");
       assertThat(tech.session().room(PredictedPlaces.class).all()).doesNotContain(ghost);
-      assertThat(said(tech)).isEqualTo(Notice.Kind.GHOST_REJECTED);
+      assertThat(lastNotice(tech)).isEqualTo(Notice.Kind.GHOST_REJECTED);
       takeAway(tech, "R201");
       takeAway(tech, "R224");
       tech.await(
@@ -302,8 +303,8 @@ class TwinStoryIT {
           () ->
               tech.session()
                   .room(PredictedPlaces.class)
-                  .told()
-                  .filter(told -> told.contains("at least three"))
+                  .text()
+                  .filter(text -> text.contains("at least three"))
                   .isPresent());
       assertThat(rows(tech, "ghosts")).isZero();
     }
@@ -315,7 +316,7 @@ class TwinStoryIT {
       choose(tech, "R115");
       tech.await(
           "the twin that follows",
-          () -> tech.session().selection().card().flatMap(Card::follows).isPresent());
+          () -> tech.session().selection().card().flatMap(NodeCard::follows).isPresent());
       tech.shoot("twin-follows");
       tech.countAnew();
       tech.key("T");
@@ -344,7 +345,7 @@ class TwinStoryIT {
     choose(tech, "R115");
     tech.countAnew();
     tech.key("A");
-    tech.await("two photos", () -> tech.session().room(Comparing.class).isOn());
+    tech.await("two photos", () -> tech.session().room(ChannelComparison.class).isOn());
     assertThat(tech.keys()).isEqualTo(1);
     tech.shoot("twin-beside");
     assertBeside(tech, "R115", "R215");
@@ -356,7 +357,7 @@ class TwinStoryIT {
     assertThat(tech.session().selection().subject()).contains(Subject.parse("R215"));
     assertBeside(tech, "R115", "R215");
     tech.key("RIGHT");
-    tech.settle();
+    tech.waitUntilIdle();
     tech.shoot("twin-beside-walked");
     tech.key("A");
     tech.await("the page again", () -> tech.session().desk().facing().isEmpty());
@@ -365,7 +366,7 @@ class TwinStoryIT {
 
   /** Both places as far from the middles of their panes, at one scale. */
   private void assertBeside(Technician tech, String left, String right) {
-    tech.settle();
+    tech.waitUntilIdle();
     ViewState a = view(tech.panel().page());
     ViewState b = view(tech.panel().photo());
     ScreenPoint at = a.toScreen(at(left));

@@ -23,8 +23,8 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
-import org.relegend.viewer.mode.bench.BenchWork;
-import org.relegend.viewer.mode.bench.UnitPhotos;
+import org.relegend.viewer.mode.bench.OpenJob;
+import org.relegend.viewer.mode.bench.UnitPhotoEditor;
 
 /**
  * Photos of this very unit: dropped on the window with a job open, lined up by themselves with the
@@ -47,7 +47,7 @@ class UnitPhotoIT {
   }
 
   private Technician start(Theme theme) throws Exception {
-    Settings settings = Settings.inMemory();
+    ViewerPreferences settings = ViewerPreferences.inMemory();
     settings.setTheme(theme);
     settings.setAuthor("K");
     settings.setLastFolder(folder);
@@ -55,7 +55,7 @@ class UnitPhotoIT {
   }
 
   private static Job job(Technician tech) {
-    return tech.session().room(BenchWork.class).job().orElseThrow();
+    return tech.session().room(OpenJob.class).job().orElseThrow();
   }
 
   private static void drop(Technician tech, Path file) {
@@ -131,7 +131,8 @@ class UnitPhotoIT {
     try (Technician tech = start(Theme.DARK)) {
       tech.await("both photos", () -> tech.session().desk().photos().size() == 4);
       find(tech, "C102");
-      assertThat(tech.session().room(UnitPhotos.class).closeUps(new PartId("C102"))).hasSize(1);
+      assertThat(tech.session().room(UnitPhotoEditor.class).closeUps(new PartId("C102")))
+          .hasSize(1);
       tech.shoot("unit-dark");
     }
   }

@@ -38,7 +38,7 @@ class WorkIT {
       lookAtTheNode(tech);
       undoAndRedoAll(tech, before, worked);
       tech.key("ctrl S");
-      tech.await("all to be saved", () -> keeping(tech) instanceof Keeping.State.Saved);
+      tech.await("all to be saved", () -> keeping(tech) instanceof MapAutosave.State.Saved);
     }
     try (Technician again = start(map)) {
       assertThat(again.session().map()).isEqualTo(worked);
@@ -49,10 +49,11 @@ class WorkIT {
   }
 
   private Technician start(Path map) throws Exception {
-    return Technician.start(Optional.of(map), Settings.inMemory(), folder.resolve("cache"));
+    return Technician.start(
+        Optional.of(map), ViewerPreferences.inMemory(), folder.resolve("cache"));
   }
 
-  private static Keeping.State keeping(Technician tech) {
+  private static MapAutosave.State keeping(Technician tech) {
     return tech.window().sitting().orElseThrow().keeping().state();
   }
 

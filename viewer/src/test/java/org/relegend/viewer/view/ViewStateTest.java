@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Box;
 import org.relegend.map.Point;
-import org.relegend.map.Turn;
 
 class ViewStateTest {
   static LongStream seeds() {
@@ -169,7 +169,7 @@ class ViewStateTest {
    */
   @ParameterizedTest
   @CsvSource({"SIDE_EDGE, 90, 20", "UNKNOWN, 90, 20", "TOP_EDGE, 10, 80"})
-  void throughBoard_putsPlacesWhereTheComponentSideHasThem(Turn turn, double x, double y) {
+  void throughBoard_putsPlacesWhereTheComponentSideHasThem(BoardTurn turn, double x, double y) {
     ViewState view = ViewState.fit(100, 100, 100, 100, Orientation.throughBoard(turn));
 
     assertThat(view.toScreen(new Point(10, 20)).distance(new ScreenPoint(x, y))).isLessThan(1e-9);

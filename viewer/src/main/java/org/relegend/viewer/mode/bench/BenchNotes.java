@@ -14,11 +14,11 @@ import org.relegend.viewer.session.Session;
 /** What is thought and done at the bench: hypotheses with their tests, and the log. */
 public final class BenchNotes implements Room {
   private final Session session;
-  private final BenchWork bench;
+  private final OpenJob bench;
 
   public BenchNotes(Session session) {
     this.session = session;
-    bench = session.room(BenchWork.class);
+    bench = session.room(OpenJob.class);
   }
 
   /** Notes what somebody thinks is wrong. */
@@ -49,7 +49,7 @@ public final class BenchNotes implements Room {
   }
 
   /** Notes what a hypothesis' test gave. */
-  public boolean settle(EntryId hypothesis, Hypothesis.Result result, String outcome) {
+  public boolean refresh(EntryId hypothesis, Hypothesis.Result result, String outcome) {
     session.hub().check();
     return bench
         .job()

@@ -2,10 +2,10 @@ package org.relegend.viewer.mode.bench;
 
 import javax.swing.JButton;
 import javax.swing.JTextField;
-import org.relegend.bench.State;
+import org.relegend.bench.PartState;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.QuestionBar;
 import org.relegend.viewer.control.QuestionForm;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.control.TypedField;
 import org.relegend.viewer.session.Question;
 import org.relegend.viewer.session.Session;
@@ -14,30 +14,30 @@ import org.relegend.viewer.session.Session;
 public record ConditionForm(Session session) implements QuestionForm {
   @Override
   public boolean ask(Question question, QuestionBar bar) {
-    if (question instanceof Conditions.WhichCondition asked) {
+    if (question instanceof ConditionEditor.WhichCondition asked) {
       ask(asked, bar);
       return true;
     }
     return false;
   }
 
-  private void ask(Conditions.WhichCondition asked, QuestionBar bar) {
-    bar.say(Texts.of("question.condition", session.map().nameOf(asked.part())));
+  private void ask(ConditionEditor.WhichCondition asked, QuestionBar bar) {
+    bar.say(Messages.of("question.condition", session.map().nameOf(asked.part())));
     JTextField dateCode = new TypedField(6);
     JTextField fitted = new TypedField(8);
     JTextField note = new TypedField(14);
     JButton begun = null;
     int key = 0;
-    for (State state : State.values()) {
-      if (state != State.UNKNOWN) {
+    for (PartState state : PartState.values()) {
+      if (state != PartState.UNKNOWN) {
         key++;
         JButton button =
             bar.offer(
-                "state." + Texts.word(state),
+                "state." + Messages.word(state),
                 Integer.toString(key),
                 () ->
                     session
-                        .room(Conditions.class)
+                        .room(ConditionEditor.class)
                         .answer(
                             asked,
                             state,

@@ -5,12 +5,12 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Job;
 import org.relegend.store.JobFolder;
 import org.relegend.store.StoreException;
-import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.TaskRunner;
 
 /** Saves the open job after every edit, off the event thread, in order. */
 public final class JobAutosave {
   private final JobFolder folder;
-  private final Jobs jobs;
+  private final TaskRunner jobs;
   private final Consumer<Throwable> failed;
 
   /** What could not be saved, until a later save can; on the saving thread alone. */
@@ -19,7 +19,7 @@ public final class JobAutosave {
   /**
    * @param jobs with one thread, so that saves keep their order
    */
-  public JobAutosave(JobFolder folder, Jobs jobs, Consumer<Throwable> failed) {
+  public JobAutosave(JobFolder folder, TaskRunner jobs, Consumer<Throwable> failed) {
     this.folder = folder;
     this.jobs = jobs;
     this.failed = failed;

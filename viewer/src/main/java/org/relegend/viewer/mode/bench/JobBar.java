@@ -9,17 +9,17 @@ import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.Reading;
-import org.relegend.bench.Setting;
-import org.relegend.bench.rule.Loading;
-import org.relegend.bench.rule.Unit;
-import org.relegend.bench.rule.Verdict;
-import org.relegend.bench.rule.Volts;
+import org.relegend.bench.rule.NetVoltage;
+import org.relegend.bench.rule.NodeVerdict;
+import org.relegend.bench.rule.ProbeLoad;
+import org.relegend.bench.rule.UnitReadings;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.paint.Palette;
 import org.relegend.viewer.session.Session;
 
@@ -30,16 +30,16 @@ public final class JobBar extends JPanel {
   private final Session session;
   private final JLabel at = new JLabel();
   private final ReadingField field;
-  private final JLabel said = new JLabel();
+  private final JLabel message = new JLabel();
   private final JLabel how = new JLabel();
-  private final JCheckBox lifted = new JCheckBox(Texts.of("reading.lifted"));
+  private final JCheckBox lifted = new JCheckBox(Messages.of("reading.lifted"));
   private final JTextArea warned = new JTextArea();
   private Runnable taken = () -> {};
 
   public JobBar(Session session) {
     super(new BorderLayout(12, 0));
     this.session = session;
-    field = new ReadingField(session.room(BenchWork.class)::type, () -> taken.run());
+    field = new ReadingField(session.room(OpenJob.class)::type, () -> taken.run());
     setName("job-bar");
     setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 12));
     JPanel left = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 0));
@@ -48,14 +48,13 @@ public final class JobBar extends JPanel {
     left.add(field);
     lifted.setName("lifted");
     lifted.setFocusable(false);
-    lifted.setToolTipText(Texts.of("reading.lifted.tip"));
-    lifted.addActionListener(
-        pressed -> session.room(BenchWork.class).setLifted(lifted.isSelected()));
+    lifted.setToolTipText(Messages.of("reading.lifted.tip"));
+    lifted.addActionListener(pressed -> session.room(OpenJob.class).setLifted(lifted.isSelected()));
     left.add(lifted);
-    said.setName("compared");
-    said.putClientProperty("FlatLaf.styleClass", "h4");
+    message.setName("compared");
+    message.putClientProperty("FlatLaf.styleClass", "h4");
     add(left, BorderLayout.WEST);
-    add(said, BorderLayout.CENTER);
+    add(message, BorderLayout.CENTER);
     add(how, BorderLayout.EAST);
     warned.setName("loading");
     warned.setEditable(false);
@@ -66,8 +65,8 @@ public final class JobBar extends JPanel {
     warned.setForeground(Palette.BLACK);
     warned.setBorder(BorderFactory.createEmptyBorder(2, 8, 2, 8));
     add(warned, BorderLayout.SOUTH);
-    setVisible(session.room(BenchWork.class).isOpen());
-    settle();
+    setVisible(session.room(OpenJob.class).isOpen());
+    refresh();
   }
 
   /** The keyboard goes to where a reading is typed. */
@@ -85,16 +84,16 @@ public final class JobBar extends JPanel {
   }
 
   /** Shows where a reading typed now would be, and what is known there. */
-  public void settle() {
-    BenchWork bench = session.room(BenchWork.class);
+  public void refresh() {
+    OpenJob bench = session.room(OpenJob.class);
     setVisible(bench.isOpen());
     Optional<Subject> place = bench.place();
     at.setText(
         place
-            .map(subject -> Texts.of("reading.at", session.map().nameOf(subject)))
-            .orElse(Texts.of("reading.nowhere")));
-    said.setText(place.map(this::known).orElse(" "));
-    said.getAccessibleContext().setAccessibleName(said.getText());
+            .map(subject -> Messages.of("reading.at", session.map().nameOf(subject)))
+            .orElse(Messages.of("reading.nowhere")));
+    message.setText(place.map(this::known).orElse(" "));
+    message.getAccessibleContext().setAccessibleName(message.getText());
     how.setText(how(bench.setting()));
     lifted.setSelected(bench.isLifted());
     String warning = place.flatMap(this::warning).orElse("");
@@ -104,36 +103,36 @@ public final class JobBar extends JPanel {
 
   /** What the probe itself would do to the node, told before it touches. */
   private Optional<String> warning(Subject place) {
-    BenchWork bench = session.room(BenchWork.class);
+    OpenJob bench = session.room(OpenJob.class);
     return bench
         .unit()
         .flatMap(
             unit ->
                 bench
                     .node(place)
-                    .map(net -> Loading.of(unit, net))
-                    .filter(Loading::exact)
+                    .map(net -> ProbeLoad.of(unit, net))
+                    .filter(ProbeLoad::exact)
                     .flatMap(loading -> loading.warning(unit, bench.setting().with())));
   }
 
-  private String how(Setting setting) {
+  private String how(MeasurementSetup setting) {
     String meter =
         setting.with().known()
             ? new Amount(Quantity.RESISTANCE, setting.with().ohms()).text(FIGURES)
-            : Texts.of("reading.meter.unknown");
-    String how = Texts.of("reading.how", meter, Texts.of("power." + setting.power().word()));
+            : Messages.of("reading.meter.unknown");
+    String how = Messages.of("reading.how", meter, Messages.of("power." + setting.power().word()));
     return setting.against().isEmpty()
         ? how
         : how
             + "  \u00b7  "
-            + Texts.of(
+            + Messages.of(
                 "reading.against", session.map().nameOf(Subject.of(new NetId(setting.against()))));
   }
 
   private String known(Subject place) {
-    BenchWork bench = session.room(BenchWork.class);
+    OpenJob bench = session.room(OpenJob.class);
     Optional<NetId> node = bench.node(place);
-    Optional<Unit> unit = bench.unit();
+    Optional<UnitReadings> unit = bench.unit();
     if (node.isEmpty() || unit.isEmpty()) {
       return bench
           .job()
@@ -145,27 +144,31 @@ public final class JobBar extends JPanel {
   }
 
   /** "5.34 V · twin B_ATT -4.7 mV · differs by 5.345 V, more than 50 mV". */
-  private static String compared(Unit unit, NetId net) {
+  private static String compared(UnitReadings unit, NetId net) {
     Optional<Reading> reading = unit.reading(net);
     StringBuilder text =
         new StringBuilder(
-            reading.map(found -> found.amount().text(FIGURES)).orElse(Texts.of("reading.none")));
-    Optional<Volts> twin = unit.twin(net);
+            reading.map(found -> found.amount().text(FIGURES)).orElse(Messages.of("reading.none")));
+    Optional<NetVoltage> twin = unit.twin(net);
     unit.twins()
         .net(net)
         .ifPresent(
             other ->
                 text.append("  \u00b7  ")
                     .append(
-                        Texts.of(
+                        Messages.of(
                             "reading.twin",
                             unit.name(other),
-                            twin.map(Volts::text).orElse(Texts.of("reading.none")))));
+                            twin.map(NetVoltage::text).orElse(Messages.of("reading.none")))));
     OptionalDouble difference = unit.difference(net);
     if (difference.isPresent()) {
-      String key = unit.verdict(net) == Verdict.BAD ? "reading.differs" : "reading.within";
+      String key = unit.verdict(net) == NodeVerdict.BAD ? "reading.differs" : "reading.within";
       text.append("  \u00b7  ")
-          .append(Texts.of(key, Volts.text(difference.getAsDouble()), Volts.text(unit.limit(net))));
+          .append(
+              Messages.of(
+                  key,
+                  NetVoltage.text(difference.getAsDouble()),
+                  NetVoltage.text(unit.limit(net))));
     }
     return text.toString();
   }

@@ -11,16 +11,16 @@ import java.util.stream.Stream;
 import org.relegend.bench.CheckMark;
 import org.relegend.bench.CheckStep;
 import org.relegend.bench.Instrument;
-import org.relegend.bench.Intake;
+import org.relegend.bench.IntakeRecord;
 import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.JobPhoto;
 import org.relegend.bench.JobTable;
 import org.relegend.bench.LogEntry;
+import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.NodeLimit;
-import org.relegend.bench.Setting;
 import org.relegend.bench.entry.TypedLine;
-import org.relegend.bench.entry.TypedSetting;
+import org.relegend.bench.entry.TypedSetup;
 import org.relegend.map.Designator;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
@@ -29,20 +29,20 @@ import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.TypedAmounts;
 import org.relegend.viewer.control.Form;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Subjects;
+import org.relegend.viewer.session.SubjectQueries;
 
 /** Asks for what a job is told: intake, meter, hypotheses, the log, the checklist. */
 public final class JobDialogs {
   private JobDialogs() {}
 
   private static Optional<Job> job(Session session) {
-    return session.room(BenchWork.class).job();
+    return session.room(OpenJob.class).job();
   }
 
   public static void intake(Component over, Session session) {
-    Intake now = job(session).map(Job::intake).orElse(Intake.EMPTY);
+    IntakeRecord now = job(session).map(Job::intake).orElse(IntakeRecord.EMPTY);
     new Form("intake")
         .line("complaint", now.complaint())
         .line("customer", now.customer())
@@ -51,44 +51,46 @@ public final class JobDialogs {
         .line("history", now.history())
         .ask(over)
         .ifPresent(
-            told ->
+            stated ->
                 trying(
                     over,
                     () ->
                         session
-                            .room(BenchWork.class)
-                            .apply(new JobEdit.ChangeIntake(intake(session, now, told)))));
+                            .room(OpenJob.class)
+                            .apply(new JobEdit.ChangeIntake(intake(session, now, stated)))));
   }
 
-  private static Intake intake(Session session, Intake before, Map<String, String> told) {
-    boolean first = before.equals(Intake.EMPTY);
-    return new Intake(
-        told.getOrDefault("complaint", ""),
-        told.getOrDefault("customer", ""),
-        told.getOrDefault("serial", ""),
-        told.getOrDefault("accessories", ""),
-        told.getOrDefault("history", ""),
-        first ? session.room(BenchWork.class).author() : before.receivedBy(),
-        first ? session.room(BenchWork.class).now() : before.at());
+  private static IntakeRecord intake(
+      Session session, IntakeRecord before, Map<String, String> stated) {
+    boolean first = before.equals(IntakeRecord.EMPTY);
+    return new IntakeRecord(
+        stated.getOrDefault("complaint", ""),
+        stated.getOrDefault("customer", ""),
+        stated.getOrDefault("serial", ""),
+        stated.getOrDefault("accessories", ""),
+        stated.getOrDefault("history", ""),
+        first ? session.room(OpenJob.class).author() : before.receivedBy(),
+        first ? session.room(OpenJob.class).now() : before.at());
   }
 
   /** What readings are taken with from now on, and whether the unit has power. */
   public static void meter(Component over, Session session) {
-    Setting now = session.room(BenchWork.class).setting();
+    MeasurementSetup now = session.room(OpenJob.class).setting();
     Instrument usual = now.with().known() ? now.with() : Instrument.DIGITAL_METER;
     new Form("meter")
         .line("ohms", new Amount(Quantity.RESISTANCE, usual.ohms()).text())
         .line("farads", farads(usual))
         .line("name", usual.name())
-        .choice("power", List.of("on", "off"), now.power() == Setting.Power.OFF ? "off" : "on")
+        .choice(
+            "power", List.of("on", "off"), now.power() == MeasurementSetup.Power.OFF ? "off" : "on")
         .line("against", now.against().isEmpty() ? "" : net(session, now.against()))
         .line("words", now.words())
         .ask(over)
         .ifPresent(
-            told ->
+            stated ->
                 trying(
                     over,
-                    () -> session.room(BenchWork.class).setSetting(setting(session, now, told))));
+                    () -> session.room(OpenJob.class).setSetting(setting(session, now, stated))));
   }
 
   private static String farads(Instrument instrument) {
@@ -102,7 +104,8 @@ public final class JobDialogs {
         ? 0
         : TypedAmounts.read(typed, Quantity.CAPACITANCE)
             .only()
-            .orElseThrow(() -> new IllegalArgumentException(Texts.of("meter.unread.farads", typed)))
+            .orElseThrow(
+                () -> new IllegalArgumentException(Messages.of("meter.unread.farads", typed)))
             .value();
   }
 
@@ -112,9 +115,9 @@ public final class JobDialogs {
 
   /** How far the node chosen may lie from its twin. */
   public static void limit(Component over, Session session) {
-    Optional<NodeLimit> now = session.room(BenchWork.class).limit();
+    Optional<NodeLimit> now = session.room(OpenJob.class).limit();
     if (now.isEmpty()) {
-      session.room(BenchWork.class).limit(""); // says why not
+      session.room(OpenJob.class).limit(""); // says why not
       return;
     }
     boolean set = job(session).filter(job -> job.limits().has(now.get().at())).isPresent();
@@ -126,33 +129,39 @@ public final class JobDialogs {
         .line("limit", set ? text : "")
         .ask(over)
         .ifPresent(
-            told ->
+            stated ->
                 trying(
                     over,
-                    () -> session.room(BenchWork.class).limit(told.getOrDefault("limit", ""))));
+                    () -> session.room(OpenJob.class).limit(stated.getOrDefault("limit", ""))));
   }
 
-  private static Setting setting(Session session, Setting before, Map<String, String> told) {
-    String typed = told.getOrDefault("ohms", "");
+  private static MeasurementSetup setting(
+      Session session, MeasurementSetup before, Map<String, String> stated) {
+    String typed = stated.getOrDefault("ohms", "");
     Amount ohms =
         TypedAmounts.read(typed, Quantity.RESISTANCE)
             .only()
-            .orElseThrow(() -> new IllegalArgumentException(Texts.of("meter.unread", typed)));
-    String against = told.getOrDefault("against", "");
-    return new Setting(
-        against.isEmpty() ? "" : TypedLine.net(against, session.room(BenchWork.class).circuit()),
+            .orElseThrow(() -> new IllegalArgumentException(Messages.of("meter.unread", typed)));
+    String against = stated.getOrDefault("against", "");
+    return new MeasurementSetup(
+        against.isEmpty() ? "" : TypedLine.net(against, session.room(OpenJob.class).circuit()),
         new Instrument(
-            told.getOrDefault("name", ""),
-            TypedSetting.requireInput(ohms.value(), typed),
-            farads(told.getOrDefault("farads", ""))),
-        Setting.Power.of(told.getOrDefault("power", "on")),
+            stated.getOrDefault("name", ""),
+            TypedSetup.requireInput(ohms.value(), typed),
+            farads(stated.getOrDefault("farads", ""))),
+        MeasurementSetup.Power.of(stated.getOrDefault("power", "on")),
         before.lifted(),
-        told.getOrDefault("words", ""));
+        stated.getOrDefault("words", ""));
   }
 
   public static void hypothesis(Component over, Session session) {
     String chosen =
-        session.selection().focus().flatMap(Subjects::partOf).map(session.map()::nameOf).orElse("");
+        session
+            .selection()
+            .focus()
+            .flatMap(SubjectQueries::partOf)
+            .map(session.map()::nameOf)
+            .orElse("");
     new Form("hypothesis")
         .line("what", "")
         .line("parts", chosen)
@@ -160,17 +169,17 @@ public final class JobDialogs {
         .line("test", "")
         .ask(over)
         .ifPresent(
-            told ->
+            stated ->
                 trying(
                     over,
                     () ->
                         session
                             .room(BenchNotes.class)
                             .suppose(
-                                parts(session, told.getOrDefault("parts", "")),
-                                told.getOrDefault("what", ""),
-                                told.getOrDefault("why", ""),
-                                told.getOrDefault("test", ""))));
+                                parts(session, stated.getOrDefault("parts", "")),
+                                stated.getOrDefault("what", ""),
+                                stated.getOrDefault("why", ""),
+                                stated.getOrDefault("test", ""))));
   }
 
   /**
@@ -186,7 +195,7 @@ public final class JobDialogs {
             session.document().index().partsNamed(new Designator(name)).stream()
                 .findFirst()
                 .orElseThrow(
-                    () -> new IllegalArgumentException(Texts.of("hypothesis.unknown", name)))
+                    () -> new IllegalArgumentException(Messages.of("hypothesis.unknown", name)))
                 .id());
       }
     }
@@ -198,7 +207,7 @@ public final class JobDialogs {
     Optional<JobPhoto> own =
         session.desk().photo().flatMap(photo -> session.document().own(photo.id()));
     if (own.isEmpty()) {
-      session.room(UnitPhotos.class).sayNone();
+      session.room(UnitPhotoEditor.class).sayNone();
       return;
     }
     String now =
@@ -207,13 +216,13 @@ public final class JobDialogs {
         .line("parts", now)
         .ask(over)
         .ifPresent(
-            told ->
+            stated ->
                 trying(
                     over,
                     () ->
                         session
-                            .room(UnitPhotos.class)
-                            .shows(own.get(), parts(session, told.getOrDefault("parts", "")))));
+                            .room(UnitPhotoEditor.class)
+                            .shows(own.get(), parts(session, stated.getOrDefault("parts", "")))));
   }
 
   public static void log(Component over, Session session) {
@@ -226,20 +235,22 @@ public final class JobDialogs {
         .choice("kind", kinds, "note")
         .choice(
             "about",
-            names.isEmpty() ? List.of(Texts.of("log.unit")) : List.of(names, Texts.of("log.unit")),
+            names.isEmpty()
+                ? List.of(Messages.of("log.unit"))
+                : List.of(names, Messages.of("log.unit")),
             names)
         .ask(over)
         .ifPresent(
-            told ->
+            stated ->
                 trying(
                     over,
                     () ->
                         session
                             .room(BenchNotes.class)
                             .log(
-                                LogEntry.Kind.of(told.getOrDefault("kind", "note")),
-                                told.getOrDefault("about", "").equals(names) ? about : List.of(),
-                                told.getOrDefault("text", ""))));
+                                LogEntry.Kind.of(stated.getOrDefault("kind", "note")),
+                                stated.getOrDefault("about", "").equals(names) ? about : List.of(),
+                                stated.getOrDefault("text", ""))));
   }
 
   /**
@@ -249,7 +260,7 @@ public final class JobDialogs {
   private static List<Subject> about(Session session) {
     List<Subject> marked =
         session.selection().marked().stream()
-            .flatMap(key -> Subjects.partOf(key.subject()).stream())
+            .flatMap(key -> SubjectQueries.partOf(key.subject()).stream())
             .distinct()
             .sorted()
             .<Subject>map(Subject::of)
@@ -259,7 +270,7 @@ public final class JobDialogs {
         : session
             .selection()
             .focus()
-            .map(focus -> Subjects.partOf(focus).<Subject>map(Subject::of).orElse(focus))
+            .map(focus -> SubjectQueries.partOf(focus).<Subject>map(Subject::of).orElse(focus))
             .map(List::of)
             .orElse(List.of());
   }
@@ -279,21 +290,21 @@ public final class JobDialogs {
         .line("note", "")
         .ask(over)
         .ifPresent(
-            told ->
+            stated ->
                 trying(
                     over,
                     () ->
                         session
-                            .room(BenchWork.class)
+                            .room(OpenJob.class)
                             .apply(
                                 JobTable.CHECKLIST.put(
                                     new CheckMark(
                                         open.get(
                                             Math.max(
-                                                0, texts.indexOf(told.getOrDefault("step", "")))),
-                                        told.getOrDefault("note", ""),
-                                        session.room(BenchWork.class).author(),
-                                        session.room(BenchWork.class).now())))));
+                                                0, texts.indexOf(stated.getOrDefault("step", "")))),
+                                        stated.getOrDefault("note", ""),
+                                        session.room(OpenJob.class).author(),
+                                        session.room(OpenJob.class).now())))));
   }
 
   /** What was filled in may not fit: then that is said, and nothing has changed. */
@@ -304,7 +315,7 @@ public final class JobDialogs {
       javax.swing.JOptionPane.showMessageDialog(
           over,
           new javax.swing.JLabel(String.valueOf(unfit.getMessage())),
-          Texts.of("error.title"),
+          Messages.of("error.title"),
           javax.swing.JOptionPane.ERROR_MESSAGE);
     }
   }

@@ -6,7 +6,7 @@ import java.awt.event.KeyEvent;
 import java.util.function.Predicate;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.TypedField;
 
 /**
@@ -24,8 +24,8 @@ public final class ReadingField extends TypedField {
     super(12);
     setName("reading");
     putClientProperty("FlatLaf.styleClass", "h3");
-    putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, Texts.of("reading.hint"));
-    getAccessibleContext().setAccessibleName(Texts.of("reading.name"));
+    putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, Messages.of("reading.hint"));
+    getAccessibleContext().setAccessibleName(Messages.of("reading.name"));
     getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "take");
     getActionMap()
         .put(

@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import org.relegend.check.Finding;
 import org.relegend.circuit.Circuit;
 import org.relegend.hazard.Hazards;
-import org.relegend.hazard.LimitSet;
-import org.relegend.hazard.Unmarked;
+import org.relegend.hazard.UnmarkedHazard;
+import org.relegend.hazard.VoltageLimits;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
@@ -55,7 +55,7 @@ public final class FindingFix implements Room {
     }
     Circuit circuit = Circuit.of(map);
     Attestation inferred = new Attestation(Evidence.INFERRED, now.author(), now.at());
-    Hazards hazards = Hazards.of(circuit, LimitSet.INSTRUMENTS);
+    Hazards hazards = Hazards.of(circuit, VoltageLimits.INSTRUMENTS);
     Set<HazardZone.Kind> kinds = kinds(finding, hazards);
     return hazards.proposals(circuit).stream()
         .filter(zone -> finding.picture().filter(zone.picture()::equals).isPresent())
@@ -78,7 +78,7 @@ public final class FindingFix implements Room {
     return hazards.unmarked().stream()
         .filter(danger -> finding.picture().filter(danger.picture()::equals).isPresent())
         .filter(danger -> finding.subjects().contains(danger.subject()))
-        .map(Unmarked::kind)
+        .map(UnmarkedHazard::kind)
         .collect(Collectors.toSet());
   }
 }

@@ -11,14 +11,14 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import org.relegend.check.Finding;
 import org.relegend.check.Severity;
-import org.relegend.viewer.control.Rows;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
+import org.relegend.viewer.control.WrappedRows;
 
 /** What the checks found, the graver ones first; choosing one leads to its place. */
 public final class FindingsPanel extends JPanel {
-  private final Rows<Finding> list = new Rows<>("findings", FindingsPanel::words);
+  private final WrappedRows<Finding> list = new WrappedRows<>("findings", FindingsPanel::words);
   private final JLabel heading = new JLabel();
-  private final JButton mend = new JButton(Texts.of("findings.mend"));
+  private final JButton mend = new JButton(Messages.of("findings.mend"));
 
   /**
    * @param go leads to a finding's place
@@ -32,7 +32,7 @@ public final class FindingsPanel extends JPanel {
     heading.putClientProperty("FlatLaf.styleClass", "h2");
     JPanel head = new JPanel(new BorderLayout());
     head.add(heading, BorderLayout.CENTER);
-    JButton close = new JButton(Texts.of("findings.back"));
+    JButton close = new JButton(Messages.of("findings.back"));
     close.addActionListener(pressed -> back.run());
     mend.setName("mend");
     mend.addActionListener(pressed -> list.chosen().ifPresent(put));
@@ -41,40 +41,42 @@ public final class FindingsPanel extends JPanel {
     buttons.add(close);
     head.add(buttons, BorderLayout.EAST);
     add(head, BorderLayout.NORTH);
-    list.getAccessibleContext().setAccessibleName(Texts.of("findings.area"));
+    list.getAccessibleContext().setAccessibleName(Messages.of("findings.area"));
     list.onOpen(go);
     list.onKey("M", put);
-    list.addListSelectionListener(chosen -> settle());
+    list.addListSelectionListener(chosen -> refresh());
     add(new JScrollPane(list), BorderLayout.CENTER);
   }
 
-  private void settle() {
+  private void refresh() {
     mend.setEnabled(list.chosen().filter(FindingFix::isOffered).isPresent());
   }
 
   /** Says that the checks run. */
   public void showChecking() {
-    heading.setText(Texts.of("findings.checking"));
+    heading.setText(Messages.of("findings.checking"));
   }
 
   public void show(List<Finding> found) {
     heading.setText(
-        found.isEmpty() ? Texts.of("findings.none") : Texts.of("status.findings", found.size()));
+        found.isEmpty()
+            ? Messages.of("findings.none")
+            : Messages.of("status.findings", found.size()));
     list.show(found);
-    settle();
+    refresh();
   }
 
   public void takeFocus() {
     list.requestFocusInWindow();
   }
 
-  private static Rows.Words words(Finding finding) {
+  private static WrappedRows.Words words(Finding finding) {
     String sign = sign(finding.severity()) + "  " + word(finding.severity());
-    return new Rows.Words(sign, finding.message(), finding.remedy());
+    return new WrappedRows.Words(sign, finding.message(), finding.remedy());
   }
 
   private static String word(Severity severity) {
-    return Texts.of("severity." + Texts.word(severity));
+    return Messages.of("severity." + Messages.word(severity));
   }
 
   /** A shape for each, so that colour isn't needed. */

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import org.relegend.map.Net;
 import org.relegend.map.Potential;
 import org.relegend.marking.Amount;
+import org.relegend.marking.MarkingReadings;
 import org.relegend.marking.Quantity;
-import org.relegend.marking.Readings;
 import org.relegend.marking.TypedAmounts;
 
 /**
@@ -39,8 +39,8 @@ public record NetEntry(String name, String nature, String volts, String channel,
     if (volts.isEmpty()) {
       return 0;
     }
-    Readings<Amount> read = TypedAmounts.read(volts, Quantity.VOLTAGE);
-    if (read.outcome() != Readings.Outcome.READ) {
+    MarkingReadings<Amount> read = TypedAmounts.read(volts, Quantity.VOLTAGE);
+    if (read.outcome() != MarkingReadings.Outcome.READ) {
       throw new IllegalArgumentException(read.reason());
     }
     return read.readings().get(0).value();

@@ -1,8 +1,8 @@
 package org.relegend.viewer.mode.edit;
 
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.QuestionBar;
 import org.relegend.viewer.control.QuestionForm;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Question;
 import org.relegend.viewer.session.Session;
 
@@ -10,13 +10,14 @@ import org.relegend.viewer.session.Session;
 public record RemoveForm(Session session) implements QuestionForm {
   @Override
   public boolean ask(Question question, QuestionBar bar) {
-    if (question instanceof Entries.RemoveEntry remove) {
+    if (question instanceof EntryEditor.RemoveEntry remove) {
       String name = session.map().nameOf(remove.subject());
       bar.say(
-          Texts.of(
+          Messages.of(
               "question.removeentry", name, remove.places(), remove.joins(), remove.readings()));
       bar.offer("question.removezone.no", "K", session::back).requestFocusInWindow();
-      bar.offer("question.removezone.yes", "R", () -> session.room(Entries.class).answer(remove));
+      bar.offer(
+          "question.removezone.yes", "R", () -> session.room(EntryEditor.class).answer(remove));
       return true;
     }
     return false;

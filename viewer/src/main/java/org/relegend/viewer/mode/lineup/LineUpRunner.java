@@ -11,22 +11,22 @@ import org.relegend.lineup.PhotoResult;
 import org.relegend.map.Picture;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.PicturePairs.Spot;
-import org.relegend.scan.Matchable;
+import org.relegend.scan.MatchImage;
 import org.relegend.scan.PictureException;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeContext;
-import org.relegend.viewer.control.Shelf;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.OpenedPictures;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Job;
+import org.relegend.viewer.work.BackgroundTask;
 import org.relegend.viewer.work.LatestJob;
-import org.relegend.viewer.work.Watch;
+import org.relegend.viewer.work.TaskMonitor;
 
 /** Lines two photos up without clicks, away from the event thread; what comes late is dropped. */
 public final class LineUpRunner {
   private final Session session;
-  private final Shelf shelf;
+  private final OpenedPictures shelf;
   private final LatestJob latest;
-  private final Consumer<Job> watch;
+  private final Consumer<BackgroundTask> watch;
   private final BooleanSupplier open;
 
   /** Photos that were tried: once is enough, unless one asks for it. */
@@ -74,30 +74,30 @@ public final class LineUpRunner {
       return;
     }
     if (!session.room(LineUpTool.class).sameSide()) {
-      session.room(LineUpTool.class).refuse(Texts.of("pairs.sides"));
+      session.room(LineUpTool.class).refuse(Messages.of("pairs.sides"));
       return;
     }
     Picture a = left.get();
     Picture b = right.get();
     watch.accept(
         latest.run(
-            Texts.of("pairs.working"),
+            Messages.of("pairs.working"),
             watch -> result(a, b, watch),
             result -> take(a, b, result),
             problem ->
                 session.room(LineUpTool.class).refuse(String.valueOf(problem.getMessage()))));
   }
 
-  private PhotoResult result(Picture a, Picture b, Watch watch) throws PictureException {
-    Matchable first = Matchable.of(shelf.fileOf(a), a, done -> watch.at(0.25 * done));
-    Matchable second = Matchable.of(shelf.fileOf(b), b, done -> watch.at(0.25 + 0.25 * done));
+  private PhotoResult result(Picture a, Picture b, TaskMonitor watch) throws PictureException {
+    MatchImage first = MatchImage.of(shelf.fileOf(a), a, done -> watch.at(0.25 * done));
+    MatchImage second = MatchImage.of(shelf.fileOf(b), b, done -> watch.at(0.25 + 0.25 * done));
     return first.lineUp(second, () -> !watch.at(0.5));
   }
 
   /** Of the files of two photos. */
-  public static PhotoResult result(Path a, Path b, Watch watch) throws PictureException {
-    Matchable first = Matchable.of(a, done -> watch.at(0.25 * done));
-    Matchable second = Matchable.of(b, done -> watch.at(0.25 + 0.25 * done));
+  public static PhotoResult result(Path a, Path b, TaskMonitor watch) throws PictureException {
+    MatchImage first = MatchImage.of(a, done -> watch.at(0.25 * done));
+    MatchImage second = MatchImage.of(b, done -> watch.at(0.25 + 0.25 * done));
     return first.lineUp(second, () -> !watch.at(0.5));
   }
 

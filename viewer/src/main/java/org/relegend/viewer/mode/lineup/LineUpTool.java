@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.relegend.lineup.Fit;
-import org.relegend.lineup.KeptLineUp;
 import org.relegend.lineup.LineUp;
-import org.relegend.lineup.Model;
 import org.relegend.lineup.PairError;
+import org.relegend.lineup.StoredLineUp;
+import org.relegend.lineup.TransformModel;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapTables;
@@ -17,20 +17,20 @@ import org.relegend.map.Photo;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.map.PicturePairs.Spot;
 import org.relegend.map.Point;
-import org.relegend.viewer.mode.bench.UnitPhotos;
+import org.relegend.viewer.mode.bench.UnitPhotoEditor;
+import org.relegend.viewer.session.Attester;
 import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.ChangeNotifier;
 import org.relegend.viewer.session.Click;
-import org.relegend.viewer.session.Desk;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Hand;
-import org.relegend.viewer.session.Hits;
-import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.MapDocument;
 import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Notice;
+import org.relegend.viewer.session.PointerHits;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.ShownPictures;
 import org.relegend.viewer.session.Target;
 
 /**
@@ -39,10 +39,10 @@ import org.relegend.viewer.session.Target;
  */
 public final class LineUpTool implements Mode {
   /** So many pairs of photos always fit, also where one is wrong. */
-  public static final int ALWAYS_FIT = Model.HOMOGRAPHY.fewest();
+  public static final int ALWAYS_FIT = TransformModel.HOMOGRAPHY.fewest();
 
   /** How a pair lies to the others. */
-  public enum Standing {
+  public enum PairState {
     /** Too few pairs to tell. */
     UNKNOWN,
     GOOD,
@@ -56,11 +56,11 @@ public final class LineUpTool implements Mode {
   public record Half(PictureId picture, Point at) {}
 
   private final Session session;
-  private final Document document;
-  private final Desk desk;
-  private final Hand hand;
-  private final UnitPhotos unit;
-  private final Hub hub;
+  private final MapDocument document;
+  private final ShownPictures desk;
+  private final Attester hand;
+  private final UnitPhotoEditor unit;
+  private final ChangeNotifier hub;
   private @Nullable Half half;
   private int chosen = -1;
 
@@ -69,7 +69,7 @@ public final class LineUpTool implements Mode {
     this.document = session.document();
     this.desk = session.desk();
     this.hand = session.hand();
-    this.unit = session.room(UnitPhotos.class);
+    this.unit = session.room(UnitPhotoEditor.class);
     this.hub = session.hub();
   }
 
@@ -151,21 +151,21 @@ public final class LineUpTool implements Mode {
   /** The clicked pairs, the left photo's point first. */
   public List<Spot> spots() {
     return kept()
-        .filter(pairs -> pairs.found() == Found.CLICKED)
+        .filter(pairs -> pairs.origin() == Origin.CLICKED)
         .map(pairs -> pairs.from(left().orElseThrow().id()))
         .orElse(List.of());
   }
 
   /** What the kept pairs come to. */
-  public Optional<KeptLineUp.Result> result() {
+  public Optional<StoredLineUp.Result> result() {
     return kept().flatMap(pairs -> document.carrier().lineUps().result(pairs.a(), pairs.b()));
   }
 
   /** The line-up from the left photo to the right one, where there is one. */
   public Optional<LineUp> lineUp() {
     return result()
-        .filter(KeptLineUp.Lined.class::isInstance)
-        .map(lined -> ((KeptLineUp.Lined) lined).kept())
+        .filter(StoredLineUp.Lined.class::isInstance)
+        .map(lined -> ((StoredLineUp.Lined) lined).kept())
         .map(
             kept ->
                 kept.pairs().a().equals(left().orElseThrow().id())
@@ -176,24 +176,24 @@ public final class LineUpTool implements Mode {
   /** The fit of the clicked pairs, where there is one. */
   public Optional<Fit> fit() {
     return result()
-        .filter(KeptLineUp.Lined.class::isInstance)
-        .flatMap(lined -> ((KeptLineUp.Lined) lined).kept().fit());
+        .filter(StoredLineUp.Lined.class::isInstance)
+        .flatMap(lined -> ((StoredLineUp.Lined) lined).kept().fit());
   }
 
   /** How a pair lies to the others, counted from 0. */
-  public Standing standing(int pair) {
+  public PairState standing(int pair) {
     return fit()
         .filter(fit -> fit.pairs().size() > fit.model().fewest())
         .map(fit -> fit.errors().get(pair))
         .map(LineUpTool::standing)
-        .orElse(Standing.UNKNOWN);
+        .orElse(PairState.UNKNOWN);
   }
 
-  private static Standing standing(PairError error) {
+  private static PairState standing(PairError error) {
     if (!error.used()) {
-      return Standing.WRONG;
+      return PairState.WRONG;
     }
-    return error.doubtful() ? Standing.DOUBTFUL : Standing.GOOD;
+    return error.doubtful() ? PairState.DOUBTFUL : PairState.GOOD;
   }
 
   /** The pair touched last, counted from 0. */
@@ -233,7 +233,7 @@ public final class LineUpTool implements Mode {
 
   /** Zones drawn on the photo itself: what a line-up in the making carries means nothing yet. */
   public Set<HazardZone> zonesAt(Click click) {
-    return Set.copyOf(Hits.zonesAt(document.watched(), click.picture(), click.at()));
+    return Set.copyOf(PointerHits.zonesAt(document.watched(), click.picture(), click.at()));
   }
 
   /** A half of a pair, or the other half of the one that waits; a point that is there is chosen. */
@@ -319,7 +319,7 @@ public final class LineUpTool implements Mode {
   public void take(PictureId a, PictureId b, List<Spot> spots) {
     hub.check();
     PicturePairs pairs =
-        new PicturePairs(a, b, Found.AUTOMATIC, spots, List.of(hand.attests(Evidence.MATCHED)));
+        new PicturePairs(a, b, Origin.AUTOMATIC, spots, List.of(hand.attests(Evidence.MATCHED)));
     if (put(pairs)) {
       drop();
       hub.say(
@@ -350,13 +350,13 @@ public final class LineUpTool implements Mode {
     PictureId b = right().orElseThrow().id();
     return put(
         kept()
-            .filter(pairs -> pairs.found() == Found.CLICKED)
+            .filter(pairs -> pairs.origin() == Origin.CLICKED)
             .map(
                 pairs ->
-                    new PicturePairs(a, b, Found.CLICKED, spots, pairs.evidence())
+                    new PicturePairs(a, b, Origin.CLICKED, spots, pairs.evidence())
                         .confirmedBy(hand.attests()))
             .orElseGet(
-                () -> new PicturePairs(a, b, Found.CLICKED, spots, List.of(hand.attests()))));
+                () -> new PicturePairs(a, b, Origin.CLICKED, spots, List.of(hand.attests()))));
   }
 
   /** Pairs of two photos of the map belong to the map, those of a photo of the unit to the job. */

@@ -5,11 +5,11 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeContext;
 import org.relegend.viewer.control.ModeDrag;
 import org.relegend.viewer.control.ModeView;
-import org.relegend.viewer.control.Pointer;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.PointerPosition;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.paint.PairOverlay;
 import org.relegend.viewer.session.Change;
@@ -50,7 +50,7 @@ public final class LineUpView implements ModeView {
       followMode();
     }
     if (change == Change.MAP || change == Change.PICTURES || change == Change.TOOL) {
-      panel.settle();
+      panel.refresh();
     }
     if (change == Change.PICTURES) {
       runner.first();
@@ -86,11 +86,11 @@ public final class LineUpView implements ModeView {
 
   @Override
   public List<Overlay> overlays(PictureId picture, Optional<Point> pointer) {
-    return List.of(new PairScene(tool, session.document().seen()).on(picture));
+    return List.of(new PairMarks(tool, session.document().seen()).on(picture));
   }
 
   @Override
-  public Optional<ModeDrag> drag(PictureId picture, Pointer at) {
+  public Optional<ModeDrag> drag(PictureId picture, PointerPosition at) {
     return tool.mayKeep()
         ? tool.at(picture, at.at(), at.reach()).map(pair -> new PairDrag(tool, pair, picture))
         : Optional.empty();
@@ -103,7 +103,7 @@ public final class LineUpView implements ModeView {
       String number = Integer.toString(pair + 1);
       String off =
           tool.offIfMoved(pair, picture, to)
-              .map(pixels -> Texts.of("pairs.dragged", number, Math.round(pixels)))
+              .map(pixels -> Messages.of("pairs.dragged", number, Math.round(pixels)))
               .orElse(number);
       return List.of(
           new PairOverlay(List.of(new PairOverlay.Spot(to, off, PairOverlay.Look.HALF, true, 0))));

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.lineup.Extent;
 import org.relegend.lineup.LineUp;
-import org.relegend.lineup.PairPlaces;
+import org.relegend.lineup.PairSuggestions;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 
@@ -39,7 +39,7 @@ record NextPair(LineUpTool tool, BoardMap seen) {
   /** Where on the left photo the next pair would serve best. */
   Optional<Point> nextPlace() {
     if (tool.half().isPresent()
-        || tool.kept().filter(pairs -> pairs.found() == Found.AUTOMATIC).isPresent()) {
+        || tool.kept().filter(pairs -> pairs.origin() == Origin.AUTOMATIC).isPresent()) {
       return Optional.empty();
     }
     return tool.left()
@@ -48,9 +48,9 @@ record NextPair(LineUpTool tool, BoardMap seen) {
               Extent extent = board(picture);
               int count = tool.spots().size();
               return count < 4
-                  ? PairPlaces.first(extent).get(count)
+                  ? PairSuggestions.first(extent).get(count)
                   : tool.lineUp()
-                      .map(lineUp -> PairPlaces.next(lineUp, extent))
+                      .map(lineUp -> PairSuggestions.next(lineUp, extent))
                       .orElseGet(extent::centre);
             });
   }

@@ -16,13 +16,13 @@ import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import org.relegend.lineup.Extent;
 import org.relegend.lineup.Fit;
-import org.relegend.lineup.KeptLineUp;
+import org.relegend.lineup.FitWarning;
 import org.relegend.lineup.PairError;
-import org.relegend.lineup.Warning;
+import org.relegend.lineup.StoredLineUp;
 import org.relegend.map.Picture;
-import org.relegend.map.PicturePairs.Found;
+import org.relegend.map.PicturePairs.Origin;
 import org.relegend.viewer.control.Actions;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.UserAction;
 import org.relegend.viewer.session.Session;
 
@@ -52,14 +52,14 @@ public final class PairsPanel extends JPanel {
     table.setName("pairs-table");
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setFillsViewportHeight(true);
-    table.getAccessibleContext().setAccessibleName(Texts.of("pairs.area"));
+    table.getAccessibleContext().setAccessibleName(Messages.of("pairs.area"));
     table.getSelectionModel().addListSelectionListener(event -> choose());
     add(new JScrollPane(table), BorderLayout.CENTER);
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 0));
     for (UserAction act :
         List.of(UserAction.LINE_UP_ALONE, UserAction.TAKE_AWAY, UserAction.BACK)) {
       JButton button = new JButton(acts.action(act));
-      button.setText(Texts.of("pairs." + Texts.word(act)));
+      button.setText(Messages.of("pairs." + Messages.word(act)));
       button.setHideActionText(false);
       button.setFocusable(false);
       buttons.add(button);
@@ -75,7 +75,7 @@ public final class PairsPanel extends JPanel {
   }
 
   /** Shows the pairs as they are now. */
-  public void settle() {
+  public void refresh() {
     if (!session.isIn(LineUpTool.class)) {
       return;
     }
@@ -95,7 +95,7 @@ public final class PairsPanel extends JPanel {
   private String headText() {
     LineUpTool pairing = session.room(LineUpTool.class);
     String names =
-        Texts.of(
+        Messages.of(
             "pairs.names",
             pairing.left().map(Picture::caption).orElse(""),
             pairing.right().map(Picture::caption).orElse(""));
@@ -106,10 +106,10 @@ public final class PairsPanel extends JPanel {
     LineUpTool pairing = session.room(LineUpTool.class);
     Optional<Fit> fit = pairing.fit();
     if (fit.isPresent() && fit.get().pairs().size() <= LineUpTool.ALWAYS_FIT) {
-      return Texts.of("pairs.always", fit.get().pairs().size(), middle());
+      return Messages.of("pairs.always", fit.get().pairs().size(), middle());
     }
     if (fit.isPresent()) {
-      return Texts.of(
+      return Messages.of(
           "pairs.error",
           fit.get().inliers().size(),
           fit.get().pairs().size(),
@@ -117,10 +117,10 @@ public final class PairsPanel extends JPanel {
           tenths(fit.get().p95()),
           middle());
     }
-    boolean alone = pairing.kept().filter(pairs -> pairs.found() == Found.AUTOMATIC).isPresent();
+    boolean alone = pairing.kept().filter(pairs -> pairs.origin() == Origin.AUTOMATIC).isPresent();
     return alone && pairing.lineUp().isPresent()
-        ? Texts.of("pairs.alone", pairing.kept().orElseThrow().spots().size(), middle())
-        : Texts.of("pairs.few", pairing.spots().size());
+        ? Messages.of("pairs.alone", pairing.kept().orElseThrow().spots().size(), middle())
+        : Messages.of("pairs.few", pairing.spots().size());
   }
 
   /** The stated circle in the middle of the picture. */
@@ -141,29 +141,29 @@ public final class PairsPanel extends JPanel {
     LineUpTool pairing = session.room(LineUpTool.class);
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < pairing.spots().size(); i++) {
-      if (pairing.standing(i) == LineUpTool.Standing.WRONG
-          || pairing.standing(i) == LineUpTool.Standing.DOUBTFUL) {
-        lines.add("<b>\u26a0 " + Texts.of("pairs.bad", i + 1, off(i)) + "</b>");
+      if (pairing.standing(i) == LineUpTool.PairState.WRONG
+          || pairing.standing(i) == LineUpTool.PairState.DOUBTFUL) {
+        lines.add("<b>\u26a0 " + Messages.of("pairs.bad", i + 1, off(i)) + "</b>");
       }
     }
     pairing
         .result()
-        .filter(KeptLineUp.Refused.class::isInstance)
+        .filter(StoredLineUp.Refused.class::isInstance)
         .filter(refused -> pairing.spots().size() >= 4)
         .ifPresent(
             refused ->
-                lines.add("<b>" + ((KeptLineUp.Refused) refused).refusal().message() + "</b>"));
+                lines.add("<b>" + ((StoredLineUp.Refused) refused).refusal().message() + "</b>"));
     pairing
         .fit()
         .ifPresent(
             fit ->
                 fit.warnings().stream()
-                    .filter(warning -> warning.kind() != Warning.Kind.WRONG_PAIRS)
+                    .filter(warning -> warning.kind() != FitWarning.Kind.WRONG_PAIRS)
                     .forEach(warning -> lines.add(warning.message())));
     if (lines.isEmpty()) {
       boolean alone = pairing.spots().isEmpty() && pairing.lineUp().isPresent();
       String next = alone ? "pairs.instead" : "pairs.next";
-      lines.add(Texts.of(pairing.half().isPresent() ? "pairs.other" : next));
+      lines.add(Messages.of(pairing.half().isPresent() ? "pairs.other" : next));
     }
     return String.join("<br>", lines);
   }
@@ -197,7 +197,7 @@ public final class PairsPanel extends JPanel {
 
     @Override
     public String getColumnName(int column) {
-      return Texts.of(COLUMNS[column]);
+      return Messages.of(COLUMNS[column]);
     }
 
     @Override
@@ -205,7 +205,8 @@ public final class PairsPanel extends JPanel {
       return switch (column) {
         case 0 -> row + 1;
         case 1 -> off(row);
-        default -> Texts.of("pairs." + Texts.word(session.room(LineUpTool.class).standing(row)));
+        default ->
+            Messages.of("pairs." + Messages.word(session.room(LineUpTool.class).standing(row)));
       };
     }
   }

@@ -5,19 +5,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.relegend.lineup.Facing;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.Fitter;
-import org.relegend.lineup.Model;
 import org.relegend.lineup.PointPair;
+import org.relegend.lineup.SideRelation;
+import org.relegend.lineup.TransformModel;
 import org.relegend.map.BoardMap;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
-import org.relegend.map.Turn;
 
 /**
  * The same spot on the photo of a board's other side. What is placed on both photos lines them up;
@@ -29,7 +29,7 @@ public final class Flip {
 
   public static Point spot(BoardMap map, Photo from, Photo to, Point here) {
     List<PointPair> pairs = pairs(map, from.id(), to.id());
-    return pairs.size() >= Model.HOMOGRAPHY.fewest()
+    return pairs.size() >= TransformModel.HOMOGRAPHY.fewest()
         ? byPairs(pairs, here).filter(to::contains).orElseGet(() -> byEdge(from, to, here))
         : byEdge(from, to, here);
   }
@@ -53,16 +53,17 @@ public final class Flip {
   }
 
   private static Optional<Point> byPairs(List<PointPair> pairs, Point here) {
-    return Fitter.of(Model.HOMOGRAPHY).expecting(Facing.OPPOSITE).fit(pairs) instanceof Fit fit
+    return Fitter.of(TransformModel.HOMOGRAPHY).expecting(SideRelation.OPPOSITE).fit(pairs)
+            instanceof Fit fit
         ? fit.lineUp().carry(here)
         : Optional.empty();
   }
 
   private static Point byEdge(Photo from, Photo to, Point here) {
-    Turn turn = (from.side() == Side.SOLDER ? from : to).turn();
+    BoardTurn turn = (from.side() == Side.SOLDER ? from : to).turn();
     double x = here.x() / from.width();
     double y = here.y() / from.height();
-    return turn == Turn.TOP_EDGE
+    return turn == BoardTurn.TOP_EDGE
         ? new Point(x * to.width(), (1 - y) * to.height())
         : new Point((1 - x) * to.width(), y * to.height());
   }

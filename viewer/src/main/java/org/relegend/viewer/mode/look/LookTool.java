@@ -10,11 +10,11 @@ import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
-import org.relegend.twin.Predictions;
+import org.relegend.twin.TwinPredictions;
 import org.relegend.viewer.mode.twins.PredictedPlaces;
 import org.relegend.viewer.session.Click;
-import org.relegend.viewer.session.Hits;
 import org.relegend.viewer.session.Mode;
+import org.relegend.viewer.session.PointerHits;
 import org.relegend.viewer.session.Selection;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Target;
@@ -38,7 +38,7 @@ public final class LookTool implements Mode {
 
   @Override
   public void click(Target target) {
-    Optional<Predictions.Prediction> place = predicted().at(target.click());
+    Optional<TwinPredictions.Prediction> place = predicted().at(target.click());
     if (place.isPresent()) {
       predicted().open(place.get());
     } else {
@@ -67,10 +67,10 @@ public final class LookTool implements Mode {
    */
   public void markWithin(PictureId picture, Point a, Point b, boolean more) {
     session.hub().check();
-    List<Placement> found = Hits.within(session.document().seen(), picture, a, b);
+    List<Placement> found = PointerHits.within(session.document().seen(), picture, a, b);
     Set<HazardZone> zones =
         new LinkedHashSet<>(
-            Hits.zonesIn(session.document().watched(), picture, Box.around(List.of(a, b))));
+            PointerHits.zonesIn(session.document().watched(), picture, Box.around(List.of(a, b))));
     found.forEach(place -> zones.addAll(session.exposure().ofPlace(place.subject())));
     session.gate().through(zones, () -> mark(found, more));
   }
@@ -86,7 +86,7 @@ public final class LookTool implements Mode {
   /** A drag begins there: tells what would be dragged, which is marked then, if it wasn't. */
   public boolean grab(Click click) {
     session.hub().check();
-    Optional<Placement> hit = Hits.at(session.document().seen(), click);
+    Optional<Placement> hit = PointerHits.at(session.document().seen(), click);
     if (!session.isIn(LookTool.class) || hit.isEmpty() || session.document().isReadOnly()) {
       return false;
     }

@@ -5,20 +5,20 @@ import java.util.Set;
 import org.relegend.map.Photo;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
-import org.relegend.viewer.session.Card;
-import org.relegend.viewer.session.Hits;
-import org.relegend.viewer.session.Hub;
-import org.relegend.viewer.session.Look;
-import org.relegend.viewer.session.Looks;
+import org.relegend.viewer.session.ChangeNotifier;
+import org.relegend.viewer.session.Navigator;
+import org.relegend.viewer.session.NodeCard;
 import org.relegend.viewer.session.Notice;
+import org.relegend.viewer.session.PointerHits;
 import org.relegend.viewer.session.Room;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.ViewRequest;
 
 /** Goes to the same spot on another photo: of the board's other side, or of this very unit. */
 public final class OtherSide implements Room {
   private final Session session;
-  private final Hub hub;
-  private final Looks looks;
+  private final ChangeNotifier hub;
+  private final Navigator looks;
 
   public OtherSide(Session session) {
     this.session = session;
@@ -57,7 +57,7 @@ public final class OtherSide implements Room {
         session
             .selection()
             .card()
-            .flatMap(Card::photo)
+            .flatMap(NodeCard::photo)
             .filter(place -> place.picture().equals(shown.get().id()))
             .map(Placement::at)
             .orElse(centre);
@@ -72,8 +72,10 @@ public final class OtherSide implements Room {
     session
         .gate()
         .through(
-            Set.copyOf(Hits.zonesAt(session.document().watched(), other.get().id(), there)),
-            () -> looks.across(new Look.Spot(shown.get().id(), here), other.get().id(), there));
+            Set.copyOf(PointerHits.zonesAt(session.document().watched(), other.get().id(), there)),
+            () ->
+                looks.across(
+                    new ViewRequest.Spot(shown.get().id(), here), other.get().id(), there));
   }
 
   /** Without a line-up: of the other side as the board was turned; of the same side about there. */

@@ -12,13 +12,13 @@ import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.ChangeNotifier;
 import org.relegend.viewer.session.Click;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.MapDocument;
 import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Question;
-import org.relegend.viewer.session.Questions;
+import org.relegend.viewer.session.QuestionQueue;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Target;
 
@@ -32,9 +32,9 @@ public final class MeasureTool implements Mode {
   public record HowFar(PictureId picture, Point a, Point b) implements Question {}
 
   private final Session session;
-  private final Document document;
-  private final Hub hub;
-  private final Questions questions;
+  private final MapDocument document;
+  private final ChangeNotifier hub;
+  private final QuestionQueue questions;
   private final Map<PictureId, Scale> given = new HashMap<>();
   private @Nullable Length length;
 
@@ -107,10 +107,10 @@ public final class MeasureTool implements Mode {
         known == null ? PlacedScale.near(document.seen(), picture, middle) : Optional.empty();
     length = new Length(picture, List.of(a, b), "");
     if (known != null) {
-      told(picture, a, b, known);
+      setLength(picture, a, b, known);
       hub.say(Notice.Kind.MEASURED_BY_DISTANCE, text());
     } else if (placed.isPresent()) {
-      told(picture, a, b, placed.get().scale());
+      setLength(picture, a, b, placed.get().scale());
       String part = document.map().nameOf(placed.get().part());
       hub.say(Notice.Kind.MEASURED_BY_PART, text(), part);
     } else {
@@ -118,7 +118,7 @@ public final class MeasureTool implements Mode {
     }
   }
 
-  private void told(PictureId picture, Point a, Point b, Scale scale) {
+  private void setLength(PictureId picture, Point a, Point b, Scale scale) {
     String millimetres = String.format(Locale.getDefault(), "%.1f mm", scale.distance(a, b));
     length = new Length(picture, List.of(a, b), millimetres);
   }
@@ -139,7 +139,7 @@ public final class MeasureTool implements Mode {
       double distance = Double.parseDouble(millimetres.strip().replace(',', '.'));
       Scale scale = Scale.between(question.a(), question.b(), distance);
       given.put(question.picture(), scale);
-      told(question.picture(), question.a(), question.b(), scale);
+      setLength(question.picture(), question.a(), question.b(), scale);
       hub.say(Notice.Kind.MEASURED_BY_DISTANCE, text());
     } catch (IllegalArgumentException noDistance) {
       hub.say(Notice.Kind.NO_DISTANCE, millimetres);

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeContext;
 import org.relegend.viewer.control.ModeView;
 import org.relegend.viewer.control.QuestionBar;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.paint.LengthOverlay;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.session.Question;
@@ -30,7 +30,8 @@ public final class MeasureView implements ModeView {
   @Override
   public boolean ask(Question question, QuestionBar bar) {
     if (question instanceof MeasureTool.HowFar far) {
-      bar.typed("howfar", Texts.of("question.howfar"), 8, distance -> tool.answer(far, distance));
+      bar.typed(
+          "howfar", Messages.of("question.howfar"), 8, distance -> tool.answer(far, distance));
       return true;
     }
     return false;

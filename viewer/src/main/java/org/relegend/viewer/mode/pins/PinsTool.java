@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.relegend.lineup.Outline;
+import org.relegend.lineup.PackageOutline;
 import org.relegend.lineup.PackageShape;
 import org.relegend.lineup.Packages;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.MapTables;
-import org.relegend.map.Names;
+import org.relegend.map.NameRules;
 import org.relegend.map.Part;
 import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
@@ -23,16 +23,16 @@ import org.relegend.map.Point;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
 import org.relegend.viewer.mode.place.PlaceTool;
+import org.relegend.viewer.session.Attester;
 import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.ChangeNotifier;
 import org.relegend.viewer.session.Click;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Hand;
-import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.MapDocument;
 import org.relegend.viewer.session.Mode;
-import org.relegend.viewer.session.Naming;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Target;
+import org.relegend.viewer.session.TypedName;
 import org.relegend.viewer.session.TypedText;
 
 /**
@@ -42,10 +42,10 @@ import org.relegend.viewer.session.TypedText;
  */
 public final class PinsTool implements Mode {
   private final Session session;
-  private final Document document;
+  private final MapDocument document;
   private final PlaceTool placing;
-  private final Hand hand;
-  private final Hub hub;
+  private final Attester hand;
+  private final ChangeNotifier hub;
   private @Nullable PictureId picture;
   private @Nullable Point first;
   private int nextOnPage;
@@ -96,10 +96,11 @@ public final class PinsTool implements Mode {
   }
 
   /** How the package would lie if the last pin were there. */
-  public Optional<Outline> preview(PictureId on, Point last) {
+  public Optional<PackageOutline> preview(PictureId on, Point last) {
     return first(on)
         .filter(begun -> !begun.equals(last))
-        .flatMap(begun -> shape().map(shape -> Outline.place(shape, begun, last, sideOf(on))));
+        .flatMap(
+            begun -> shape().map(shape -> PackageOutline.place(shape, begun, last, sideOf(on))));
   }
 
   /** The package that the next two clicks place, if what is typed tells it. */
@@ -133,12 +134,12 @@ public final class PinsTool implements Mode {
   /** As they are counted on the package, whatever came first into the map. */
   private static List<Pin> counted(Part part) {
     return isNumbered(part)
-        ? part.pins().stream().sorted(Comparator.comparing(Pin::number, Names.NATURAL)).toList()
+        ? part.pins().stream().sorted(Comparator.comparing(Pin::number, NameRules.NATURAL)).toList()
         : part.pins();
   }
 
   private Optional<Part> part() {
-    return new Naming(document.index()).part(partTyped());
+    return new TypedName(document.index()).part(partTyped());
   }
 
   private String partTyped() {
@@ -195,7 +196,7 @@ public final class PinsTool implements Mode {
       hub.say(Notice.Kind.NO_PACKAGE, partTyped());
       return Optional.empty();
     }
-    Optional<Outline> outline = preview(click.picture(), click.at());
+    Optional<PackageOutline> outline = preview(click.picture(), click.at());
     if (outline.isEmpty()) {
       picture = click.picture();
       first = click.at();
@@ -208,7 +209,7 @@ public final class PinsTool implements Mode {
         .flatMap(meaning -> lay(meaning, outline.get(), click.picture()));
   }
 
-  private Optional<Subject> lay(Naming.Meaning meaning, Outline outline, PictureId on) {
+  private Optional<Subject> lay(TypedName.Meaning meaning, PackageOutline outline, PictureId on) {
     List<Edit> steps = new ArrayList<>(meaning.additions());
     Part part = grown(meaning, outline.shape(), steps);
     steps.add(place(on, Subject.of(part.id()), middle(outline.pins()), outline.body()));
@@ -229,7 +230,7 @@ public final class PinsTool implements Mode {
   }
 
   /** The part as it will be: with the package's pins, where none are known yet. */
-  private Part grown(Naming.Meaning meaning, PackageShape shape, List<Edit> steps) {
+  private Part grown(TypedName.Meaning meaning, PackageShape shape, List<Edit> steps) {
     Part part = partOf(meaning);
     if (!part.pins().isEmpty()) {
       return part;
@@ -243,7 +244,7 @@ public final class PinsTool implements Mode {
     return grown;
   }
 
-  private Part partOf(Naming.Meaning meaning) {
+  private Part partOf(TypedName.Meaning meaning) {
     return MapTables.PARTS.putBy(meaning.additions()).stream()
         .findFirst()
         .or(() -> document.map().part(((Subject.OfPart) meaning.subject()).part()))

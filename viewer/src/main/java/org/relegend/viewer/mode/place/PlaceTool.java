@@ -21,19 +21,19 @@ import org.relegend.map.Picture;
 import org.relegend.map.PictureId;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
-import org.relegend.marking.Readings;
+import org.relegend.marking.MarkingReadings;
 import org.relegend.marking.ValueReading;
+import org.relegend.viewer.session.Attester;
 import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.ChangeNotifier;
 import org.relegend.viewer.session.Click;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Hand;
-import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.MapDocument;
 import org.relegend.viewer.session.Mode;
-import org.relegend.viewer.session.Naming;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.PartValues;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Target;
+import org.relegend.viewer.session.TypedName;
 import org.relegend.viewer.session.TypedText;
 
 /**
@@ -44,9 +44,9 @@ public final class PlaceTool implements Mode, TypedText {
   private static final int OFFERED = 8;
 
   private final Session session;
-  private final Document document;
-  private final Hand hand;
-  private final Hub hub;
+  private final MapDocument document;
+  private final Attester hand;
+  private final ChangeNotifier hub;
   private String typed = "";
   private @Nullable Designator last;
 
@@ -120,7 +120,7 @@ public final class PlaceTool implements Mode, TypedText {
 
   /** What the typed name stands for in the map, as far as it is known. */
   public Optional<Subject> target() {
-    return new Naming(document.index()).known(typed);
+    return new TypedName(document.index()).known(typed);
   }
 
   @Override
@@ -173,7 +173,7 @@ public final class PlaceTool implements Mode, TypedText {
       hub.say(Notice.Kind.NO_NAME_TYPED);
       return Optional.empty();
     }
-    Optional<Naming.Meaning> meaning = meaning(typed, click.picture());
+    Optional<TypedName.Meaning> meaning = meaning(typed, click.picture());
     if (meaning.isEmpty()) {
       return placeWithValue(click);
     }
@@ -192,7 +192,7 @@ public final class PlaceTool implements Mode, TypedText {
   /** "R3 4k7" names a part and tells its value: both are noted at once. */
   private Optional<Subject> placeWithValue(Click click) {
     String[] words = typed.strip().split("\\s+", 2);
-    Optional<Naming.Meaning> meaning =
+    Optional<TypedName.Meaning> meaning =
         words.length < 2 ? Optional.empty() : meaning(words[0], click.picture());
     Optional<Part> part = meaning.flatMap(this::partMeant);
     if (part.isEmpty()) {
@@ -204,8 +204,8 @@ public final class PlaceTool implements Mode, TypedText {
       hub.say(Notice.Kind.PIN_OR_VALUE, words[0], value);
       return Optional.empty();
     }
-    Readings<ValueReading> read = PartValues.read(part.get(), value);
-    if (read.outcome() != Readings.Outcome.READ) {
+    MarkingReadings<ValueReading> read = PartValues.read(part.get(), value);
+    if (read.outcome() != MarkingReadings.Outcome.READ) {
       hub.say(Notice.Kind.NO_VALUE, words[0], value, read.reason());
       return Optional.empty();
     }
@@ -230,7 +230,7 @@ public final class PlaceTool implements Mode, TypedText {
   }
 
   /** The part that is meant, known or new; a name without class letters is none. */
-  private Optional<Part> partMeant(Naming.Meaning meaning) {
+  private Optional<Part> partMeant(TypedName.Meaning meaning) {
     Optional<Part> added =
         MapTables.PARTS.putBy(meaning.additions()).stream()
             .filter(part -> meaning.subject().equals(Subject.of(part.id())))
@@ -241,14 +241,14 @@ public final class PlaceTool implements Mode, TypedText {
         : added;
   }
 
-  public Optional<Naming.Meaning> meaning(String name, PictureId picture) {
+  public Optional<TypedName.Meaning> meaning(String name, PictureId picture) {
     BoardMap map = document.map();
     BoardId board =
         map.picture(picture)
             .flatMap(Picture::shownBoard)
             .or(() -> map.boards().stream().findFirst().map(found -> found.id()))
             .orElseGet(() -> new BoardId("main"));
-    return new Naming(document.index()).meant(name, board);
+    return new TypedName(document.index()).meant(name, board);
   }
 
   /** Offers the next name. */

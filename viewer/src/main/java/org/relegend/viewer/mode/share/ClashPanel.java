@@ -20,9 +20,9 @@ import javax.swing.UIManager;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Clash;
 import org.relegend.map.EditRefusedException;
+import org.relegend.share.ClashDecisions;
 import org.relegend.share.ClashText;
-import org.relegend.share.Decisions;
-import org.relegend.viewer.control.Texts;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.session.Session;
 
 /** What two people said differently, both versions side by side; each decision is an edit. */
@@ -31,8 +31,8 @@ public final class ClashPanel extends JPanel {
   private final DefaultListModel<Clash> clashes = new DefaultListModel<>();
   private final JList<Clash> list = new JList<>(clashes);
   private final JLabel heading = new JLabel();
-  private final JButton mine = new JButton(Texts.of("clashes.mine"));
-  private final JButton theirs = new JButton(Texts.of("clashes.theirs"));
+  private final JButton mine = new JButton(Messages.of("clashes.mine"));
+  private final JButton theirs = new JButton(Messages.of("clashes.theirs"));
 
   public ClashPanel(Session session, Runnable back) {
     super(new BorderLayout(0, 4));
@@ -40,10 +40,10 @@ public final class ClashPanel extends JPanel {
     setName("clashes-area");
     setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 10));
     heading.putClientProperty("FlatLaf.styleClass", "h2");
-    JButton close = new JButton(Texts.of("findings.back"));
+    JButton close = new JButton(Messages.of("findings.back"));
     close.addActionListener(pressed -> back.run());
-    mine.addActionListener(pressed -> decide(Decisions.Side.MINE));
-    theirs.addActionListener(pressed -> decide(Decisions.Side.THEIRS));
+    mine.addActionListener(pressed -> decide(ClashDecisions.Side.MINE));
+    theirs.addActionListener(pressed -> decide(ClashDecisions.Side.THEIRS));
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 0));
     List.of(mine, theirs, close).forEach(buttons::add);
     JPanel head = new JPanel(new BorderLayout());
@@ -55,14 +55,14 @@ public final class ClashPanel extends JPanel {
     list.setCellRenderer(
         (JList<? extends Clash> of, Clash clash, int row, boolean chosen, boolean focused) ->
             render(session.map(), clash, chosen));
-    list.getAccessibleContext().setAccessibleName(Texts.of("clashes.area"));
-    bind("M", Decisions.Side.MINE);
-    bind("T", Decisions.Side.THEIRS);
+    list.getAccessibleContext().setAccessibleName(Messages.of("clashes.area"));
+    bind("M", ClashDecisions.Side.MINE);
+    bind("T", ClashDecisions.Side.THEIRS);
     add(new JScrollPane(list), BorderLayout.CENTER);
-    settle();
+    refresh();
   }
 
-  private void bind(String key, Decisions.Side side) {
+  private void bind(String key, ClashDecisions.Side side) {
     list.getInputMap().put(KeyStroke.getKeyStroke(key), key);
     list.getActionMap()
         .put(
@@ -75,22 +75,22 @@ public final class ClashPanel extends JPanel {
             });
   }
 
-  private void decide(Decisions.Side side) {
+  private void decide(ClashDecisions.Side side) {
     Optional<Clash> chosen = Optional.ofNullable(list.getSelectedValue());
     if (chosen.isEmpty()) {
       return;
     }
     try {
-      session.document().apply(Decisions.edit(session.map(), chosen.get(), side));
+      session.document().apply(ClashDecisions.edit(session.map(), chosen.get(), side));
     } catch (EditRefusedException unreadable) {
       heading.setText(String.valueOf(unreadable.getMessage()));
     }
   }
 
   /** Shows what is undecided in the map as it is now. */
-  public void settle() {
+  public void refresh() {
     List<Clash> now = List.copyOf(session.map().clashes());
-    heading.setText(Texts.of("clashes.heading", now.size()));
+    heading.setText(Messages.of("clashes.heading", now.size()));
     int kept = list.getSelectedIndex();
     clashes.clear();
     clashes.addAll(now);
@@ -108,8 +108,8 @@ public final class ClashPanel extends JPanel {
     row.setBorder(BorderFactory.createEmptyBorder(5, 8, 5, 8));
     JLabel about = new JLabel(ClashText.about(map, clash));
     about.putClientProperty("FlatLaf.styleClass", "h4");
-    JLabel ours = new JLabel(text(map, clash, Decisions.Side.MINE));
-    JLabel others = new JLabel(text(map, clash, Decisions.Side.THEIRS));
+    JLabel ours = new JLabel(text(map, clash, ClashDecisions.Side.MINE));
+    JLabel others = new JLabel(text(map, clash, ClashDecisions.Side.THEIRS));
     JPanel versions = new JPanel(new BorderLayout());
     versions.setOpaque(false);
     versions.add(ours, BorderLayout.NORTH);
@@ -124,9 +124,9 @@ public final class ClashPanel extends JPanel {
     return row;
   }
 
-  private static String text(BoardMap map, Clash clash, Decisions.Side side) {
+  private static String text(BoardMap map, Clash clash, ClashDecisions.Side side) {
     String version = ClashText.version(map, clash, side);
-    return Texts.of(
-        side == Decisions.Side.MINE ? "clashes.row.mine" : "clashes.row.theirs", version);
+    return Messages.of(
+        side == ClashDecisions.Side.MINE ? "clashes.row.mine" : "clashes.row.theirs", version);
   }
 }

@@ -27,11 +27,11 @@ import javax.swing.ListSelectionModel;
 import org.relegend.map.Attestation;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
-import org.relegend.share.Trust;
-import org.relegend.viewer.control.Texts;
+import org.relegend.share.TrustReport;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Jobs;
 import org.relegend.viewer.work.LatestJob;
+import org.relegend.viewer.work.TaskRunner;
 
 /** Who says what, when and on which evidence, with what is said in two ways on top. */
 public final class TrustPanel extends JPanel {
@@ -39,19 +39,19 @@ public final class TrustPanel extends JPanel {
 
   private final Session session;
   private final LatestJob latest;
-  private final TrustRows rows = new TrustRows();
+  private final TrustTableModel rows = new TrustTableModel();
   private final JTable table = new JTable(rows);
   private final JLabel heading = new JLabel();
   private final JComboBox<String> who = new JComboBox<>();
   private final JComboBox<String> least = new JComboBox<>();
   private final JComboBox<String> since = new JComboBox<>();
-  private final JCheckBox twoWays = new JCheckBox(Texts.of("trust.twoways"));
+  private final JCheckBox twoWays = new JCheckBox(Messages.of("trust.twoways"));
   private boolean filling;
 
   /**
    * @param back shows the node strip again
    */
-  public TrustPanel(Session session, Jobs jobs, Runnable back) {
+  public TrustPanel(Session session, TaskRunner jobs, Runnable back) {
     super(new BorderLayout(0, 4));
     this.session = session;
     latest = new LatestJob(jobs);
@@ -59,7 +59,7 @@ public final class TrustPanel extends JPanel {
     setBorder(BorderFactory.createEmptyBorder(6, 10, 4, 10));
     heading.setName("trust-heading");
     heading.putClientProperty("FlatLaf.styleClass", "h2");
-    JButton close = new JButton(Texts.of("findings.back"));
+    JButton close = new JButton(Messages.of("findings.back"));
     close.addActionListener(pressed -> back.run());
     JPanel head = new JPanel(new BorderLayout(12, 0));
     head.add(heading, BorderLayout.CENTER);
@@ -70,7 +70,7 @@ public final class TrustPanel extends JPanel {
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setAutoCreateRowSorter(true);
     table.setFillsViewportHeight(true);
-    table.getAccessibleContext().setAccessibleName(Texts.of("trust.area"));
+    table.getAccessibleContext().setAccessibleName(Messages.of("trust.area"));
     key("ENTER", this::go);
     key("ESCAPE", back);
     table.addMouseListener(
@@ -91,13 +91,13 @@ public final class TrustPanel extends JPanel {
     twoWays.setName("trust.twoways");
     twoWays.addActionListener(changed -> gather());
     filters.add(twoWays);
-    least.addItem(Texts.of("trust.any"));
-    GRADES.forEach(evidence -> least.addItem(Texts.of("act." + Texts.word(evidence))));
+    least.addItem(Messages.of("trust.any"));
+    GRADES.forEach(evidence -> least.addItem(Messages.of("act." + Messages.word(evidence))));
     return filters;
   }
 
   private void filter(JPanel filters, String key, JComboBox<String> box) {
-    JLabel label = new JLabel(Texts.of(key));
+    JLabel label = new JLabel(Messages.of(key));
     label.setLabelFor(box);
     box.setName(key);
     box.addActionListener(
@@ -129,13 +129,13 @@ public final class TrustPanel extends JPanel {
   private void go() {
     int row = table.getSelectedRow();
     if (row >= 0) {
-      TrustRows.Row chosen = rows.at(table.convertRowIndexToModel(row));
+      TrustTableModel.Row chosen = rows.at(table.convertRowIndexToModel(row));
       chosen.subject().ifPresent(subject -> session.walk().choose(subject, chosen.picture()));
     }
   }
 
   /** Takes up the map as it is now, if it is being looked at. */
-  public void settle() {
+  public void refresh() {
     if (isVisible()) {
       fill();
       gather();
@@ -154,9 +154,9 @@ public final class TrustPanel extends JPanel {
     BoardMap map = session.map();
     Set<String> names = new TreeSet<>();
     Set<String> days = new TreeSet<>();
-    for (Attestation said : TrustRows.all(map)) {
-      names.add(said.author());
-      days.add(said.at().toString().substring(0, 10));
+    for (Attestation attestation : TrustTableModel.all(map)) {
+      names.add(attestation.author());
+      days.add(attestation.at().toString().substring(0, 10));
     }
     fill(who, names);
     fill(since, days);
@@ -166,14 +166,14 @@ public final class TrustPanel extends JPanel {
   private static void fill(JComboBox<String> box, Set<String> choices) {
     Object kept = box.getSelectedItem();
     box.removeAllItems();
-    box.addItem(Texts.of("trust.any"));
+    box.addItem(Messages.of("trust.any"));
     choices.forEach(box::addItem);
     if (kept != null && choices.contains(String.valueOf(kept))) {
       box.setSelectedItem(kept);
     }
   }
 
-  private Trust.Filter filter() {
+  private TrustReport.Filter filter() {
     Optional<String> author =
         who.getSelectedIndex() <= 0
             ? Optional.empty()
@@ -189,22 +189,22 @@ public final class TrustPanel extends JPanel {
                 LocalDate.parse(String.valueOf(since.getSelectedItem()))
                     .atStartOfDay(ZoneOffset.UTC)
                     .toInstant());
-    return new Trust.Filter(author, evidence, day);
+    return new TrustReport.Filter(author, evidence, day);
   }
 
   /** Gathered off the event thread; what comes late is dropped. */
   private void gather() {
     latest.cancel();
     BoardMap map = session.map();
-    Trust.Filter filter = filter();
+    TrustReport.Filter filter = filter();
     boolean only = twoWays.isSelected();
     latest.run(
-        Texts.of("trust.area"),
-        watch -> TrustRows.of(map, filter, only),
+        Messages.of("trust.area"),
+        watch -> TrustTableModel.of(map, filter, only),
         found -> {
           rows.show(found.rows());
-          heading.setText(Texts.of("trust.heading", found.statements(), found.disagreements()));
+          heading.setText(Messages.of("trust.heading", found.statements(), found.disagreements()));
         },
-        problem -> heading.setText(Texts.of("error.unexpected", problem.toString())));
+        problem -> heading.setText(Messages.of("error.unexpected", problem.toString())));
   }
 }

@@ -1,9 +1,9 @@
 package org.relegend.viewer.mode.straighten;
 
 import org.relegend.map.BoardMap;
-import org.relegend.scan.StraightPhoto;
+import org.relegend.scan.StraightenedPhoto;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeContext;
-import org.relegend.viewer.control.Texts;
 
 /** Draws a photo with the board square on, away from the event thread. */
 public final class StraightenRunner {
@@ -22,16 +22,16 @@ public final class StraightenRunner {
 
   private void draw(StraightenTool.Wanted wanted) {
     BoardMap map = context.session().map();
-    String title = Texts.of("straighten.title", wanted.photo().caption());
+    String title = Messages.of("straighten.title", wanted.photo().caption());
     context
         .watch()
         .accept(
             context
                 .jobs()
                 .run(
-                    Texts.of("straighten.working"),
+                    Messages.of("straighten.working"),
                     watch ->
-                        StraightPhoto.of(
+                        StraightenedPhoto.of(
                             context.shelf().folder(),
                             map,
                             wanted.photo(),

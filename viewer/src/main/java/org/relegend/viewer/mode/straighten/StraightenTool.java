@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import org.relegend.lineup.SquareOn;
+import org.relegend.lineup.Rectification;
 import org.relegend.map.Attestation;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
@@ -14,17 +14,17 @@ import org.relegend.map.Photo;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.viewer.mode.measure.MeasureTool;
+import org.relegend.viewer.session.Attester;
 import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.ChangeNotifier;
 import org.relegend.viewer.session.Click;
-import org.relegend.viewer.session.Desk;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Hand;
-import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.MapDocument;
 import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Question;
-import org.relegend.viewer.session.Questions;
+import org.relegend.viewer.session.QuestionQueue;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.ShownPictures;
 import org.relegend.viewer.session.Target;
 
 /**
@@ -44,18 +44,18 @@ public final class StraightenTool implements Mode {
       Pattern.compile("([\\d.,]+)\\s*(?:[xX\u00d7*]|mm|\\s)+\\s*([\\d.,]+)\\s*(?:mm)?");
 
   private final Session session;
-  private final Document document;
-  private final Desk desk;
-  private final Hand hand;
-  private final Hub hub;
-  private final Questions questions;
+  private final MapDocument document;
+  private final ShownPictures desk;
+  private final Attester hand;
+  private final ChangeNotifier hub;
+  private final QuestionQueue questions;
   private final MeasureTool measuring;
   private final List<Point> corners = new ArrayList<>();
   private @Nullable PictureId picture;
   private @Nullable Wanted wanted;
 
   /** A photo that is to be drawn anew. */
-  public record Wanted(Photo photo, SquareOn view, Attestation says) {}
+  public record Wanted(Photo photo, Rectification view, Attestation says) {}
 
   public StraightenTool(Session session) {
     this.session = session;
@@ -150,7 +150,7 @@ public final class StraightenTool implements Mode {
       if (!both.matches()) {
         throw new IllegalArgumentException("\"%s\": 250 x 162, for one".formatted(size));
       }
-      SquareOn view = SquareOn.of(question.corners(), length(both, 1), length(both, 2));
+      Rectification view = Rectification.of(question.corners(), length(both, 1), length(both, 2));
       wanted = new Wanted(photo.get(), view, hand.attests(Evidence.SEEN));
       drop();
     } catch (IllegalArgumentException unfit) {
@@ -172,7 +172,7 @@ public final class StraightenTool implements Mode {
   }
 
   /** It was drawn: puts it into the map and shows it. */
-  public void drawn(EditGroup edit, PictureId made, SquareOn view) {
+  public void drawn(EditGroup edit, PictureId made, Rectification view) {
     hub.check();
     if (document.apply(edit)) {
       desk.show(made);

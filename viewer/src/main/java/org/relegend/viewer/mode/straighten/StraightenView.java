@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeContext;
 import org.relegend.viewer.control.ModeView;
 import org.relegend.viewer.control.QuestionBar;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.paint.PairOverlay;
 import org.relegend.viewer.session.Change;
@@ -49,7 +49,7 @@ public final class StraightenView implements ModeView {
   @Override
   public boolean ask(Question question, QuestionBar bar) {
     if (question instanceof StraightenTool.HowLarge board) {
-      bar.typed("howlarge", Texts.of("question.howlarge"), 12, size -> tool.answer(board, size));
+      bar.typed("howlarge", Messages.of("question.howlarge"), 12, size -> tool.answer(board, size));
       return true;
     }
     return false;

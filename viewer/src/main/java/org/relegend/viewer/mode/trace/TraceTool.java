@@ -17,20 +17,20 @@ import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
 import org.relegend.table.NetClash;
-import org.relegend.table.Trace;
 import org.relegend.table.TraceException;
 import org.relegend.table.TraceLine;
+import org.relegend.table.TraceResult;
+import org.relegend.viewer.session.Attester;
 import org.relegend.viewer.session.Change;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Hand;
-import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.ChangeNotifier;
+import org.relegend.viewer.session.MapDocument;
 import org.relegend.viewer.session.Mode;
-import org.relegend.viewer.session.Naming;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Question;
-import org.relegend.viewer.session.Questions;
+import org.relegend.viewer.session.QuestionQueue;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Target;
+import org.relegend.viewer.session.TypedName;
 import org.relegend.viewer.session.TypedText;
 
 /** Building a net, pin by pin. */
@@ -46,10 +46,10 @@ public final class TraceTool implements Mode, TypedText {
   }
 
   private final Session session;
-  private final Document document;
-  private final Hand hand;
-  private final Hub hub;
-  private final Questions questions;
+  private final MapDocument document;
+  private final Attester hand;
+  private final ChangeNotifier hub;
+  private final QuestionQueue questions;
   private String name = "";
   private @Nullable NetId net;
 
@@ -136,7 +136,7 @@ public final class TraceTool implements Mode, TypedText {
   /** The two nets are one; or the pins are moved; or neither. */
   public void answer(PinsTaken question, NetClash.Choice choice) {
     questions.answered();
-    settle(question.clash(), choice);
+    resolve(question.clash(), choice);
     showTraced();
   }
 
@@ -154,7 +154,7 @@ public final class TraceTool implements Mode, TypedText {
   public void begin(String typed) {
     hub.check();
     name = typed.strip();
-    net = new Naming(document.index()).net(name).map(Net::id).orElse(null);
+    net = new TypedName(document.index()).net(name).map(Net::id).orElse(null);
     hub.say(Notice.Kind.TRACING, name.isEmpty() ? freshId().text() : name);
     hub.fire(Change.TOOL);
   }
@@ -167,7 +167,7 @@ public final class TraceTool implements Mode, TypedText {
   }
 
   private NetId freshId() {
-    return new Naming(document.index()).freshNet(name);
+    return new TypedName(document.index()).freshNet(name);
   }
 
   /** What was pointed at on a picture joins the net. */
@@ -257,7 +257,7 @@ public final class TraceTool implements Mode, TypedText {
       return;
     }
     try {
-      Trace trace = TraceLine.read(line, document.index(), Kinds.standard(), hand.attests());
+      TraceResult trace = TraceLine.read(line, document.index(), Kinds.standard(), hand.attests());
       if (document.apply(trace.edit())) {
         trace.clashes().forEach(clash -> questions.ask(new PinsTaken(clash)));
         grown(trace.net());
@@ -269,7 +269,7 @@ public final class TraceTool implements Mode, TypedText {
   }
 
   /** Does what the technician says about pins that are on another net. */
-  public void settle(NetClash clash, NetClash.Choice choice) {
+  public void resolve(NetClash clash, NetClash.Choice choice) {
     String other = nameOf(clash.other());
     Optional<Edit> edit = clash.edit(choice);
     if (edit.isEmpty()) {

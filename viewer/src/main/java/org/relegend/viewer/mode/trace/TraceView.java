@@ -7,10 +7,10 @@ import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
 import org.relegend.table.NetClash;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeContext;
 import org.relegend.viewer.control.ModeView;
 import org.relegend.viewer.control.QuestionBar;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.session.Question;
 import org.relegend.viewer.session.Session;
 
@@ -50,10 +50,10 @@ public final class TraceView implements ModeView {
             .collect(Collectors.joining(", "));
     bar.say(
         clash.pins().isEmpty()
-            ? Texts.of("question.meet", name(clash.wanted()), on)
-            : Texts.of("question.taken", pins, on));
+            ? Messages.of("question.meet", name(clash.wanted()), on)
+            : Messages.of("question.taken", pins, on));
     bar.offerText(
-        Texts.of("question.taken.join", name(clash.wanted()), on),
+        Messages.of("question.taken.join", name(clash.wanted()), on),
         "J",
         () -> tool.answer(taken, NetClash.Choice.JOIN));
     if (!clash.pins().isEmpty()) {
@@ -69,7 +69,7 @@ public final class TraceView implements ModeView {
   }
 
   private void ask(TraceTool.WhichPin which, QuestionBar bar) {
-    bar.say(Texts.of("question.whichpin", session.map().nameOf(which.part())));
+    bar.say(Messages.of("question.whichpin", session.map().nameOf(which.part())));
     JButton begun = null;
     for (PinRef pin : which.pins()) {
       String key = pin.pin().length() == 1 ? pin.pin().toUpperCase(Locale.ROOT) : "";

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.relegend.hazard.Outline;
 import org.relegend.hazard.UnmarkedZones;
+import org.relegend.hazard.ZoneOutline;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
@@ -23,25 +23,25 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
-import org.relegend.twin.Brightness;
-import org.relegend.twin.Predictions;
-import org.relegend.twin.Twins;
+import org.relegend.twin.BrightnessImage;
+import org.relegend.twin.TwinPredictions;
+import org.relegend.twin.TwinResult;
+import org.relegend.viewer.session.Attester;
 import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.ChangeNotifier;
 import org.relegend.viewer.session.Click;
-import org.relegend.viewer.session.Dangers;
-import org.relegend.viewer.session.Desk;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Exposure;
-import org.relegend.viewer.session.Following;
-import org.relegend.viewer.session.Gate;
-import org.relegend.viewer.session.Hand;
-import org.relegend.viewer.session.Hub;
-import org.relegend.viewer.session.Looks;
+import org.relegend.viewer.session.DerivedTwins;
+import org.relegend.viewer.session.HazardExposure;
+import org.relegend.viewer.session.HazardGate;
+import org.relegend.viewer.session.MapDocument;
+import org.relegend.viewer.session.Navigator;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Room;
 import org.relegend.viewer.session.Selection;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Subjects;
+import org.relegend.viewer.session.ShownPictures;
+import org.relegend.viewer.session.SubjectHazards;
+import org.relegend.viewer.session.SubjectQueries;
 
 /**
  * Where twins that aren't placed on the photo yet should lie. Nothing of it is in the map until it
@@ -53,10 +53,11 @@ public final class PredictedPlaces implements Room {
   /**
    * Predicted places of one photo.
    *
-   * @param told in words: how the layouts repeat, or why nothing can be predicted
+   * @param text in words: how the layouts repeat, or why nothing can be predicted
    * @param weak how many places of the photo weren't counted on
    */
-  public record Worked(PictureId photo, List<Predictions.Prediction> all, String told, int weak) {
+  public record Worked(
+      PictureId photo, List<TwinPredictions.Prediction> all, String text, int weak) {
     public Worked {
       all = List.copyOf(all);
     }
@@ -64,12 +65,12 @@ public final class PredictedPlaces implements Room {
 
   private record Key(PictureId photo, Subject part) {}
 
-  private final Document document;
-  private final Desk desk;
-  private final Gate gate;
-  private final Hand hand;
-  private final Hub hub;
-  private final Looks looks;
+  private final MapDocument document;
+  private final ShownPictures desk;
+  private final HazardGate gate;
+  private final Attester hand;
+  private final ChangeNotifier hub;
+  private final Navigator looks;
   private final Selection selection;
   private final Set<Key> rejected = new HashSet<>();
   private boolean shown;
@@ -93,25 +94,27 @@ public final class PredictedPlaces implements Room {
    * @param seen what the photo shows, to bring the places nearer; any thread may do this
    */
   public static Worked work(
-      BoardMap map, PictureId photo, Following following, Optional<Brightness> seen) {
+      BoardMap map, PictureId photo, DerivedTwins following, Optional<BrightnessImage> seen) {
     List<Placement> here =
         map.placements().stream().filter(place -> place.picture().equals(photo)).toList();
     List<Placement> counted =
         here.stream().filter(place -> place.best().compareTo(Evidence.INFERRED) < 0).toList();
     BoardMap firm = map.with(MapTables.PLACEMENTS, Table.of(counted));
-    Map<Subject, Predictions.Prediction> all = new HashMap<>();
-    Set<String> told = new LinkedHashSet<>();
-    for (Twins channels : following.channels()) {
-      Predictions found = Predictions.on(firm, photo, channels, seen);
-      told.add(found.told());
-      for (Predictions.Prediction place : found.all()) {
+    Map<Subject, TwinPredictions.Prediction> all = new HashMap<>();
+    Set<String> stated = new LinkedHashSet<>();
+    for (TwinResult channels : following.channels()) {
+      TwinPredictions found = TwinPredictions.on(firm, photo, channels, seen);
+      stated.add(found.text());
+      for (TwinPredictions.Prediction place : found.all()) {
         all.merge(place.part(), place, (a, b) -> a.radius95() <= b.radius95() ? a : b);
       }
     }
     return new Worked(
         photo,
-        all.values().stream().sorted(Comparator.comparing(Predictions.Prediction::part)).toList(),
-        String.join(" ", told),
+        all.values().stream()
+            .sorted(Comparator.comparing(TwinPredictions.Prediction::part))
+            .toList(),
+        String.join(" ", stated),
         here.size() - counted.size());
   }
 
@@ -140,12 +143,12 @@ public final class PredictedPlaces implements Room {
   }
 
   /** Those of the photo on the desk; empty where they aren't shown. */
-  public List<Predictions.Prediction> all() {
+  public List<TwinPredictions.Prediction> all() {
     return desk.photo().map(photo -> on(photo.id())).orElse(List.of());
   }
 
   /** Those on a picture that are neither placed, nor carried over, nor rejected. */
-  public List<Predictions.Prediction> on(PictureId picture) {
+  public List<TwinPredictions.Prediction> on(PictureId picture) {
     Worked known = worked;
     if (!shown || known == null || !known.photo().equals(picture)) {
       return List.of();
@@ -153,21 +156,21 @@ public final class PredictedPlaces implements Room {
     return known.all().stream()
         .filter(ghost -> !rejected.contains(new Key(picture, ghost.part())))
         .filter(ghost -> !document.seen().placements().has(placeOf(ghost)))
-        .filter(ghost -> Subjects.isIn(document.map(), ghost.part()))
+        .filter(ghost -> SubjectQueries.isIn(document.map(), ghost.part()))
         .toList();
   }
 
-  private static Placement.Key placeOf(Predictions.Prediction ghost) {
+  private static Placement.Key placeOf(TwinPredictions.Prediction ghost) {
     return new Placement.Key(ghost.picture(), ghost.part(), 1);
   }
 
   /** How the layouts repeat, or why nothing is shown; empty until that is known. */
-  public Optional<String> told() {
-    return Optional.ofNullable(worked).map(Worked::told);
+  public Optional<String> text() {
+    return Optional.ofNullable(worked).map(Worked::text);
   }
 
   /** Where a part should lie, as long as no caution of its zones is unread. */
-  public Optional<Predictions.Prediction> seen(Subject part) {
+  public Optional<TwinPredictions.Prediction> seen(Subject part) {
     return all().stream()
         .filter(ghost -> ghost.part().equals(part))
         .filter(ghost -> gate.isOpen(zones(ghost)))
@@ -180,12 +183,12 @@ public final class PredictedPlaces implements Room {
   }
 
   /** The one that the next key is about. */
-  public Optional<Predictions.Prediction> chosen() {
+  public Optional<TwinPredictions.Prediction> chosen() {
     return all().stream().filter(ghost -> ghost.part().equals(chosen)).findFirst();
   }
 
   /** Chooses one without leading there. */
-  public void pick(Predictions.Prediction ghost) {
+  public void pick(TwinPredictions.Prediction ghost) {
     hub.check();
     if (!ghost.part().equals(chosen)) {
       chosen = ghost.part();
@@ -202,17 +205,17 @@ public final class PredictedPlaces implements Room {
   }
 
   /** The ghost whose middle is pointed at. */
-  public Optional<Predictions.Prediction> at(Click click) {
+  public Optional<TwinPredictions.Prediction> at(Click click) {
     return on(click.picture()).stream()
         .filter(ghost -> ghost.at().distance(click.at()) <= 1.5 * click.reach())
         .min(Comparator.comparingDouble(ghost -> ghost.at().distance(click.at())));
   }
 
   /** Chooses one, with the part it is of, and leads there; past the cautions of its zones. */
-  public void open(Predictions.Prediction ghost) {
+  public void open(TwinPredictions.Prediction ghost) {
     hub.check();
     Set<HazardZone> zones = zones(ghost);
-    zones.addAll(new Exposure(document, desk).of(ghost.part()));
+    zones.addAll(new HazardExposure(document, desk).of(ghost.part()));
     gate.through(
         zones,
         () -> {
@@ -224,16 +227,16 @@ public final class PredictedPlaces implements Room {
   }
 
   /** The zones that the circle reaches into, and those around the part wherever it is placed. */
-  private Set<HazardZone> zones(Predictions.Prediction ghost) {
-    Set<HazardZone> zones = new LinkedHashSet<>(new Dangers(document).around(ghost.part()));
+  private Set<HazardZone> zones(TwinPredictions.Prediction ghost) {
+    Set<HazardZone> zones = new LinkedHashSet<>(new SubjectHazards(document).around(ghost.part()));
     document.watched().stream()
         .filter(zone -> zone.picture().equals(ghost.picture()))
         .filter(
             zone ->
-                Outline.contains(zone.outline(), ghost.at())
-                    || Outline.overlap(zone.outline(), around(ghost)))
+                ZoneOutline.contains(zone.outline(), ghost.at())
+                    || ZoneOutline.overlap(zone.outline(), around(ghost)))
         .forEach(zones::add);
-    Subjects.partOf(ghost.part())
+    SubjectQueries.partOf(ghost.part())
         .flatMap(part -> document.hazards().threatAt(part))
         .flatMap(
             kind ->
@@ -247,7 +250,7 @@ public final class PredictedPlaces implements Room {
   }
 
   /** The circle, by its corners. */
-  private static List<Point> around(Predictions.Prediction ghost) {
+  private static List<Point> around(TwinPredictions.Prediction ghost) {
     List<Point> circle = new ArrayList<>();
     double radius = Math.max(1, ghost.radius95());
     for (int i = 0; i < CORNERS; i++) {
@@ -260,7 +263,7 @@ public final class PredictedPlaces implements Room {
   /** The chosen one becomes a placement; the next one is chosen then. */
   public void accept() {
     hub.check();
-    Optional<Predictions.Prediction> ghost = chosen();
+    Optional<TwinPredictions.Prediction> ghost = chosen();
     if (ghost.isEmpty()) {
       hub.say(Notice.Kind.NOTHING_CHOSEN);
       return;
@@ -280,7 +283,7 @@ public final class PredictedPlaces implements Room {
   /** All of the photo become placements, as one edit. */
   public void acceptAll() {
     hub.check();
-    List<Predictions.Prediction> all = all();
+    List<TwinPredictions.Prediction> all = all();
     if (all.isEmpty()) {
       hub.say(Notice.Kind.NOTHING_PROPOSED);
       return;
@@ -298,7 +301,7 @@ public final class PredictedPlaces implements Room {
         });
   }
 
-  private Edit edit(Predictions.Prediction ghost) {
+  private Edit edit(TwinPredictions.Prediction ghost) {
     return MapTables.PLACEMENTS.put(
         new Placement(ghost.picture(), ghost.part(), ghost.at(), hand.attests(Evidence.INFERRED)));
   }
@@ -321,7 +324,7 @@ public final class PredictedPlaces implements Room {
   /** None of the photo is right. */
   public void rejectAll() {
     hub.check();
-    List<Predictions.Prediction> all = all();
+    List<TwinPredictions.Prediction> all = all();
     all.forEach(ghost -> rejected.add(new Key(ghost.picture(), ghost.part())));
     chosen = null;
     if (all.isEmpty()) {
@@ -333,8 +336,8 @@ public final class PredictedPlaces implements Room {
   }
 
   /** The one that follows in the list, round its end. */
-  private Optional<Subject> after(Predictions.Prediction ghost) {
-    List<Subject> parts = all().stream().map(Predictions.Prediction::part).toList();
+  private Optional<Subject> after(TwinPredictions.Prediction ghost) {
+    List<Subject> parts = all().stream().map(TwinPredictions.Prediction::part).toList();
     int next = parts.indexOf(ghost.part()) + 1;
     return parts.size() < 2 ? Optional.empty() : Optional.of(parts.get(next % parts.size()));
   }

@@ -6,15 +6,15 @@ import org.jspecify.annotations.Nullable;
 import org.relegend.map.Photo;
 import org.relegend.map.Placement;
 import org.relegend.map.Subject;
-import org.relegend.viewer.session.Card;
-import org.relegend.viewer.session.Hub;
-import org.relegend.viewer.session.Looks;
+import org.relegend.viewer.session.BestPlaces;
+import org.relegend.viewer.session.CardStripBuilder;
+import org.relegend.viewer.session.ChangeNotifier;
+import org.relegend.viewer.session.Navigator;
+import org.relegend.viewer.session.NodeCard;
 import org.relegend.viewer.session.Notice;
-import org.relegend.viewer.session.Places;
 import org.relegend.viewer.session.Room;
 import org.relegend.viewer.session.Selection;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.StripMaker;
 import org.relegend.viewer.session.TwinLookup;
 
 /** From a part, pin or node to its twin in the other channel, and back to where the eye was. */
@@ -23,8 +23,8 @@ public final class TwinJump implements Room {
   private record Origin(Subject chosen, int cursor, Subject target) {}
 
   private final Session session;
-  private final Hub hub;
-  private final Looks looks;
+  private final ChangeNotifier hub;
+  private final Navigator looks;
   private @Nullable Origin origin;
 
   public TwinJump(Session session) {
@@ -61,8 +61,8 @@ public final class TwinJump implements Room {
     twin.get().follows().ifPresent(from -> sayFollows(twin.get().subject(), from));
     Subject to = twin.get().subject();
     List<Subject> there =
-        new StripMaker(session.document(), session.desk())
-            .of(to).cards().stream().map(Card::subject).toList();
+        new CardStripBuilder(session.document(), session.desk())
+            .of(to).cards().stream().map(NodeCard::subject).toList();
     int card = pin.map(known -> there.indexOf(known.subject())).orElse(-1);
     Subject target = there.isEmpty() ? to : there.get(Math.max(0, card));
     jump(to, card, focus, new Origin(chosen, cursor, target));
@@ -75,7 +75,7 @@ public final class TwinJump implements Room {
             session.exposure().of(to),
             () -> {
               Optional<Placement> eye =
-                  new Places(session.document().index())
+                  new BestPlaces(session.document().index())
                       .of(from, Photo.class, session.desk().photo());
               session.selection().choose(to, List.of());
               if (cursor >= 0) {
@@ -86,7 +86,7 @@ public final class TwinJump implements Room {
             });
   }
 
-  private void sayFollows(Subject twin, Card.Follows follows) {
+  private void sayFollows(Subject twin, NodeCard.Follows follows) {
     hub.say(
         Notice.Kind.TWIN_FOLLOWS,
         session.map().nameOf(twin),
@@ -95,7 +95,7 @@ public final class TwinJump implements Room {
         follows.others());
   }
 
-  private void lookAcross(Optional<Placement> eye, Card card) {
+  private void lookAcross(Optional<Placement> eye, NodeCard card) {
     looks.at(card.page());
     if (card.photo().isEmpty()) {
       hub.say(Notice.Kind.NOT_PLACED_YET, session.map().nameOf(card.subject()));

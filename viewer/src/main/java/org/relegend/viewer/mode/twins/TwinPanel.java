@@ -2,7 +2,7 @@ package org.relegend.viewer.mode.twins;
 
 import java.util.List;
 import java.util.function.Consumer;
-import org.relegend.viewer.control.RowList;
+import org.relegend.viewer.control.RowListPanel;
 import org.relegend.viewer.session.Change;
 import org.relegend.viewer.session.Session;
 
@@ -10,7 +10,7 @@ import org.relegend.viewer.session.Session;
 public final class TwinPanel {
   private final Session session;
   private final TwinRunner working;
-  private final Consumer<RowList> show;
+  private final Consumer<RowListPanel> show;
   private final Runnable back;
   private final TwinListPanel lists;
 
@@ -18,7 +18,8 @@ public final class TwinPanel {
    * @param show a list in the place of the node strip
    * @param back shows the strip again
    */
-  public TwinPanel(Session session, TwinRunner working, Consumer<RowList> show, Runnable back) {
+  public TwinPanel(
+      Session session, TwinRunner working, Consumer<RowListPanel> show, Runnable back) {
     this.session = session;
     this.working = working;
     this.show = show;
@@ -26,7 +27,7 @@ public final class TwinPanel {
     lists = new TwinListPanel(session, working, back, this::leaveGhosts);
   }
 
-  public List<RowList> lists() {
+  public List<RowListPanel> lists() {
     return lists.all();
   }
 

@@ -2,13 +2,13 @@ package org.relegend.viewer.mode.twins;
 
 import java.util.List;
 import java.util.Optional;
-import org.relegend.map.Deviation;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.Subject;
-import org.relegend.twin.Contradiction;
-import org.relegend.twin.Difference;
 import org.relegend.twin.ProposedTwin;
-import org.relegend.twin.Seed;
+import org.relegend.twin.SeedContradiction;
+import org.relegend.twin.TwinDifference;
 import org.relegend.twin.TwinGroup;
+import org.relegend.twin.TwinSeed;
 
 /** One line of what follows from the twins that are known. */
 public sealed interface TwinRow {
@@ -16,15 +16,16 @@ public sealed interface TwinRow {
   Subject place();
 
   /** A pair that people said and that can't be right, or not beside others. */
-  record Clash(Seed said, Contradiction why) implements TwinRow {
+  record Clash(TwinSeed declared, SeedContradiction why) implements TwinRow {
     @Override
     public Subject place() {
-      return said.a();
+      return declared.a();
     }
   }
 
   /** Where the two channels differ, with what was said of it. */
-  record Differs(Difference difference, Optional<Deviation.Cause> mark) implements TwinRow {
+  record Differs(TwinDifference difference, Optional<ChannelDeviation.Cause> mark)
+      implements TwinRow {
     @Override
     public Subject place() {
       List<Subject> first = difference.a().isEmpty() ? difference.b() : difference.a();

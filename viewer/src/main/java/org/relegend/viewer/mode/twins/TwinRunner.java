@@ -14,17 +14,17 @@ import org.relegend.map.PictureId;
 import org.relegend.scan.PhotoBrightness;
 import org.relegend.scan.PhotoFile;
 import org.relegend.scan.PictureException;
-import org.relegend.twin.Brightness;
-import org.relegend.twin.Seed;
-import org.relegend.viewer.control.Shelf;
-import org.relegend.viewer.control.Texts;
+import org.relegend.twin.BrightnessImage;
+import org.relegend.twin.TwinSeed;
+import org.relegend.viewer.control.Messages;
+import org.relegend.viewer.control.OpenedPictures;
 import org.relegend.viewer.mode.lineup.LineUpTool;
-import org.relegend.viewer.session.Following;
+import org.relegend.viewer.session.DerivedTwins;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.work.Job;
-import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.BackgroundTask;
 import org.relegend.viewer.work.LatestJob;
-import org.relegend.viewer.work.Watch;
+import org.relegend.viewer.work.TaskMonitor;
+import org.relegend.viewer.work.TaskRunner;
 
 /**
  * Works out which twins follow from those that are known, and where unplaced ones should lie: away
@@ -32,20 +32,21 @@ import org.relegend.viewer.work.Watch;
  */
 public final class TwinRunner {
   /** What a photo shows, kept while its file stays as it is. */
-  private record Seen(Path file, FileTime changed, Brightness brightness) {}
+  private record Seen(Path file, FileTime changed, BrightnessImage brightness) {}
 
   private final Session session;
-  private final Shelf shelf;
-  private final Consumer<Job> shown;
+  private final OpenedPictures shelf;
+  private final Consumer<BackgroundTask> shown;
   private final LatestJob following;
   private final LatestJob predicting;
   private @Nullable BoardMap worked;
-  private Optional<Seed> workedFrom = Optional.empty();
+  private Optional<TwinSeed> workedFrom = Optional.empty();
   private boolean workedAlone;
   private boolean delivered;
   private volatile @Nullable Seen seen;
 
-  public TwinRunner(Session session, Shelf shelf, Jobs jobs, Consumer<Job> shown) {
+  public TwinRunner(
+      Session session, OpenedPictures shelf, TaskRunner jobs, Consumer<BackgroundTask> shown) {
     this.session = session;
     this.shelf = shelf;
     this.shown = shown;
@@ -65,38 +66,40 @@ public final class TwinRunner {
    */
   public void follow(boolean asked) {
     BoardMap map = session.map();
-    Optional<Seed> said = session.room(TwinTool.class).said();
+    Optional<TwinSeed> declared = session.room(TwinTool.class).lastDeclared();
     boolean alone = session.room(TwinTool.class).alone();
-    if (!isWorked(said, alone) || asked && !isBusy() && !delivered) {
-      begin(map, said, alone);
+    if (!isWorked(declared, alone) || asked && !isBusy() && !delivered) {
+      begin(map, declared, alone);
     }
     if (asked) {
       following.begun().ifPresent(shown);
     }
   }
 
-  private boolean isWorked(Optional<Seed> said, boolean alone) {
+  private boolean isWorked(Optional<TwinSeed> declared, boolean alone) {
     return worked != null
         && session.room(TwinTool.class).isOfNow(worked)
-        && workedFrom.equals(said)
+        && workedFrom.equals(declared)
         && workedAlone == alone;
   }
 
-  private void begin(BoardMap map, Optional<Seed> said, boolean alone) {
+  private void begin(BoardMap map, Optional<TwinSeed> declared, boolean alone) {
     worked = map;
-    workedFrom = said;
+    workedFrom = declared;
     workedAlone = alone;
     delivered = false;
     following.run(
-        Texts.of("twins.working"),
-        watch -> Following.of(map, said, alone),
+        Messages.of("twins.working"),
+        watch -> DerivedTwins.of(map, declared, alone),
         found -> {
           delivered = true;
           session.room(TwinTool.class).take(map, found);
         },
         problem -> {
-          session.room(TwinTool.class).take(map, Following.NONE);
-          session.room(LineUpTool.class).refuse(Texts.of("error.unexpected", problem.toString()));
+          session.room(TwinTool.class).take(map, DerivedTwins.NONE);
+          session
+              .room(LineUpTool.class)
+              .refuse(Messages.of("error.unexpected", problem.toString()));
         });
   }
 
@@ -114,10 +117,10 @@ public final class TwinRunner {
     BoardMap map = session.map();
     PictureId on = photo.get().id();
     Path file = shelf.fileOf(photo.get());
-    Following known = session.document().following();
-    Job job =
+    DerivedTwins known = session.document().following();
+    BackgroundTask job =
         predicting.run(
-            Texts.of("ghosts.working"),
+            Messages.of("ghosts.working"),
             watch -> PredictedPlaces.work(map, on, known, brightness(file, watch)),
             session.room(PredictedPlaces.class)::take,
             problem ->
@@ -125,21 +128,25 @@ public final class TwinRunner {
                     .room(PredictedPlaces.class)
                     .take(
                         new PredictedPlaces.Worked(
-                            on, List.of(), Texts.of("error.unexpected", problem.toString()), 0)));
+                            on,
+                            List.of(),
+                            Messages.of("error.unexpected", problem.toString()),
+                            0)));
     if (asked) {
       shown.accept(job);
     }
   }
 
   /** None where the file can't be read: then the layouts alone have to do. */
-  private Optional<Brightness> brightness(Path file, Watch watch) {
+  private Optional<BrightnessImage> brightness(Path file, TaskMonitor watch) {
     try {
       FileTime changed = Files.getLastModifiedTime(file);
       Seen known = seen;
       if (known == null || !known.file().equals(file) || !known.changed().equals(changed)) {
         PhotoBrightness photo = PhotoBrightness.read(PhotoFile.probe(file), watch::at);
         known =
-            new Seen(file, changed, new Brightness(photo.width(), photo.height(), photo.pixels()));
+            new Seen(
+                file, changed, new BrightnessImage(photo.width(), photo.height(), photo.pixels()));
         seen = known;
       }
       return Optional.of(known.brightness());

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Deviation;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
@@ -17,25 +17,25 @@ import org.relegend.map.PinRef;
 import org.relegend.map.Section;
 import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
-import org.relegend.twin.Accepting;
-import org.relegend.twin.Contradiction;
-import org.relegend.twin.Difference;
 import org.relegend.twin.ProposedTwin;
-import org.relegend.twin.Seed;
+import org.relegend.twin.SeedContradiction;
+import org.relegend.twin.TwinAcceptance;
+import org.relegend.twin.TwinDifference;
 import org.relegend.twin.TwinGroup;
+import org.relegend.twin.TwinSeed;
+import org.relegend.viewer.session.Attester;
 import org.relegend.viewer.session.Change;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Following;
-import org.relegend.viewer.session.Hand;
-import org.relegend.viewer.session.Hub;
-import org.relegend.viewer.session.Naming;
+import org.relegend.viewer.session.ChangeNotifier;
+import org.relegend.viewer.session.DerivedTwins;
+import org.relegend.viewer.session.MapDocument;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Question;
-import org.relegend.viewer.session.Questions;
+import org.relegend.viewer.session.QuestionQueue;
 import org.relegend.viewer.session.Room;
 import org.relegend.viewer.session.Selection;
 import org.relegend.viewer.session.Session;
-import org.relegend.viewer.session.Subjects;
+import org.relegend.viewer.session.SubjectQueries;
+import org.relegend.viewer.session.TypedName;
 
 /**
  * Saying which is whose twin, and taking up or turning down what follows. What follows is worked
@@ -46,18 +46,18 @@ public final class TwinTool implements Room {
   public record WhichTwin(Subject subject) implements Question {}
 
   private static final Comparator<ProposedTwin> SUREST_FIRST =
-      Comparator.comparing((ProposedTwin pair) -> !Accepting.isSure(pair))
+      Comparator.comparing((ProposedTwin pair) -> !TwinAcceptance.isSure(pair))
           .thenComparing(pair -> pair.a() instanceof Subject.OfNet)
           .thenComparing(pair -> -pair.trust())
           .thenComparing(ProposedTwin::a);
 
-  private final Document document;
+  private final MapDocument document;
   private final Selection selection;
-  private final Hand hand;
-  private final Hub hub;
-  private final Questions questions;
+  private final Attester hand;
+  private final ChangeNotifier hub;
+  private final QuestionQueue questions;
   private final Set<TwinPair.Key> rejected = new HashSet<>();
-  private @Nullable Seed said;
+  private @Nullable TwinSeed lastDeclared;
   private boolean alone;
 
   public TwinTool(Session session) {
@@ -81,7 +81,7 @@ public final class TwinTool implements Room {
   /** Its twin is what was typed; where that names nothing fit, the question stays. */
   public void answer(WhichTwin question, String typed) {
     hub.check();
-    Optional<Subject> named = new Naming(document.index()).known(typed);
+    Optional<Subject> named = new TypedName(document.index()).known(typed);
     if (named.isEmpty()) {
       hub.say(Notice.Kind.NOT_FOUND, typed);
       return;
@@ -89,7 +89,7 @@ public final class TwinTool implements Room {
     try {
       TwinPair pair = pair(question.subject(), named.get());
       if (document.apply(MapTables.TWINS.put(pair))) {
-        said = new Seed(pair.a(), pair.b());
+        lastDeclared = new TwinSeed(pair.a(), pair.b());
         rejected.remove(pair.key());
         questions.done();
         hub.say(Notice.Kind.TWINS_SAID, name(pair.a()), name(pair.b()));
@@ -107,7 +107,7 @@ public final class TwinTool implements Room {
 
   private Subject like(Subject named, Subject one) {
     if (named instanceof Subject.OfPart) {
-      return Subjects.partOf(one).map(Subject::of).orElse(one);
+      return SubjectQueries.partOf(one).map(Subject::of).orElse(one);
     }
     return named instanceof Subject.OfSection && one instanceof Subject.OfPin pin
         ? section(pin.pin()).orElse(one)
@@ -123,8 +123,8 @@ public final class TwinTool implements Room {
   }
 
   /** The pair said last, against which others stand. */
-  public Optional<Seed> said() {
-    return Optional.ofNullable(said);
+  public Optional<TwinSeed> lastDeclared() {
+    return Optional.ofNullable(lastDeclared);
   }
 
   /** Whether channels are to be looked for where no twins are known at all. */
@@ -139,7 +139,7 @@ public final class TwinTool implements Room {
   }
 
   /** Takes in what was worked out of a map; dropped where its circuit or twins changed since. */
-  public void take(BoardMap of, Following following) {
+  public void take(BoardMap of, DerivedTwins following) {
     hub.check();
     if (isOfNow(of)) {
       document.follow(following.rejecting(rejected));
@@ -159,16 +159,16 @@ public final class TwinTool implements Room {
    * What is to be looked at: contradictions, differences, open choices, then pairs not kept yet.
    */
   public List<TwinRow> rows() {
-    Following following = document.following();
+    DerivedTwins following = document.following();
     List<TwinRow> rows = new ArrayList<>();
-    for (Contradiction why : following.contradictions()) {
+    for (SeedContradiction why : following.contradictions()) {
       why.pairs().forEach(pair -> rows.add(new TwinRow.Clash(pair, why)));
     }
-    for (Difference difference : following.differences()) {
+    for (TwinDifference difference : following.differences()) {
       rows.add(
           new TwinRow.Differs(
               difference,
-              document.map().deviations().find(difference.key()).map(Deviation::cause)));
+              document.map().deviations().find(difference.key()).map(ChannelDeviation::cause)));
     }
     for (TwinGroup group : following.groups()) {
       rows.add(new TwinRow.Alike(group));
@@ -183,8 +183,8 @@ public final class TwinTool implements Room {
   private List<ProposedTwin> proposed() {
     BoardMap map = document.map();
     return document.following().pairs().stream()
-        .filter(pair -> !map.twins().has(Following.key(pair)))
-        .filter(pair -> Accepting.isHeldBy(map, pair))
+        .filter(pair -> !map.twins().has(DerivedTwins.key(pair)))
+        .filter(pair -> TwinAcceptance.isHeldBy(map, pair))
         .toList();
   }
 
@@ -198,16 +198,16 @@ public final class TwinTool implements Room {
         document.following().pairs().stream()
             .filter(pair -> !document.following().isRejected(pair))
             .toList();
-    return Accepting.ofAll(document.map(), wanted, hand.attests(Evidence.MATCHED));
+    return TwinAcceptance.ofAll(document.map(), wanted, hand.attests(Evidence.MATCHED));
   }
 
   /** Keeps all pairs that are sure, as one edit; nothing as long as there are contradictions. */
   public void acceptAll() {
     hub.check();
     List<Edit> edits = edits();
-    Optional<Contradiction> clash = document.following().contradictions().stream().findFirst();
+    Optional<SeedContradiction> clash = document.following().contradictions().stream().findFirst();
     if (clash.isPresent()) {
-      Seed first = clash.get().pairs().get(0);
+      TwinSeed first = clash.get().pairs().get(0);
       hub.say(Notice.Kind.TWINS_CLASH, name(first.a()), name(first.b()), clash.get().reason());
     } else if (edits.isEmpty()) {
       hub.say(Notice.Kind.NOTHING_PROPOSED);
@@ -224,8 +224,8 @@ public final class TwinTool implements Room {
       return;
     }
     ProposedTwin pair = proposed.pair();
-    rejected.remove(Following.key(pair));
-    if (document.apply(Accepting.of(pair, hand.attests(Evidence.MATCHED)))) {
+    rejected.remove(DerivedTwins.key(pair));
+    if (document.apply(TwinAcceptance.of(pair, hand.attests(Evidence.MATCHED)))) {
       hub.say(Notice.Kind.TWINS_SAID, name(pair.a()), name(pair.b()));
     }
   }
@@ -237,11 +237,12 @@ public final class TwinTool implements Room {
   public void reject(TwinRow row) {
     hub.check();
     if (row instanceof TwinRow.Pair proposed) {
-      rejected.add(Following.key(proposed.pair()));
+      rejected.add(DerivedTwins.key(proposed.pair()));
       document.follow(document.following().rejecting(rejected));
       hub.say(Notice.Kind.TWINS_REJECTED, name(proposed.pair().a()), name(proposed.pair().b()));
     } else if (row instanceof TwinRow.Clash clash) {
-      TwinPair pair = new TwinPair(clash.said().a(), clash.said().b(), List.of(hand.attests()));
+      TwinPair pair =
+          new TwinPair(clash.declared().a(), clash.declared().b(), List.of(hand.attests()));
       document.apply(MapTables.TWINS.remove(pair.key()));
     } else if (row instanceof TwinRow.Differs differs && differs.mark().isPresent()) {
       document.apply(MapTables.DEVIATIONS.remove(differs.difference().key()));
@@ -258,16 +259,16 @@ public final class TwinTool implements Room {
       hub.say(Notice.Kind.NOTHING_PROPOSED);
       return;
     }
-    all.forEach(pair -> rejected.add(Following.key(pair)));
+    all.forEach(pair -> rejected.add(DerivedTwins.key(pair)));
     document.follow(document.following().rejecting(rejected));
     hub.say(Notice.Kind.ALL_REJECTED, all.size());
   }
 
   /** Says why the channels differ in a row. */
-  public void mark(TwinRow row, Deviation.Cause cause) {
+  public void mark(TwinRow row, ChannelDeviation.Cause cause) {
     hub.check();
     if (row instanceof TwinRow.Differs differs) {
-      document.apply(Accepting.mark(differs.difference(), cause, hand.attests()));
+      document.apply(TwinAcceptance.mark(differs.difference(), cause, hand.attests()));
     } else {
       hub.say(Notice.Kind.NO_DIFFERENCE);
     }

@@ -10,15 +10,15 @@ import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
+import org.relegend.viewer.session.Attester;
 import org.relegend.viewer.session.Change;
+import org.relegend.viewer.session.ChangeNotifier;
 import org.relegend.viewer.session.Click;
-import org.relegend.viewer.session.Document;
-import org.relegend.viewer.session.Hand;
-import org.relegend.viewer.session.Hub;
+import org.relegend.viewer.session.MapDocument;
 import org.relegend.viewer.session.Mode;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Question;
-import org.relegend.viewer.session.Questions;
+import org.relegend.viewer.session.QuestionQueue;
 import org.relegend.viewer.session.Session;
 import org.relegend.viewer.session.Target;
 
@@ -39,10 +39,10 @@ public final class ZoneTool implements Mode {
   /** A hazard zone is to be removed from the map. */
   public record RemoveZone(ZoneId zone) implements Question {}
 
-  private final Document document;
-  private final Hand hand;
-  private final Hub hub;
-  private final Questions questions;
+  private final MapDocument document;
+  private final Attester hand;
+  private final ChangeNotifier hub;
+  private final QuestionQueue questions;
   private @Nullable PictureId picture;
   private final List<Point> corners = new ArrayList<>();
 

@@ -9,12 +9,12 @@ import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
+import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.ModeContext;
 import org.relegend.viewer.control.ModeDrag;
 import org.relegend.viewer.control.ModeView;
-import org.relegend.viewer.control.Pointer;
+import org.relegend.viewer.control.PointerPosition;
 import org.relegend.viewer.control.QuestionBar;
-import org.relegend.viewer.control.Texts;
 import org.relegend.viewer.control.TypedField;
 import org.relegend.viewer.paint.Overlay;
 import org.relegend.viewer.session.Question;
@@ -42,7 +42,7 @@ public final class ZoneView implements ModeView {
   }
 
   @Override
-  public Optional<ModeDrag> drag(PictureId picture, Pointer at) {
+  public Optional<ModeDrag> drag(PictureId picture, PointerPosition at) {
     if (at.shift() || session.document().isReadOnly()) {
       return Optional.empty();
     }
@@ -87,13 +87,13 @@ public final class ZoneView implements ModeView {
   @Override
   public boolean ask(Question question, QuestionBar bar) {
     if (question instanceof ZoneTool.WhichHazard hazard) {
-      bar.say(Texts.of("question.hazard"));
+      bar.say(Messages.of("question.hazard"));
       askKind(bar, "", HazardZone.Kind.MAINS, (kind, note) -> tool.answer(hazard, kind, note));
     } else if (question instanceof ZoneTool.ChangeZone zone) {
-      bar.say(Texts.of("question.changezone", name(zone.zone())));
+      bar.say(Messages.of("question.changezone", name(zone.zone())));
       askKind(bar, zone.note(), zone.kind(), (kind, note) -> tool.answer(zone, kind, note));
     } else if (question instanceof ZoneTool.RemoveZone remove) {
-      bar.say(Texts.of("question.removezone", name(remove.zone())));
+      bar.say(Messages.of("question.removezone", name(remove.zone())));
       bar.begin(bar.offer("question.removezone.no", "K", session::back));
       bar.offer("question.removezone.yes", "R", () -> tool.answer(remove));
     } else {
@@ -120,7 +120,7 @@ public final class ZoneView implements ModeView {
       key++;
       JButton button =
           bar.offer(
-              "hazard." + Texts.word(kind),
+              "hazard." + Messages.word(kind),
               Integer.toString(key),
               () -> answer.accept(kind, note.getText().strip()));
       if (kind == now) {

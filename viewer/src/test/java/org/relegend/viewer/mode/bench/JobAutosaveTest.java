@@ -15,7 +15,7 @@ import org.relegend.bench.Job;
 import org.relegend.bench.JobEdit;
 import org.relegend.bench.JobSamples;
 import org.relegend.store.JobFolder;
-import org.relegend.viewer.work.Jobs;
+import org.relegend.viewer.work.TaskRunner;
 
 class JobAutosaveTest {
   @TempDir Path folder;
@@ -27,7 +27,7 @@ class JobAutosaveTest {
     List<Throwable> failed = new ArrayList<>();
     CountDownLatch tried = new CountDownLatch(1);
     CountDownLatch gone = new CountDownLatch(1);
-    try (Jobs jobs = new Jobs("test", 1, Runnable::run)) {
+    try (TaskRunner jobs = new TaskRunner("test", 1, Runnable::run)) {
       JobAutosave keeping =
           new JobAutosave(
               open,

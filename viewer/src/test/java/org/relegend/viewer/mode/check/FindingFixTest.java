@@ -17,7 +17,7 @@ import org.relegend.map.MapTables;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Potential;
-import org.relegend.viewer.session.Bench;
+import org.relegend.viewer.session.SessionBench;
 
 class FindingFixTest {
   private static BoardMap carrying(
@@ -30,18 +30,18 @@ class FindingFixTest {
   /** Mains and high voltage on one photo: each finding gets the zone it asks for. */
   @Test
   void unmarkedDangerOfEachKind_getsAZoneOfThatKind() {
-    BoardMap map = BoardMapSamples.with(Bench.twoChannels(), net("LIVE", "R225.1"));
+    BoardMap map = BoardMapSamples.with(SessionBench.twoChannels(), net("LIVE", "R225.1"));
     map = carrying(map, "LIVE", Potential.Nature.MAINS, 230);
     map = carrying(map, "B_ATT", Potential.Nature.DC, 300);
-    map = Bench.placed(map, TOP, "R225.1", 1000, 1000);
-    map = Bench.placed(map, TOP, "C202.-", 3000, 1000);
+    map = SessionBench.placed(map, TOP, "R225.1", 1000, 1000);
+    map = SessionBench.placed(map, TOP, "C202.-", 3000, 1000);
     List<Finding> unmarked =
         Checks.inspect(CheckContext.of(map, picture -> Optional.empty())).stream()
             .filter(finding -> finding.code().equals("unmarked-danger"))
             .toList();
     assertThat(unmarked).hasSize(2);
     for (Finding finding : unmarked) {
-      Bench bench = new Bench(map);
+      SessionBench bench = new SessionBench(map);
       bench.session.room(FindingFix.class).mend(finding);
       HazardZone.Kind expected =
           finding.message().contains("high voltage")

@@ -6,56 +6,58 @@ import static org.relegend.map.BoardMapSamples.TOP;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
+import org.relegend.map.BoardTurn;
 import org.relegend.map.MapTables;
 import org.relegend.map.Photo;
 import org.relegend.map.Point;
-import org.relegend.map.Turn;
-import org.relegend.viewer.session.Bench;
-import org.relegend.viewer.session.Look;
 import org.relegend.viewer.session.Notice;
+import org.relegend.viewer.session.SessionBench;
+import org.relegend.viewer.session.ViewRequest;
 
 /** The photos are 4000 x 3000 pixels. */
 class FlipTest {
-  private static Look flipped(BoardMap map, Point centre) {
-    Bench bench = new Bench(map);
+  private static ViewRequest flipped(BoardMap map, Point centre) {
+    SessionBench bench = new SessionBench(map);
     bench.session.room(OtherSide.class).over(centre);
-    assertThat(bench.session.desk().photo().orElseThrow().id()).isEqualTo(Bench.SOLDER);
+    assertThat(bench.session.desk().photo().orElseThrow().id()).isEqualTo(SessionBench.SOLDER);
     return bench.looks.get(0);
   }
 
-  private static BoardMap turned(Turn turn) {
-    BoardMap map = Bench.twoChannels();
-    Photo below = (Photo) map.picture(Bench.SOLDER).orElseThrow();
+  private static BoardMap turned(BoardTurn turn) {
+    BoardMap map = SessionBench.twoChannels();
+    Photo below = (Photo) map.picture(SessionBench.SOLDER).orElseThrow();
     return map.with(MapTables.PICTURES, map.pictures().with(below.withTurn(turn)));
   }
 
   @Test
   void overASideEdge_leftAndRightChangePlaces() {
-    assertThat(flipped(turned(Turn.SIDE_EDGE), new Point(1000, 700)).at())
+    assertThat(flipped(turned(BoardTurn.SIDE_EDGE), new Point(1000, 700)).at())
         .isEqualTo(new Point(3000, 700));
   }
 
   @Test
   void overTheTopEdge_topAndBottomChangePlaces() {
-    assertThat(flipped(turned(Turn.TOP_EDGE), new Point(1000, 600)).at())
+    assertThat(flipped(turned(BoardTurn.TOP_EDGE), new Point(1000, 600)).at())
         .isEqualTo(new Point(1000, 2400));
   }
 
   @Test
   void sameSpotOfTheScreen() {
-    assertThat(flipped(turned(Turn.SIDE_EDGE), new Point(1000, 700)).comeFrom())
-        .contains(new Look.Spot(TOP, new Point(1000, 700)));
+    assertThat(flipped(turned(BoardTurn.SIDE_EDGE), new Point(1000, 700)).comeFrom())
+        .contains(new ViewRequest.Spot(TOP, new Point(1000, 700)));
   }
 
   @Test
   void padsPlacedOnBothPhotos_tellBetter() {
-    BoardMap map = turned(Turn.SIDE_EDGE);
+    BoardMap map = turned(BoardTurn.SIDE_EDGE);
     double[][] pads = {{500, 500}, {3000, 600}, {2800, 2400}, {700, 2200}, {1500, 1400}};
     for (int i = 0; i < pads.length; i++) {
       double x = pads[i][0];
       double y = pads[i][1];
-      map = Bench.placed(map, TOP, "U101." + (i + 1), x, y);
-      map = Bench.placed(map, Bench.SOLDER, "U101." + (i + 1), 3600 - 0.9 * x, 0.9 * y + 50);
+      map = SessionBench.placed(map, TOP, "U101." + (i + 1), x, y);
+      map =
+          SessionBench.placed(
+              map, SessionBench.SOLDER, "U101." + (i + 1), 3600 - 0.9 * x, 0.9 * y + 50);
     }
     Point there = flipped(map, new Point(2000, 1000)).at();
     assertThat(there.x()).isCloseTo(1800, within(1.0));
@@ -64,7 +66,7 @@ class FlipTest {
 
   @Test
   void chosenPart_isWhatTheEyeStaysOn() {
-    Bench bench = new Bench(Bench.placedChannels());
+    SessionBench bench = new SessionBench(SessionBench.placedChannels());
     bench.click(TOP, 995, 800);
     bench.looks.clear();
     bench.session.room(OtherSide.class).over(new Point(10, 10));
@@ -73,20 +75,24 @@ class FlipTest {
 
   @Test
   void zoneOnTheOtherSide_warnsFirst() {
-    Bench bench =
-        new Bench(Bench.with(Bench.twoChannels(), Bench.mains(Bench.SOLDER, 2900, 600, 3100, 800)));
+    SessionBench bench =
+        new SessionBench(
+            SessionBench.with(
+                SessionBench.twoChannels(),
+                SessionBench.mains(SessionBench.SOLDER, 2900, 600, 3100, 800)));
     bench.session.room(OtherSide.class).over(new Point(1000, 700));
     assertThat(bench.session.gate().caution()).isPresent();
     assertThat(bench.session.desk().photo().orElseThrow().id()).isEqualTo(TOP);
     bench.session.gate().acknowledge();
-    assertThat(bench.session.desk().photo().orElseThrow().id()).isEqualTo(Bench.SOLDER);
+    assertThat(bench.session.desk().photo().orElseThrow().id()).isEqualTo(SessionBench.SOLDER);
   }
 
   @Test
   void noPhotoOfTheOtherSide_saysSo() {
-    BoardMap map = Bench.twoChannels();
-    Bench bench = new Bench(map.with(MapTables.PICTURES, map.pictures().without(Bench.SOLDER)));
+    BoardMap map = SessionBench.twoChannels();
+    SessionBench bench =
+        new SessionBench(map.with(MapTables.PICTURES, map.pictures().without(SessionBench.SOLDER)));
     bench.session.room(OtherSide.class).over(new Point(1000, 700));
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_OTHER_SIDE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_OTHER_SIDE);
   }
 }

@@ -8,8 +8,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.relegend.viewer.session.Bench;
 import org.relegend.viewer.session.Notice;
+import org.relegend.viewer.session.SessionBench;
 
 /** The array U101 is a DIP-14: pins 1 and 7 are 15.24 mm apart (JEDEC MS-001). */
 class MeasureToolTest {
@@ -25,16 +25,16 @@ class MeasureToolTest {
     Locale.setDefault(before);
   }
 
-  private static String length(Bench bench) {
+  private static String length(SessionBench bench) {
     return bench.session.room(MeasureTool.class).on(TOP).orElseThrow().text();
   }
 
   @Test
   void twoClicks_areMeasuredByThePinsOfAPlacedPackage() {
-    Bench bench =
-        new Bench(
-            Bench.placed(
-                Bench.placed(Bench.twoChannels(), TOP, "U101.1", 1000, 1000),
+    SessionBench bench =
+        new SessionBench(
+            SessionBench.placed(
+                SessionBench.placed(SessionBench.twoChannels(), TOP, "U101.1", 1000, 1000),
                 TOP,
                 "U101.7",
                 1152.4,
@@ -44,20 +44,20 @@ class MeasureToolTest {
     bench.click(TOP, 500, 754);
     assertThat(bench.clicks).isEqualTo(2);
     assertThat(length(bench)).isEqualTo("25.4 mm");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.MEASURED_BY_PART);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.MEASURED_BY_PART);
   }
 
   @Test
   void withoutAScale_theDistanceIsAskedFor_andServesFromThenOn() {
-    Bench bench = new Bench(Bench.twoChannels());
+    SessionBench bench = new SessionBench(SessionBench.twoChannels());
     bench.session.take(MeasureTool.class);
     bench.click(TOP, 100, 100);
     bench.click(TOP, 300, 100);
     MeasureTool.HowFar asked = (MeasureTool.HowFar) bench.session.question().orElseThrow();
     bench.session.room(MeasureTool.class).answer(asked, "no idea");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_DISTANCE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_DISTANCE);
     bench.session.room(MeasureTool.class).answer(asked, "-3");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_DISTANCE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_DISTANCE);
     bench.session.room(MeasureTool.class).answer(asked, "20,0");
     assertThat(length(bench)).isEqualTo("20.0 mm");
     bench.click(TOP, 0, 0);
@@ -67,10 +67,10 @@ class MeasureToolTest {
 
   @Test
   void onAPage_orTwiceTheSamePoint_nothingIsMeasured() {
-    Bench bench = new Bench(Bench.twoChannels());
+    SessionBench bench = new SessionBench(SessionBench.twoChannels());
     bench.session.take(MeasureTool.class);
     bench.click(PAGE, 10, 10);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.MEASURED_ON_PHOTOS);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.MEASURED_ON_PHOTOS);
     bench.click(TOP, 10, 10);
     bench.click(TOP, 10, 10);
     assertThat(length(bench)).isEmpty();

@@ -18,15 +18,15 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Pin;
 import org.relegend.map.Point;
 import org.relegend.viewer.mode.place.PlaceTool;
-import org.relegend.viewer.session.Bench;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.SessionBench;
 
 class PinsToolTest {
   /** Picture units per 0.1 inch in these tests. */
   private static final double PITCH = 40;
 
-  private final Bench bench = new Bench(Bench.twoChannels());
+  private final SessionBench bench = new SessionBench(SessionBench.twoChannels());
   private final Session session = bench.session;
 
   private void takePinsOf(String name) {
@@ -61,11 +61,11 @@ class PinsToolTest {
   @Test
   void solderSide_pinsCountClockwise() {
     takePinsOf("U101");
-    bench.click(Bench.SOLDER, 1000, 1000);
-    bench.click(Bench.SOLDER, 1000 - 3 * PITCH, 1000);
+    bench.click(SessionBench.SOLDER, 1000, 1000);
+    bench.click(SessionBench.SOLDER, 1000 - 3 * PITCH, 1000);
 
-    assertAt(Bench.SOLDER, "U101.7", 1000, 1000 + 6 * PITCH);
-    assertAt(Bench.SOLDER, "U101.8", 1000 - 3 * PITCH, 1000 + 6 * PITCH);
+    assertAt(SessionBench.SOLDER, "U101.7", 1000, 1000 + 6 * PITCH);
+    assertAt(SessionBench.SOLDER, "U101.8", 1000 - 3 * PITCH, 1000 + 6 * PITCH);
   }
 
   @Test
@@ -83,7 +83,7 @@ class PinsToolTest {
     takePinsOf("U7");
     bench.click(TOP, 1000, 1000);
     bench.click(TOP, 1100, 1000);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_PACKAGE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_PACKAGE);
     assertThat(session.map()).isEqualTo(before);
   }
 
@@ -91,7 +91,7 @@ class PinsToolTest {
   void packageOfAnotherPinCount_isRefused() {
     takePinsOf("U101 DIP-8");
     bench.click(TOP, 1000, 1000);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_PACKAGE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_PACKAGE);
   }
 
   /** Six of eight pins traced so far: what a smaller package would make of them is wrong. */
@@ -100,7 +100,7 @@ class PinsToolTest {
     putPins("U8", "1", "2", "3", "5", "6", "7");
     takePinsOf("U8");
     bench.click(TOP, 1000, 1000);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_PACKAGE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_PACKAGE);
   }
 
   @Test

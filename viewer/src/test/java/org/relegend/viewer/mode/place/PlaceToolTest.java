@@ -13,12 +13,12 @@ import org.relegend.map.Evidence;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Point;
-import org.relegend.viewer.session.Bench;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.SessionBench;
 
 class PlaceToolTest {
-  private final Bench bench = new Bench(Bench.twoChannels());
+  private final SessionBench bench = new SessionBench(SessionBench.twoChannels());
   private final Session session = bench.session;
 
   @Test
@@ -88,7 +88,7 @@ class PlaceToolTest {
     session.room(PlaceTool.class).type("r101");
     bench.click(TOP, 500, 400);
     assertThat(bench.place(TOP, "R101")).isNotNull();
-    assertThat(session.map().parts()).hasSameSizeAs(Bench.twoChannels().parts());
+    assertThat(session.map().parts()).hasSameSizeAs(SessionBench.twoChannels().parts());
   }
 
   @Test
@@ -129,7 +129,7 @@ class PlaceToolTest {
     session.take(PlaceTool.class);
     session.room(PlaceTool.class).type("  ");
     bench.click(TOP, 1, 1);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_NAME_TYPED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_NAME_TYPED);
     assertThat(session.map().placements()).isEmpty();
   }
 
@@ -138,8 +138,8 @@ class PlaceToolTest {
     session.take(PlaceTool.class);
     session.room(PlaceTool.class).type("R1/x:y\"");
     bench.click(TOP, 1, 1);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NOT_FOUND);
-    assertThat(session.map()).isEqualTo(Bench.twoChannels());
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NOT_FOUND);
+    assertThat(session.map()).isEqualTo(SessionBench.twoChannels());
   }
 
   @Test
@@ -157,7 +157,7 @@ class PlaceToolTest {
     session.take(PlaceTool.class);
     session.room(PlaceTool.class).type("R101");
     bench.click(TOP, 1, 1);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.READ_ONLY);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.READ_ONLY);
     assertThat(session.map().placements()).isEmpty();
   }
 
@@ -186,17 +186,17 @@ class PlaceToolTest {
   @Test
   void otherValueThanNoted_isTaken_andSaid() {
     assertThat(placedAs("R101 47k").value()).isEqualTo("47k");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.PLACED_VALUE_CHANGED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.PLACED_VALUE_CHANGED);
   }
 
   @ParameterizedTest
   @CsvSource({"R3 47,PIN_OR_VALUE", "R3 10u,NO_VALUE", "R3 4k7k,NO_VALUE", "hello world,NOT_FOUND"})
-  void whatIsNoNameWithAValue_isRefused(String typed, Notice.Kind said) {
+  void whatIsNoNameWithAValue_isRefused(String typed, Notice.Kind notice) {
     BoardMap before = session.map();
     session.take(PlaceTool.class);
     session.room(PlaceTool.class).type(typed);
     bench.click(TOP, 700, 700);
-    assertThat(bench.said()).isEqualTo(said);
+    assertThat(bench.lastNotice()).isEqualTo(notice);
     assertThat(session.map()).isEqualTo(before);
   }
 }

@@ -8,17 +8,17 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.relegend.lineup.SquareOn;
+import org.relegend.lineup.Rectification;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Evidence;
 import org.relegend.map.Point;
 import org.relegend.viewer.mode.look.LookTool;
 import org.relegend.viewer.mode.measure.MeasureTool;
-import org.relegend.viewer.session.Bench;
 import org.relegend.viewer.session.Notice;
+import org.relegend.viewer.session.SessionBench;
 
 class StraightenToolTest {
-  private final Bench bench = new Bench(Bench.twoChannels());
+  private final SessionBench bench = new SessionBench(SessionBench.twoChannels());
   private final StraightenTool squaring = bench.session.room(StraightenTool.class);
 
   private StraightenTool.HowLarge afterFourClicks() {
@@ -59,7 +59,7 @@ class StraightenToolTest {
   void whatIsNoSize_isAskedAgain(String size) {
     StraightenTool.HowLarge asked = afterFourClicks();
     bench.session.room(StraightenTool.class).answer(asked, size);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NO_SIZE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NO_SIZE);
     assertThat(bench.session.question()).contains(asked);
     assertThat(squaring.wanted()).isEmpty();
     bench.session.room(StraightenTool.class).answer(asked, "150 x 100");
@@ -85,21 +85,21 @@ class StraightenToolTest {
   @Test
   void theNewPhoto_isMeasuredByTheSizeGiven() {
     bench.session.room(StraightenTool.class).answer(afterFourClicks(), "150 x 100");
-    SquareOn view = squaring.wanted().orElseThrow().view();
+    Rectification view = squaring.wanted().orElseThrow().view();
     EditGroup nothing = new EditGroup("Straighten", List.of());
     squaring.drawn(nothing, TOP, view);
     bench.session.take(MeasureTool.class);
     bench.click(TOP, 100, 100);
     bench.click(TOP, 100, 350);
     assertThat(bench.session.room(MeasureTool.class).on(TOP).orElseThrow().text()).startsWith("25");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.MEASURED_BY_DISTANCE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.MEASURED_BY_DISTANCE);
   }
 
   @Test
   void aPage_isRefused() {
     bench.session.take(StraightenTool.class);
     bench.click(PAGE, 10, 10);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.STRAIGHTENED_PHOTOS);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.STRAIGHTENED_PHOTOS);
     assertThat(squaring.corners(PAGE)).isEmpty();
   }
 }

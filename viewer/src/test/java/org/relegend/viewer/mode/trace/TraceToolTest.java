@@ -12,26 +12,28 @@ import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.table.NetClash;
-import org.relegend.viewer.session.Bench;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.SessionBench;
 
 class TraceToolTest {
-  private Bench bench;
+  private SessionBench bench;
   private Session session;
 
   @BeforeEach
   void openPage() {
     BoardMap map =
         BoardMapSamples.with(
-            Bench.twoChannels(), twoPin("R301", "resistor", ""), twoPin("R302", "resistor", ""));
-    map = Bench.placed(map, PAGE, "R301.1", 100, 100);
-    map = Bench.placed(map, PAGE, "R301", 150, 100);
-    map = Bench.placed(map, PAGE, "R302.1", 200, 100);
-    map = Bench.placed(map, PAGE, "R302", 250, 100);
-    map = Bench.placed(map, PAGE, "C102.-", 300, 100);
-    map = Bench.placed(map, PAGE, "net:A_C1", 400, 100);
-    bench = new Bench(map);
+            SessionBench.twoChannels(),
+            twoPin("R301", "resistor", ""),
+            twoPin("R302", "resistor", ""));
+    map = SessionBench.placed(map, PAGE, "R301.1", 100, 100);
+    map = SessionBench.placed(map, PAGE, "R301", 150, 100);
+    map = SessionBench.placed(map, PAGE, "R302.1", 200, 100);
+    map = SessionBench.placed(map, PAGE, "R302", 250, 100);
+    map = SessionBench.placed(map, PAGE, "C102.-", 300, 100);
+    map = SessionBench.placed(map, PAGE, "net:A_C1", 400, 100);
+    bench = new SessionBench(map);
     session = bench.session;
     session.take(TraceTool.class);
   }
@@ -121,8 +123,9 @@ class TraceToolTest {
   void partWithTwoFreePins_asksWhichOne() {
     bench.click(PAGE, 150, 100);
     TraceTool.WhichPin asked = (TraceTool.WhichPin) session.question().orElseThrow();
-    assertThat(asked.pins()).containsExactly(Bench.pin("R301.1"), Bench.pin("R301.2"));
-    session.room(TraceTool.class).answer(Bench.pin("R301.2"));
+    assertThat(asked.pins())
+        .containsExactly(SessionBench.pin("R301.1"), SessionBench.pin("R301.2"));
+    session.room(TraceTool.class).answer(SessionBench.pin("R301.2"));
     assertThat(pinsOf("N1")).containsExactly("R301.2");
   }
 
@@ -149,7 +152,7 @@ class TraceToolTest {
   @Test
   void emptyPlace_saysSo() {
     bench.click(PAGE, 700, 500);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_HERE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NOTHING_HERE);
   }
 
   @Test
@@ -157,7 +160,7 @@ class TraceToolTest {
     bench.click(PAGE, 100, 100);
     BoardMap before = session.map();
     bench.click(PAGE, 100, 100);
-    assertThat(bench.said()).isEqualTo(Notice.Kind.ALREADY_JOINED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.ALREADY_JOINED);
     assertThat(session.map()).isEqualTo(before);
   }
 
@@ -176,7 +179,7 @@ class TraceToolTest {
   void typedLineThatCantBeRead_saysWhere_andChangesNothing() {
     BoardMap before = session.map();
     session.room(TraceTool.class).enter("X1 R301..");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.REFUSED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.REFUSED);
     assertThat(session.map()).isEqualTo(before);
   }
 

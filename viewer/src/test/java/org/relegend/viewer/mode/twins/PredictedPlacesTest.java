@@ -16,12 +16,12 @@ import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.Subject;
 import org.relegend.map.TwinPair;
-import org.relegend.twin.Predictions;
-import org.relegend.viewer.session.Bench;
-import org.relegend.viewer.session.Following;
-import org.relegend.viewer.session.Look;
+import org.relegend.twin.TwinPredictions;
+import org.relegend.viewer.session.DerivedTwins;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.SessionBench;
+import org.relegend.viewer.session.ViewRequest;
 
 /** Channel B lies 1500 below channel A; four pairs are placed, three of channel B are not. */
 class PredictedPlacesTest {
@@ -30,11 +30,11 @@ class PredictedPlacesTest {
     {400, 500}, {900, 400}, {1500, 700}, {2100, 500}, {700, 900}, {1300, 1000}, {1900, 900}
   };
 
-  private final Bench bench = new Bench(map());
+  private final SessionBench bench = new SessionBench(map());
   private final Session session = bench.session;
 
   private static BoardMap map() {
-    BoardMap map = Bench.twoChannels();
+    BoardMap map = SessionBench.twoChannels();
     for (int i = 1; i <= PLACES.length; i++) {
       for (int channel = 3; channel <= 4; channel++) {
         map =
@@ -51,10 +51,11 @@ class PredictedPlacesTest {
               MapTables.TWINS,
               map.twins().with(twins("R3%02d".formatted(i), "R4%02d".formatted(i))));
       double slip = i % 2 == 0 ? 3 : -3;
-      map = Bench.placed(map, TOP, "R3%02d".formatted(i), PLACES[i - 1][0], PLACES[i - 1][1]);
+      map =
+          SessionBench.placed(map, TOP, "R3%02d".formatted(i), PLACES[i - 1][0], PLACES[i - 1][1]);
       if (i <= 4) {
         map =
-            Bench.placed(
+            SessionBench.placed(
                 map,
                 TOP,
                 "R4%02d".formatted(i),
@@ -72,7 +73,7 @@ class PredictedPlacesTest {
 
   private static void work(Session session) {
     BoardMap map = session.map();
-    Following following = Following.of(map, Optional.empty(), false);
+    DerivedTwins following = DerivedTwins.of(map, Optional.empty(), false);
     session.room(TwinTool.class).take(map, following);
     session
         .room(PredictedPlaces.class)
@@ -96,7 +97,7 @@ class PredictedPlacesTest {
     assertThat(session.room(PredictedPlaces.class).all()).isEmpty();
     show();
     assertThat(names()).containsExactly("R405", "R406", "R407");
-    Predictions.Prediction first = session.room(PredictedPlaces.class).all().get(0);
+    TwinPredictions.Prediction first = session.room(PredictedPlaces.class).all().get(0);
     assertThat(first.at().distance(new Point(PLACES[4][0], PLACES[4][1] + DOWN)))
         .isLessThan(first.radius95());
     session.room(PredictedPlaces.class).show(false);
@@ -108,7 +109,7 @@ class PredictedPlacesTest {
     show();
     session.room(PredictedPlaces.class).open(session.room(PredictedPlaces.class).all().get(0));
     assertThat(session.selection().subject()).contains(Subject.parse("R405"));
-    assertThat(bench.looks).last().extracting(Look::picture).isEqualTo(TOP);
+    assertThat(bench.looks).last().extracting(ViewRequest::picture).isEqualTo(TOP);
     session.room(PredictedPlaces.class).accept();
     Placement placed = bench.place(TOP, "R405");
     assertThat(placed.best()).isEqualTo(Evidence.INFERRED);
@@ -150,7 +151,7 @@ class PredictedPlacesTest {
     session.room(PredictedPlaces.class).rejectAll();
     assertThat(names()).isEmpty();
     session.room(PredictedPlaces.class).acceptAll();
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_PROPOSED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NOTHING_PROPOSED);
   }
 
   private static Placement.Key key(String part) {
@@ -171,11 +172,12 @@ class PredictedPlacesTest {
 
   @Test
   void inAZone_nothingOfItIsDoneBeforeTheCaution() {
-    Bench zoned = new Bench(Bench.with(map(), Bench.mains(TOP, 600, 2300, 800, 2500)));
+    SessionBench zoned =
+        new SessionBench(SessionBench.with(map(), SessionBench.mains(TOP, 600, 2300, 800, 2500)));
     Session sitting = zoned.session;
     sitting.room(PredictedPlaces.class).show(true);
     work(sitting);
-    Predictions.Prediction ghost = sitting.room(PredictedPlaces.class).all().get(0);
+    TwinPredictions.Prediction ghost = sitting.room(PredictedPlaces.class).all().get(0);
     List<Runnable> ways =
         List.of(
             () -> sitting.room(PredictedPlaces.class).open(ghost),
@@ -201,15 +203,16 @@ class PredictedPlacesTest {
   /** A circle that reaches into a zone counts, though its middle lies outside. */
   @Test
   void circleThatReachesIntoAZone_isInside() {
-    Predictions.Prediction ghost;
+    TwinPredictions.Prediction ghost;
     show();
     ghost = session.room(PredictedPlaces.class).all().get(0);
     double edge = ghost.at().x() + ghost.radius95() - 2;
-    Bench zoned =
-        new Bench(
-            Bench.with(
+    SessionBench zoned =
+        new SessionBench(
+            SessionBench.with(
                 map(),
-                Bench.mains(TOP, edge, ghost.at().y() - 50, edge + 100, ghost.at().y() + 50)));
+                SessionBench.mains(
+                    TOP, edge, ghost.at().y() - 50, edge + 100, ghost.at().y() + 50)));
     zoned.session.room(PredictedPlaces.class).show(true);
     work(zoned.session);
     zoned
@@ -224,13 +227,15 @@ class PredictedPlacesTest {
     BoardMap map = map();
     double[][] anywhere = {{3000, 200}, {300, 2900}, {2500, 2600}, {3600, 1500}};
     for (int i = 1; i <= 4; i++) {
-      map = Bench.placed(map, TOP, "R4%02d".formatted(i), anywhere[i - 1][0], anywhere[i - 1][1]);
+      map =
+          SessionBench.placed(
+              map, TOP, "R4%02d".formatted(i), anywhere[i - 1][0], anywhere[i - 1][1]);
     }
-    Bench other = new Bench(map);
+    SessionBench other = new SessionBench(map);
     other.session.room(PredictedPlaces.class).show(true);
     work(other.session);
     assertThat(other.session.room(PredictedPlaces.class).all()).isEmpty();
-    assertThat(other.session.room(PredictedPlaces.class).told().orElseThrow())
+    assertThat(other.session.room(PredictedPlaces.class).text().orElseThrow())
         .startsWith("The layouts don't repeat");
   }
 
@@ -238,9 +243,9 @@ class PredictedPlacesTest {
   void comparedWithWhatIsNotPlaced_thePredictedPlaceStandsIn() {
     show();
     session.choose(Subject.parse("R305"));
-    session.room(Comparing.class).toggle();
-    assertThat(session.room(Comparing.class).isOn()).isTrue();
-    Comparing.Sides sides = session.room(Comparing.class).sides();
+    session.room(ChannelComparison.class).toggle();
+    assertThat(session.room(ChannelComparison.class).isOn()).isTrue();
+    ChannelComparison.Sides sides = session.room(ChannelComparison.class).sides();
     assertThat(sides.left().orElseThrow().subject()).isEqualTo(Subject.parse("R305"));
     assertThat(sides.right().orElseThrow().spot().orElseThrow().at())
         .isEqualTo(session.room(PredictedPlaces.class).all().get(0).at());
@@ -248,9 +253,10 @@ class PredictedPlacesTest {
 
   @Test
   void withoutTwins_nothingIsTold() {
-    Bench none = new Bench(map().with(MapTables.TWINS, org.relegend.map.Table.empty()));
+    SessionBench none =
+        new SessionBench(map().with(MapTables.TWINS, org.relegend.map.Table.empty()));
     none.session.room(PredictedPlaces.class).show(true);
     work(none.session);
-    assertThat(none.session.room(PredictedPlaces.class).told()).contains("");
+    assertThat(none.session.room(PredictedPlaces.class).text()).contains("");
   }
 }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.relegend.map.BoardMap;
-import org.relegend.map.Deviation;
+import org.relegend.map.ChannelDeviation;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
@@ -16,25 +16,25 @@ import org.relegend.map.Subject;
 import org.relegend.map.Table;
 import org.relegend.map.TwinPair;
 import org.relegend.viewer.mode.place.PlaceTool;
-import org.relegend.viewer.session.Bench;
-import org.relegend.viewer.session.Card;
 import org.relegend.viewer.session.Change;
-import org.relegend.viewer.session.Following;
+import org.relegend.viewer.session.DerivedTwins;
+import org.relegend.viewer.session.NodeCard;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.SessionBench;
 
 /** Twins said and accepted, and what follows from them: worked out here on the same thread. */
 class TwinToolTest {
-  private Bench bench = new Bench(untold());
+  private SessionBench bench = new SessionBench(untold());
   private Session session = bench.session;
 
   /** Two channels of which nobody said that they are twins. */
   private static BoardMap untold() {
-    return Bench.placedChannels().with(MapTables.TWINS, Table.empty());
+    return SessionBench.placedChannels().with(MapTables.TWINS, Table.empty());
   }
 
   private void open(BoardMap map) {
-    bench = new Bench(map);
+    bench = new SessionBench(map);
     session = bench.session;
   }
 
@@ -51,7 +51,7 @@ class TwinToolTest {
     BoardMap map = session.map();
     session
         .room(TwinTool.class)
-        .take(map, Following.of(map, session.room(TwinTool.class).said(), false));
+        .take(map, DerivedTwins.of(map, session.room(TwinTool.class).lastDeclared(), false));
   }
 
   private Optional<TwinRow> row(String name) {
@@ -78,15 +78,15 @@ class TwinToolTest {
   @Test
   void whatFitsNot_isRefused_andTheQuestionStays() {
     say("Q101", "Q999");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NOT_FOUND);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NOT_FOUND);
     session
         .room(TwinTool.class)
         .answer((TwinTool.WhichTwin) session.question().orElseThrow(), "B_B1");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.TWINS_UNLIKE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.TWINS_UNLIKE);
     session
         .room(TwinTool.class)
         .answer((TwinTool.WhichTwin) session.question().orElseThrow(), "Q101");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.TWINS_UNLIKE);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.TWINS_UNLIKE);
     assertThat(session.question()).isPresent();
     assertThat(session.map().twins()).isEmpty();
   }
@@ -108,13 +108,13 @@ class TwinToolTest {
     say("Q101", "Q201");
     work();
     session.choose(Subject.parse("C102"));
-    Card card = session.selection().card().orElseThrow();
+    NodeCard card = session.selection().card().orElseThrow();
     assertThat(card.twin()).contains(Subject.parse("C202"));
     assertThat(card.follows().orElseThrow().from().toString()).isEqualTo("Q101 = Q201");
     assertThat(card.twinPhoto().orElseThrow().subject()).isEqualTo(Subject.parse("C202"));
     session.room(TwinJump.class).jump();
     assertThat(session.selection().subject()).contains(Subject.parse("C202"));
-    assertThat(bench.said()).isEqualTo(Notice.Kind.TWIN_FOLLOWS);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.TWIN_FOLLOWS);
 
     session.choose(Subject.parse("C102.-"));
     session.room(TwinJump.class).jump();
@@ -152,7 +152,7 @@ class TwinToolTest {
     assertThat(session.map().twins()).hasSize(1 + sure);
     work();
     session.room(TwinTool.class).acceptAll();
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NOTHING_PROPOSED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NOTHING_PROPOSED);
   }
 
   @Test
@@ -186,7 +186,7 @@ class TwinToolTest {
     assertThat(clashes).isNotEmpty();
     int before = session.map().twins().size();
     session.room(TwinTool.class).acceptAll();
-    assertThat(bench.said()).isEqualTo(Notice.Kind.TWINS_CLASH);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.TWINS_CLASH);
     assertThat(session.map().twins()).hasSize(before);
     session.room(TwinTool.class).reject(clashes.get(0));
     assertThat(session.map().twins()).hasSize(before - 1);
@@ -209,7 +209,7 @@ class TwinToolTest {
             .filter(TwinRow.Differs.class::isInstance)
             .findFirst()
             .orElseThrow();
-    session.room(TwinTool.class).mark(differs, Deviation.Cause.DESIGN);
+    session.room(TwinTool.class).mark(differs, ChannelDeviation.Cause.DESIGN);
     assertThat(session.map().deviations()).hasSize(1);
     TwinRow.Differs marked =
         session.room(TwinTool.class).rows().stream()
@@ -218,7 +218,7 @@ class TwinToolTest {
             .filter(row -> row.mark().isPresent())
             .findFirst()
             .orElseThrow();
-    assertThat(marked.mark()).contains(Deviation.Cause.DESIGN);
+    assertThat(marked.mark()).contains(ChannelDeviation.Cause.DESIGN);
     session.room(TwinTool.class).reject(marked);
     assertThat(session.map().deviations()).isEmpty();
   }
@@ -226,7 +226,7 @@ class TwinToolTest {
   /** What is worked out late must not show a place that nobody was cautioned of. */
   @Test
   void twinThatFollowsLater_inAZone_isHeldBackFromTheCard_andTheKeyAsks() {
-    open(Bench.with(untold(), Bench.mains(TOP, 900, 2200, 1100, 2400)));
+    open(SessionBench.with(untold(), SessionBench.mains(TOP, 900, 2200, 1100, 2400)));
     session.choose(Subject.parse("C102"));
     assertThat(session.gate().caution()).isEmpty();
     session
@@ -236,7 +236,7 @@ class TwinToolTest {
                 new TwinPair(
                     Subject.parse("Q101"), Subject.parse("Q201"), List.of(says(Evidence.SEEN)))));
     work();
-    Card card = session.selection().card().orElseThrow();
+    NodeCard card = session.selection().card().orElseThrow();
     assertThat(card.twin()).contains(Subject.parse("C202"));
     assertThat(card.twinPhoto()).isEmpty();
     assertThat(card.held()).isTrue();
@@ -251,7 +251,7 @@ class TwinToolTest {
   void whatIsWorkedOutOfAnOlderMap_isDropped() {
     say("Q101", "Q201");
     BoardMap before = session.map();
-    Following old = Following.of(before, Optional.empty(), false);
+    DerivedTwins old = DerivedTwins.of(before, Optional.empty(), false);
     session.undo();
     session.room(TwinTool.class).take(before, old);
     assertThat(session.room(TwinTool.class).rows()).isEmpty();
@@ -260,55 +260,55 @@ class TwinToolTest {
   @Test
   void withNothingSaid_channelsAreFoundOnlyWhenAsked_andNoCardUsesThem() {
     BoardMap map = session.map();
-    assertThat(Following.of(map, Optional.empty(), false)).isSameAs(Following.NONE);
-    session.room(TwinTool.class).take(map, Following.of(map, Optional.empty(), true));
+    assertThat(DerivedTwins.of(map, Optional.empty(), false)).isSameAs(DerivedTwins.NONE);
+    session.room(TwinTool.class).take(map, DerivedTwins.of(map, Optional.empty(), true));
     session.choose(Subject.parse("C102"));
     assertThat(session.selection().card().orElseThrow().twin()).isEmpty();
   }
 
   @Test
   void compare_laysBothChannelsSideBySide_eachKeepingItsSide() {
-    open(Bench.placedChannels());
+    open(SessionBench.placedChannels());
     session.choose(Subject.parse("C202"));
-    session.room(Comparing.class).toggle();
-    assertThat(session.room(Comparing.class).isOn()).isTrue();
+    session.room(ChannelComparison.class).toggle();
+    assertThat(session.room(ChannelComparison.class).isOn()).isTrue();
     assertThat(session.desk().left().orElseThrow().id()).isEqualTo(TOP);
     assertThat(session.desk().photo().orElseThrow().id()).isEqualTo(TOP);
-    assertThat(session.room(Comparing.class).sides().left().orElseThrow().subject())
+    assertThat(session.room(ChannelComparison.class).sides().left().orElseThrow().subject())
         .isEqualTo(Subject.parse("C102"));
     bench.looks.clear();
     session.room(TwinJump.class).jump();
-    assertThat(session.room(Comparing.class).sides().left().orElseThrow().subject())
+    assertThat(session.room(ChannelComparison.class).sides().left().orElseThrow().subject())
         .isEqualTo(Subject.parse("C102"));
     assertThat(bench.looks).isEmpty();
-    session.room(Comparing.class).toggle();
+    session.room(ChannelComparison.class).toggle();
     assertThat(session.desk().facing()).isEmpty();
 
-    session.room(Comparing.class).toggle();
+    session.room(ChannelComparison.class).toggle();
     session.back();
-    assertThat(session.room(Comparing.class).isOn()).isFalse();
+    assertThat(session.room(ChannelComparison.class).isOn()).isFalse();
     assertThat(session.selection().subject()).isPresent();
   }
 
   @Test
   void compare_ofWhatHasNoTwin_orIsNotPlaced_saysSo() {
-    open(Bench.placedChannels());
+    open(SessionBench.placedChannels());
     session.choose(Subject.parse("R225"));
-    session.room(Comparing.class).toggle();
+    session.room(ChannelComparison.class).toggle();
     assertThat(session.notice()).contains(Notice.of(Notice.Kind.NO_TWIN_CHANNEL, "R225", "B"));
     session.choose(Subject.parse("R101"));
-    session.room(Comparing.class).toggle();
-    assertThat(bench.said()).isEqualTo(Notice.Kind.NOT_PLACED_YET);
-    assertThat(session.room(Comparing.class).isOn()).isFalse();
+    session.room(ChannelComparison.class).toggle();
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.NOT_PLACED_YET);
+    assertThat(session.room(ChannelComparison.class).isOn()).isFalse();
   }
 
   @Test
   void takingATool_endsTheComparison() {
-    open(Bench.placedChannels());
+    open(SessionBench.placedChannels());
     session.choose(Subject.parse("C102"));
-    session.room(Comparing.class).toggle();
+    session.room(ChannelComparison.class).toggle();
     session.take(PlaceTool.class);
-    assertThat(session.room(Comparing.class).isOn()).isFalse();
+    assertThat(session.room(ChannelComparison.class).isOn()).isFalse();
     assertThat(session.map().placements().has(new Placement.Key(TOP, Subject.parse("C102"), 1)))
         .isTrue();
   }

@@ -15,12 +15,12 @@ import org.relegend.map.MapTables;
 import org.relegend.map.Point;
 import org.relegend.map.ZoneId;
 import org.relegend.viewer.mode.look.LookTool;
-import org.relegend.viewer.session.Bench;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.Session;
+import org.relegend.viewer.session.SessionBench;
 
 class ZoneToolTest {
-  private final Bench bench = new Bench(Bench.placedChannels());
+  private final SessionBench bench = new SessionBench(SessionBench.placedChannels());
   private final Session session = bench.session;
 
   @BeforeEach
@@ -51,7 +51,7 @@ class ZoneToolTest {
     bench.click(TOP, 100, 100);
     bench.click(TOP, 400, 100);
     session.room(ZoneTool.class).close();
-    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_TOO_SMALL);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.ZONE_TOO_SMALL);
     assertThat(session.question()).isEmpty();
     bench.click(TOP, 400, 400);
     session.room(ZoneTool.class).close();
@@ -123,12 +123,12 @@ class ZoneToolTest {
     session
         .room(ZoneTool.class)
         .answer((ZoneTool.ChangeZone) session.question().orElseThrow(), HazardZone.Kind.MAINS, "");
-    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_CHANGED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.ZONE_CHANGED);
     assertThat(session.notice().orElseThrow().arguments())
         .containsExactly("mains zone 1 on Component side");
     session.room(ZoneTool.class).askRemove(zone);
     session.room(ZoneTool.class).answer((ZoneTool.RemoveZone) session.question().orElseThrow());
-    assertThat(bench.said()).isEqualTo(Notice.Kind.ZONE_REMOVED);
+    assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.ZONE_REMOVED);
     assertThat(session.notice().orElseThrow().arguments())
         .containsExactly("mains zone 1 on Component side");
     assertThat(session.document().undoLabel()).contains("Remove mains zone 1 on Component side");
@@ -136,13 +136,14 @@ class ZoneToolTest {
 
   @Test
   void ofTwoZonesOfAKind_eachHasItsNumber() {
-    BoardMap map = Bench.with(Bench.placedChannels(), Bench.mains(TOP, 0, 0, 50, 50));
+    BoardMap map =
+        SessionBench.with(SessionBench.placedChannels(), SessionBench.mains(TOP, 0, 0, 50, 50));
     HazardZone other =
         new HazardZone(
             new ZoneId("hot-1"),
             TOP,
             HazardZone.Kind.MAINS,
-            Bench.mains(TOP, 200, 0, 250, 50).outline(),
+            SessionBench.mains(TOP, 200, 0, 250, 50).outline(),
             "",
             List.of(says(Evidence.SEEN)));
     map = map.with(MapTables.ZONES, map.zones().with(other));
