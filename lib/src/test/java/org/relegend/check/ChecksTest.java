@@ -33,6 +33,7 @@ import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
+import org.relegend.map.Seeds;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 import org.relegend.map.TwinPair;
@@ -48,7 +49,7 @@ class ChecksTest {
   }
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 25);
+    return Seeds.upTo(25);
   }
 
   @Test

@@ -12,10 +12,11 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.relegend.map.Seeds;
 
 class BiconnectedBlockTest {
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 300);
+    return Seeds.upTo(300);
   }
 
   /** Against walking every way that passes no vertex twice. */

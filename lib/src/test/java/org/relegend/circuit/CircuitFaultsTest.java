@@ -25,6 +25,7 @@ import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Section;
+import org.relegend.map.Seeds;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 
@@ -141,7 +142,7 @@ class CircuitFaultsTest {
   }
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 100);
+    return Seeds.upTo(100);
   }
 
   /** Nets, sections, matings, discrepancies of anything at all. */

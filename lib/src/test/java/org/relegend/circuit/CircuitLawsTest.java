@@ -22,6 +22,7 @@ import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Pin;
 import org.relegend.map.PinRef;
+import org.relegend.map.Seeds;
 import org.relegend.map.Table;
 
 /**
@@ -79,7 +80,7 @@ class CircuitLawsTest {
           "contact make");
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 300);
+    return Seeds.upTo(300);
   }
 
   @ParameterizedTest(name = "seed {0}")

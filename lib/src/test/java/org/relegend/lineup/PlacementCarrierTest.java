@@ -25,6 +25,7 @@ import org.relegend.map.PicturePairs.Spot;
 import org.relegend.map.PinRef;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
+import org.relegend.map.Seeds;
 import org.relegend.map.Side;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
@@ -37,7 +38,7 @@ class PlacementCarrierTest {
   private static final Point AT = new Point(1500, 1200);
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 40);
+    return Seeds.upTo(40);
   }
 
   private static BoardMap placed(BoardMap map, PictureId on, Subject subject, Point at) {

@@ -2,6 +2,7 @@ package org.relegend.lineup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +26,7 @@ import org.relegend.scan.ScanSamples.Scan;
 import org.relegend.store.MapFolder;
 
 /** Scans of the demo's two pages, the second of which is a scan itself; the truth is known. */
+@Tag("long")
 class ScanLineUpTest {
   private static final Path MAP =
       Path.of(System.getProperty("relegend.root", ".."), "demo-data", "map");

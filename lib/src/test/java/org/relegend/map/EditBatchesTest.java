@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class EditBatchesTest {
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 20);
+    return Seeds.upTo(20);
   }
 
   @ParameterizedTest(name = "seed {0}")

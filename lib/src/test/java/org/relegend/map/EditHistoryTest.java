@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class EditHistoryTest {
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 50);
+    return Seeds.upTo(50);
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,7 @@ import org.relegend.map.Point;
  * Pages of the demo's schematic against scans of them that are made here, so where all lies is
  * known.
  */
+@Tag("long")
 class MatchImageTest {
   private static final Path DEMO = Path.of(System.getProperty("relegend.root", ".."), "demo-data");
   private static final Path PDF = DEMO.resolve("map/pages/schematic.pdf");

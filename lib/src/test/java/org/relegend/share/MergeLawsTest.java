@@ -2,6 +2,7 @@ package org.relegend.share;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.relegend.map.Seeds;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,7 +11,7 @@ import org.relegend.map.BoardMap;
 
 /** What must hold for any two people's work on one map, tried on histories drawn from seeds. */
 class MergeLawsTest {
-  private static final int HISTORIES = 1_500;
+  private static final int HISTORIES = Seeds.some(1_500);
 
   /**
    * Seeds that once showed a fault: nets joined crosswise, removed while grown, renamed while kept.

@@ -2,11 +2,13 @@ package org.relegend.share;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A short run of the fuzzer; the long one is {@link PackFuzz}'s main program. */
+@Tag("long")
 class PackFuzzTest {
   @TempDir private Path temp;
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import org.relegend.map.Seeds;
 import java.nio.file.Path;
 import java.util.Random;
 import java.util.stream.LongStream;
@@ -152,7 +153,7 @@ class BadMapTest {
   }
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 20);
+    return Seeds.upTo(20);
   }
 
   @ParameterizedTest(name = "seed {0}")

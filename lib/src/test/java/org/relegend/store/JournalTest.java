@@ -27,6 +27,7 @@ import org.relegend.map.EditHistory;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.MapInfo;
 import org.relegend.map.RandomEdits;
+import org.relegend.map.Seeds;
 
 /** Sessions that end in the middle: what was noted is there at the next start. */
 class JournalTest {
@@ -46,7 +47,7 @@ class JournalTest {
   }
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 30);
+    return Seeds.upTo(30);
   }
 
   /** A random session of edits, undos, redos, saves and crashes beside the history it should be. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.relegend.map.BoardMapSamples.divider;
 
 import java.io.InputStream;
+import org.relegend.map.Seeds;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,7 +33,7 @@ class MapFormatTest {
   private static final Path PATH = Path.of("map.json");
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, 50);
+    return Seeds.upTo(50);
   }
 
   @ParameterizedTest(name = "seed {0}")

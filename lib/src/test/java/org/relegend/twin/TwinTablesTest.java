@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.FourBitAdder;
@@ -18,6 +19,7 @@ import org.relegend.map.Subject;
  * section 9); prints them. One command for all: {@code mvn -q -pl lib test -Dtest=TwinTablesTest
  * -Drelegend.runs=20}.
  */
+@Tag("long")
 class TwinTablesTest {
   private static final double[] SHARES = {0, 0.01, 0.05, 0.1, 0.2};
 

@@ -2,6 +2,7 @@ package org.relegend.viewer.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.Color;
@@ -26,6 +27,7 @@ import org.relegend.lineup.Transform;
 import org.relegend.map.Point;
 
 /** The line-up of the demo's photos, against the places that the drawing code knows. */
+@Tag("long")
 class LineUpCommandTest {
   private static final Path DEMO = Path.of(System.getProperty("relegend.root", ".."), "demo-data");
   private static final String OTHER_PADS = "other-component";

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipFile;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.relegend.lineup.CarriedPlacement;
@@ -26,6 +27,7 @@ import org.relegend.scan.ScanSamples;
 import org.relegend.store.MapFolder;
 
 /** The demo sent to someone with another photo and another scan; the truth is the demo's own. */
+@Tag("long")
 class ShareStoryTest {
   private static final Path DEMO = Path.of(System.getProperty("relegend.root", ".."), "demo-data");
 

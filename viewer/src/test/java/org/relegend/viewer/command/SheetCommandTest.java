@@ -7,10 +7,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** {@code sheet} on the demo map as it is shipped. */
+@Tag("long")
 class SheetCommandTest {
   private static final Path ROOT = Path.of(System.getProperty("relegend.root", ".."));
   private static final Path MAP = ROOT.resolve("demo-data/map");

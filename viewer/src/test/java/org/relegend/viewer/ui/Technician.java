@@ -36,6 +36,7 @@ final class Technician implements AutoCloseable {
 
   private final Program program;
   private final Robot robot;
+  private final EventThreadGuard guard = EventThreadGuard.install();
   private int clicks;
   private int keys;
 
@@ -423,6 +424,10 @@ final class Technician implements AutoCloseable {
       program.join();
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
+    }
+    if (!guard.violations().isEmpty()) {
+      throw new AssertionError(
+          "changed off the event thread:\n" + String.join("\n", guard.violations()));
     }
   }
 

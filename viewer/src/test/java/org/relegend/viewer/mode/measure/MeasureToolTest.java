@@ -8,10 +8,13 @@ import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.ResourceLock;
+import org.junit.jupiter.api.parallel.Resources;
 import org.relegend.viewer.session.Notice;
 import org.relegend.viewer.session.SessionBench;
 
 /** The array U101 is a DIP-14: pins 1 and 7 are 15.24 mm apart (JEDEC MS-001). */
+@ResourceLock(Resources.LOCALE)
 class MeasureToolTest {
   private final Locale before = Locale.getDefault();
 
