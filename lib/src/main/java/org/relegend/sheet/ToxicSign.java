@@ -21,12 +21,17 @@ public final class ToxicSign {
 
   private static final double CROSSING = 0.155;
 
+  /** Small enough that more than half of the triangle stays yellow, as ISO 3864-1 wants it. */
+  private static final double SIZE = 0.88;
+
   private ToxicSign() {}
 
+  /** The sign, to be filled in black. */
   public static Shape shape() {
     Area sign = new Area(skull());
     sign.add(bone(SLANT));
     sign.add(bone(-SLANT));
+    sign.transform(AffineTransform.getScaleInstance(SIZE, SIZE));
     return sign;
   }
 

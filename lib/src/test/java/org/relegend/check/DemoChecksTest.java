@@ -17,10 +17,10 @@ import org.relegend.table.TableImport;
 import org.relegend.table.TableSort;
 import org.relegend.table.TableSource;
 
-/** The demo instrument's circuit is whole, so nothing but places can be wanting. */
+/** The demo instrument's circuit is whole, so nothing but places and volts, which its tables don't tell, can be wanting. */
 class DemoChecksTest {
   @Test
-  void demoTables_lackNothingButPlaces() throws TableException, EditRefusedException {
+  void demoTables_lackNothingButPlacesAndVolts() throws TableException, EditRefusedException {
     BoardMap empty = BoardMap.empty("demo", MapInfo.titled("Demo"));
     Map<TableSort, TableSource> tables =
         Map.of(
@@ -34,6 +34,8 @@ class DemoChecksTest {
     assertThat(findings)
         .extracting(Finding::message)
         .containsExactly(
+            "The voltage of AC_A, RAW_P, RAW_N, AC_B, 0V, ZP, VP, ZN, VN, A_CTL, A_TIME, B_CTL and"
+                + " 50 more is unknown: fed by a winding of T1 whose voltage nobody told",
             "Board main: 0 of 102 parts and 0 of 259 pins are placed on photos, 0 parts on pages; on"
                 + " no picture: 102 parts, 259 pins");
   }

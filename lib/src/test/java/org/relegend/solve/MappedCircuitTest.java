@@ -113,7 +113,7 @@ class MappedCircuitTest {
             """
             R1 resistor 10k V+ I
             R2 resistor 10k I GND
-            U1 opamp 741 3=I 2=O 6=O 7=V+ 4=GND
+            U1 opamp TL071 3=I 2=O 6=O 7=V+ 4=GND
             R3 resistor 10k O L
             R4 resistor 10k L GND
             """);

@@ -204,7 +204,7 @@ class ReadingRulesTest {
   private static Boards amplifier(double plus, double minus, double out) {
     return new Boards()
         .parts(
-            "U1 opamp - 2=A_M 3=A_P 4=VN 6=A_OUT 7=VP",
+            "U1 opamp TL071 2=A_M 3=A_P 4=VN 6=A_OUT 7=VP",
             "R1 resistor 10k 1=A_IN 2=A_M",
             "R2 resistor 33k 1=A_M 2=A_OUT",
             "R3 resistor 10k 1=A_P 2=0V")

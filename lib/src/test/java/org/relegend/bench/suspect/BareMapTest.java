@@ -60,7 +60,7 @@ class BareMapTest {
                 "C1 cap 1u 1=IN 2=B",
                 "R1 resistor 220k 1=VP 2=B",
                 "R2 resistor 47k 1=B 2=0V",
-                "U1 opamp - 3=B 2=OUT 6=OUT 7=VP 4=0V",
+                "U1 opamp TL071 3=B 2=OUT 6=OUT 7=VP 4=0V",
                 "J2 jack output T=OUT")
             .nominal("VP", 15)
             .nominal("B", 2.6)

@@ -27,7 +27,7 @@ class FaultBracketTest {
       boards.parts(
           kind.equals("resistor")
               ? "R%d resistor 1k 1=A_N%d 2=A_N%d".formatted(i, i - 1, i)
-              : "U%d opamp - 3=A_N%d 2=A_N%d 6=A_N%d 7=VP 4=VN".formatted(i, i - 1, i, i));
+              : "U%d opamp TL071 3=A_N%d 2=A_N%d 6=A_N%d 7=VP 4=VN".formatted(i, i - 1, i, i));
     }
     IntStream.rangeClosed(0, stages).forEach(i -> boards.nominal("A_N" + i, 1));
     return boards.nominal("VP", 15).nominal("VN", -15);
@@ -94,7 +94,7 @@ class FaultBracketTest {
                 "J1 jack input T=A_IN",
                 "R1 resistor 10k 1=A_IN 2=A_M",
                 "R2 resistor 10k 1=A_M 2=A_OUT",
-                "U1 opamp - 2=A_M 3=0V 6=A_OUT 7=VP 4=VN",
+                "U1 opamp TL071 2=A_M 3=0V 6=A_OUT 7=VP 4=VN",
                 "J2 jack output T=A_OUT")
             .nominal("VP", 15)
             .nominal("VN", -15)
@@ -114,7 +114,7 @@ class FaultBracketTest {
   void aRing_endsToo(int stages) {
     List<String> lines = new ArrayList<>(List.of("J1 jack input T=A_N0"));
     for (int i = 0; i <= stages; i++) {
-      lines.add("U%d opamp - 3=A_N%d 6=A_N%d 7=VP".formatted(i, i, (i + 1) % (stages + 1)));
+      lines.add("U%d opamp TL071 3=A_N%d 6=A_N%d 7=VP".formatted(i, i, (i + 1) % (stages + 1)));
     }
     UnitReadings unit = new Boards().parts(lines.toArray(String[]::new)).nominal("VP", 15).unit();
     assertThat(SignalPath.of(unit).nets()).hasSize(stages + 1);
