@@ -17,7 +17,10 @@ import org.relegend.table.TableImport;
 import org.relegend.table.TableSort;
 import org.relegend.table.TableSource;
 
-/** The demo instrument's circuit is whole, so nothing but places and volts, which its tables don't tell, can be wanting. */
+/**
+ * The demo instrument's circuit is whole, so nothing but places and volts, which its tables don't
+ * tell, can be wanting.
+ */
 class DemoChecksTest {
   @Test
   void demoTables_lackNothingButPlacesAndVolts() throws TableException, EditRefusedException {

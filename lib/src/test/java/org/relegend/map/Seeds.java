@@ -3,8 +3,9 @@ package org.relegend.map;
 import java.util.stream.LongStream;
 
 /**
- * The seeds that a law is tried on: all of them in a whole build, a tenth (four at least) while working. Which it is tells the
- * system property {@code relegend.seeds}: {@code whole}, or anything else.
+ * The seeds that a law is tried on: all of them in a whole build, a tenth (four at least) while
+ * working. Which it is tells the system property {@code relegend.seeds}: {@code whole}, or anything
+ * else.
  */
 public final class Seeds {
   private static final boolean WHOLE = "whole".equals(System.getProperty("relegend.seeds"));

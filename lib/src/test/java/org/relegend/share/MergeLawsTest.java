@@ -2,12 +2,12 @@ package org.relegend.share;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.relegend.map.Seeds;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Seeds;
 
 /** What must hold for any two people's work on one map, tried on histories drawn from seeds. */
 class MergeLawsTest {

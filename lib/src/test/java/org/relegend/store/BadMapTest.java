@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
-import org.relegend.map.Seeds;
 import java.nio.file.Path;
 import java.util.Random;
 import java.util.stream.LongStream;
@@ -15,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.relegend.map.Seeds;
 import org.relegend.store.StoreException.Kind;
 
 /** Whatever bytes stand in map.json: a map, or one clear sentence. */

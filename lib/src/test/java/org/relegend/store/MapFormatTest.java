@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.relegend.map.BoardMapSamples.divider;
 
 import java.io.InputStream;
-import org.relegend.map.Seeds;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,6 +24,7 @@ import org.relegend.map.PartId;
 import org.relegend.map.Placement;
 import org.relegend.map.Point;
 import org.relegend.map.RandomEdits;
+import org.relegend.map.Seeds;
 import org.relegend.map.Subject;
 import org.relegend.map.Table;
 import org.relegend.map.ZoneId;

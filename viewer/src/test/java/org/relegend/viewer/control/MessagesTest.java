@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 class MessagesTest {
   private static final ResourceBundle BUNDLE =
       ResourceBundle.getBundle("org.relegend.viewer.ui.messages");
-  private static final Pattern CALL = Pattern.compile("Messages\\.of\\(\\s*\"([a-z_.]+)\"\\s*([,)])");
+  private static final Pattern CALL =
+      Pattern.compile("Messages\\.of\\(\\s*\"([a-z_.]+)\"\\s*([,)])");
 
   private static int placeholders(String key) {
     return new MessageFormat(BUNDLE.getString(key)).getFormatsByArgumentIndex().length;

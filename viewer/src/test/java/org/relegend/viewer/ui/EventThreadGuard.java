@@ -7,8 +7,8 @@ import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 
 /**
- * Notes each change of a shown component that is made off the event thread. {@code repaint} may be called from any thread, as its
- * documentation says, so only a call that is not one counts.
+ * Notes each change of a shown component that is made off the event thread. {@code repaint} may be
+ * called from any thread, as its documentation says, so only a call that is not one counts.
  */
 final class EventThreadGuard extends RepaintManager {
   private static final int DEEPEST = 40;
@@ -53,7 +53,8 @@ final class EventThreadGuard extends RepaintManager {
   private static boolean asksOnlyForPainting(StackTraceElement[] calls) {
     String last = "";
     for (StackTraceElement call : calls) {
-      if (call.getClassName().startsWith("org.relegend") && !call.getClassName().endsWith("Guard")) {
+      if (call.getClassName().startsWith("org.relegend")
+          && !call.getClassName().endsWith("Guard")) {
         break;
       }
       last = call.getMethodName();
