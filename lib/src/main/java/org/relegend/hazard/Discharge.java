@@ -1,5 +1,6 @@
 package org.relegend.hazard;
 
+import java.util.Optional;
 import org.relegend.marking.PreferredSeries;
 
 /**
@@ -17,6 +18,15 @@ public record Discharge(double farads, double volts) {
 
   /** How long a proposed resistor may take; IEC 61010-1, 6.10.3 and IEC 60204-1 give 5 s too. */
   private static final double PATIENCE = 5;
+
+  /**
+   * What a usual film resistor of 0.25 W bears from end to end, whatever its ohms: the limiting
+   * element voltage of its data sheet (250 V for most, from memory; common practice).
+   */
+  public static final double RESISTOR_VOLTS = 250;
+
+  /** The same of types of 0.5 W and more (up to 500 V, from memory; common practice). */
+  public static final double MOST_RESISTOR_VOLTS = 500;
 
   private static final double MOST_OHMS = 100e3;
   private static final double MOST_AMPS = 1;
@@ -54,14 +64,24 @@ public record Discharge(double farads, double volts) {
 
   /** What a resistor has to bear. */
   public Resistor through(double ohms) {
-    return new Resistor(ohms, volts * volts / ohms, joules(), secondsTo(LOW_VOLTS, ohms));
+    return new Resistor(ohms, volts, volts * volts / ohms, joules(), secondsTo(LOW_VOLTS, ohms));
+  }
+
+  /** Whether it takes a probe, or a chain of resistors, that is made for its voltage. */
+  public boolean needsProbe() {
+    return volts > MOST_RESISTOR_VOLTS;
   }
 
   /**
    * A resistor of the E12 series that brings it below 1 V within 5 seconds, of 100 kilohms at most;
-   * of more ohms, and slower, where the first instant would take more than 1 A.
+   * of more ohms, and slower, where the first instant would take more than 1 A. None where no usual
+   * resistor bears the voltage.
    */
-  public Resistor proposal() {
+  public Optional<Resistor> proposal() {
+    return needsProbe() ? Optional.empty() : Optional.of(proposed());
+  }
+
+  private Resistor proposed() {
     double wanted = volts <= LOW_VOLTS ? MOST_OHMS : PATIENCE / (farads * Math.log(volts));
     double ohms = PreferredSeries.E12.around(Math.min(wanted, MOST_OHMS)).below();
     double least = volts / MOST_AMPS;
@@ -71,9 +91,15 @@ public record Discharge(double farads, double volts) {
   /**
    * A discharge resistor.
    *
+   * @param volts that it has to bear from end to end
    * @param watts at the first instant
    * @param joules that it has to take up in all
    * @param seconds to 1 V, at the least
    */
-  public record Resistor(double ohms, double watts, double joules, double seconds) {}
+  public record Resistor(double ohms, double volts, double watts, double joules, double seconds) {
+    /** Into how many of equal ohms it is divided at the least, for each to bear its share. */
+    public int inSeries() {
+      return Math.max(1, (int) Math.ceil(volts / RESISTOR_VOLTS));
+    }
+  }
 }

@@ -13,7 +13,7 @@ import org.relegend.bench.Reading;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Node;
 import org.relegend.circuit.NodeStep;
-import org.relegend.hazard.Discharge;
+import org.relegend.hazard.DischargeText;
 import org.relegend.hazard.HazardousNode;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.StoredCharge;
@@ -25,7 +25,6 @@ import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Potential;
-import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
 import org.relegend.marking.Waveform;
 
@@ -110,23 +109,13 @@ public final class UnitHazards {
   }
 
   private String dischargeFirst(StoredCharge charge) {
+    DischargeText text = new DischargeText(charge, limits);
     if (charge.discharge().isEmpty()) {
-      return "take it as charged: what it holds isn't known; discharge it, and measure across it";
+      return "take it as charged: what it holds isn't known (%s); discharge it, and measure across it"
+          .formatted(text.means());
     }
-    Discharge full = charge.discharge().get();
-    Discharge.Resistor by = full.proposal();
-    return "may hold %s at %s: discharge it through %s that bear %s and %s, for at least %s, and measure across it"
-        .formatted(
-            amount(full.joules(), Quantity.POWER).replace('W', 'J'),
-            amount(full.volts(), Quantity.VOLTAGE),
-            amount(by.ohms(), Quantity.RESISTANCE),
-            amount(full.volts(), Quantity.VOLTAGE),
-            amount(by.joules(), Quantity.POWER).replace('W', 'J'),
-            amount(by.seconds(), Quantity.TIME));
-  }
-
-  private static String amount(double value, Quantity quantity) {
-    return new Amount(quantity, value).text(3);
+    return "may hold %s; discharge it and measure across it (%s)"
+        .formatted(text.amount(), text.means());
   }
 
   private void enter(Reading reading) {

@@ -209,10 +209,11 @@ final class HazardsCommand extends JsonCommand {
         .put("of", map.nameOf(danger.subject()))
         .put("x", danger.at().x())
         .put("y", danger.at().y())
-        .put("kind", danger.kind().word());
+        .put("kind", danger.kind().word())
+        .put("outside", danger.outside());
   }
 
-  private static Json proposal(Hazards.Proposal proposal) {
+  static Json proposal(Hazards.Proposal proposal) {
     return Json.object()
         .put("picture", proposal.picture().text())
         .put("kind", proposal.kind().word())
@@ -240,7 +241,7 @@ final class HazardsCommand extends JsonCommand {
     if (charge.discharge().isPresent()) {
       object = object.put("joules", charge.discharge().get().joules());
       object = object.put("coulombs", charge.discharge().get().coulombs());
-      object = object.put("dischargeResistor", resistor(charge.discharge().get().proposal()));
+      object = means(object, charge.discharge().get());
     }
     if (charge.bleeder().isPresent()) {
       object = object.put("bleedOhms", charge.bleeder().get().ohms());
@@ -248,7 +249,11 @@ final class HazardsCommand extends JsonCommand {
     }
     object = seconds(object, "atLeastSecondsToLimit", charge.secondsTo(hazards.limits().dcVolts()));
     object = seconds(object, "atLeastSecondsTo1V", charge.secondsTo(Discharge.LOW_VOLTS));
-    return object.put("caution", Cautions.of(HazardZone.Kind.STORED_CHARGE).text());
+    boolean probe = charge.discharge().filter(Discharge::needsProbe).isPresent();
+    return object.put(
+        "caution",
+        Cautions.of(HazardZone.Kind.STORED_CHARGE).text()
+            + (probe ? " " + Cautions.of("probe").text() : ""));
   }
 
   /** None where the voltage is lower from the start: 0 would read as nothing to wait for. */
@@ -256,9 +261,22 @@ final class HazardsCommand extends JsonCommand {
     return seconds.orElse(0) == 0 ? object : object.put(name, seconds.getAsDouble());
   }
 
+  /** A resistor, or above what resistors bear a probe made for it. */
+  private static Json.Obj means(Json.Obj object, Discharge full) {
+    return full.proposal()
+        .map(resistor -> object.put("dischargeResistor", resistor(resistor)))
+        .orElseGet(
+            () ->
+                object.put(
+                    "dischargeProbe",
+                    Json.object().put("volts", full.volts()).put("joules", full.joules())));
+  }
+
   private static Json resistor(Discharge.Resistor resistor) {
     return Json.object()
         .put("ohms", resistor.ohms())
+        .put("volts", resistor.volts())
+        .put("inSeriesAtLeast", resistor.inSeries())
         .put("watts", resistor.watts())
         .put("joules", resistor.joules())
         .put("atLeastSecondsTo1V", resistor.seconds());

@@ -7,14 +7,13 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
-import org.relegend.hazard.Discharge;
+import org.relegend.hazard.DischargeText;
 import org.relegend.hazard.HazardousNode;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.MainsReach;
 import org.relegend.hazard.StoredCharge;
 import org.relegend.hazard.UnmarkedHazard;
 import org.relegend.hazard.VoltageLimits;
-import org.relegend.hazard.WaitTime;
 import org.relegend.map.BoardMap;
 import org.relegend.map.NameRules;
 import org.relegend.map.PartId;
@@ -166,7 +165,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
       line(
           out,
           "UNMARKED: %s on %s at %.0f,%.0f lies in no %s zone.",
-          map.nameOf(danger.subject()),
+          danger.text(map.nameOf(danger.subject())),
           danger.picture(),
           danger.at().x(),
           danger.at().y(),
@@ -187,18 +186,7 @@ record HazardsText(BoardMap map, Hazards hazards) {
   }
 
   private void charge(PrintWriter out, StoredCharge charge) {
-    String figures =
-        charge
-            .discharge()
-            .map(
-                full ->
-                    "%s at %s%s: %s"
-                        .formatted(
-                            amount(charge.farads(), Quantity.CAPACITANCE),
-                            amount(full.volts(), Quantity.VOLTAGE),
-                            basis(charge),
-                            energy(full.joules())))
-            .orElse("value or voltage unknown: take it as charged");
+    DischargeText text = new DischargeText(charge, hazards.limits());
     line(
         out,
         "  %s between %s: %s",
@@ -206,56 +194,23 @@ record HazardsText(BoardMap map, Hazards hazards) {
         charge.ends().stream()
             .map(end -> HazardsCommand.nameOf(map, end))
             .collect(Collectors.joining(" and ")),
-        figures);
+        text.amount());
     if (!charge.unread().isEmpty() && charge.discharge().isPresent()) {
       line(out, "    not counted, for the value isn't known: %s", parts(charge.unread()));
     }
-    charge.discharge().ifPresent(full -> times(out, charge, full));
-  }
-
-  private static String basis(StoredCharge charge) {
-    return switch (charge.basis()) {
-      case RATED -> " (its rating, for no voltage is given, or a lower one)";
-      case COMPUTED -> " (computed from voltages of the map)";
-      case DECLARED, UNKNOWN -> "";
-    };
-  }
-
-  private void times(PrintWriter out, StoredCharge charge, Discharge full) {
-    if (charge.bleeder().isEmpty()) {
-      line(out, "    no bleeder found: it may stay charged for days");
-    } else {
-      line(
-          out,
-          "    through %s (%s): %s; %s; measure before touching",
-          parts(charge.bleeder().get().resistors()),
-          amount(charge.bleeder().get().ohms(), Quantity.RESISTANCE),
-          left(charge, full, hazards.limits().dcVolts()),
-          left(charge, full, Discharge.LOW_VOLTS));
-    }
-    if (charge.isNoteworthy(hazards.limits())) {
-      Discharge.Resistor resistor = full.proposal();
-      line(
-          out,
-          "    a discharge resistor of %s has to bear %s at first and %s in all",
-          amount(resistor.ohms(), Quantity.RESISTANCE),
-          amount(resistor.watts(), Quantity.POWER),
-          energy(resistor.joules()));
+    line(
+        out,
+        "    %s%s",
+        charge.bleeder().map(this::through).orElse(""),
+        text.fading() + (charge.bleeder().isEmpty() ? "" : "; measure before touching"));
+    if (text.asksForMeans()) {
+      line(out, "    %s", text.means());
     }
   }
 
-  /** How long a voltage stays above a lower one; never a time of 0, which reads as no danger. */
-  private static String left(StoredCharge charge, Discharge full, double lower) {
-    String to = amount(lower, Quantity.VOLTAGE);
-    return full.volts() <= lower
-        ? "never above %s by these figures".formatted(to)
-        : "%s after at least %s"
-            .formatted(to, WaitTime.text(charge.secondsTo(lower).orElseThrow()));
-  }
-
-  /** Joules take the same prefixes as watts. */
-  private static String energy(double joules) {
-    return amount(joules, Quantity.POWER).replace('W', 'J');
+  private String through(StoredCharge.Bleeder bleeder) {
+    return "through %s (%s): "
+        .formatted(parts(bleeder.resistors()), amount(bleeder.ohms(), Quantity.RESISTANCE));
   }
 
   private static String amount(double value, Quantity quantity) {

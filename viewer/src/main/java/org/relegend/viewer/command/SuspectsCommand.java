@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.relegend.bench.Job;
 import org.relegend.bench.rule.NetVoltage;
@@ -18,6 +19,7 @@ import org.relegend.bench.suspect.Suspects;
 import org.relegend.bench.suspect.TwinComparison;
 import org.relegend.circuit.Circuit;
 import org.relegend.hazard.Cautions;
+import org.relegend.hazard.Hazards;
 import org.relegend.map.BoardMap;
 import org.relegend.map.NameRules;
 import org.relegend.map.NetId;
@@ -45,6 +47,9 @@ final class SuspectsCommand extends JsonCommand {
   private static final double LEAST = 0.0005;
 
   private static final int PRINTED = 8;
+
+  /** Columns of a line of a caution. */
+  private static final int WIDTH = 100;
 
   @Parameters(paramLabel = "FOLDER", description = "the job's folder")
   private Path folder = Path.of("");
@@ -122,7 +127,16 @@ final class SuspectsCommand extends JsonCommand {
         .put("next", next)
         .put("bracket", bracket(map, found.bracket()))
         .put("compared", Json.array(comparisons, comparison -> compared(map, comparison)))
-        .put("cautions", Json.array(Cautions.all(), caution -> Json.of(caution.text())));
+        .put(
+            "zones",
+            Json.array(
+                unit.hazards().hazards().proposals(unit.circuit()), HazardsCommand::proposal))
+        .put(
+            "cautions",
+            Json.array(
+                Cautions.all(),
+                caution ->
+                    Json.object().put("title", caution.title()).put("text", caution.text())));
   }
 
   private static Json suspect(BoardMap map, Suspect suspect) {
@@ -198,7 +212,28 @@ final class SuspectsCommand extends JsonCommand {
         .next()
         .ifPresentOrElse(
             next -> print(out, map, next), () -> out.println("Next: no place may be proposed."));
-    Cautions.all().forEach(caution -> line(out, "Caution: " + caution.text()));
+    zones(out, unit);
+    out.println();
+    Cautions.all()
+        .forEach(caution -> wrapped(out, "%s. %s".formatted(caution.title(), caution.text())));
+  }
+
+  /** Where a zone is asked for, by the map and by what was read, in full with their outlines. */
+  private static void zones(PrintWriter out, UnitReadings unit) {
+    for (Hazards.Proposal zone : unit.hazards().hazards().proposals(unit.circuit())) {
+      String outline =
+          zone.outline().stream()
+              .map(at -> String.format(Locale.ROOT, "%.0f,%.0f", at.x(), at.y()))
+              .collect(Collectors.joining(" "));
+      wrapped(
+          out,
+          "Zone asked for: %s on %s, round %s."
+              .formatted(zone.kind().word(), zone.picture(), outline));
+    }
+  }
+
+  private static void wrapped(PrintWriter out, String text) {
+    WrappedText.print(out, NameRules.spelledOut(text), WIDTH);
   }
 
   private static void print(PrintWriter out, BoardMap map, Suspect suspect) {

@@ -158,7 +158,8 @@ public final class MapDocument {
   /**
    * From now on dangers are followed so, as with the readings of a job; empty: by the map alone.
    */
-  void judge(Optional<Function<Circuit, Hazards>> changed) {
+  public void judge(Optional<Function<Circuit, Hazards>> changed) {
+    hub.check();
     judge = changed.orElse(DEFAULT_JUDGE);
     hazards = null;
     watched = null;

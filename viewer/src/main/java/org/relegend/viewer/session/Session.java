@@ -67,8 +67,8 @@ public final class Session {
     }
     if (change == Change.MAP || change == Change.PICTURES) {
       selection.update();
-    } else if (change == Change.TWINS) {
-      selection.refresh();
+    } else if (change == Change.TWINS || change == Change.JOB) {
+      selection.refresh(); // what was read may have made a place dangerous
     }
     rooms.forEach(room -> room.follow(change));
   }

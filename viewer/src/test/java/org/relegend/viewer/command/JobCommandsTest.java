@@ -8,6 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
+import org.relegend.hazard.Caution;
+import org.relegend.hazard.Cautions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +50,8 @@ class JobCommandsTest {
     assertThat(texts(answer.get("findings"), "code"))
         .contains("capacitor-passes-direct-current", "output-at-rail");
     assertThat(answer.get("next").get("at").asText()).isNotEmpty();
+    assertThat(texts(answer.get("cautions"), "title"))
+        .containsExactlyElementsOf(Cautions.all().stream().map(Caution::title).toList());
     assertThat(texts(answer.get("bracket").get("parts"), "")).containsExactly("C102");
     int flagged = 0;
     for (JsonNode compared : answer.get("compared")) {
@@ -59,7 +64,12 @@ class JobCommandsTest {
   void suspects_forPeople_tellSuspectsFindingsNextAndCautions() {
     String out = shell.run("suspects", JOB).out();
     assertThat(out).contains("C102").contains("What the readings say:").contains("Next: ");
-    assertThat(out).contains("Caution: Pull the plug");
+    String flat = out.replaceAll("\\s+", " ");
+    for (Caution caution : Cautions.all()) {
+      assertThat(flat.split(Pattern.quote(caution.title() + ". " + caution.text()), -1))
+          .as(caution.title())
+          .hasSize(2);
+    }
   }
 
   @Test

@@ -51,6 +51,9 @@ public final class OpenJob implements Room {
   private @Nullable UnitReadings unit;
   private @Nullable Circuit circuit;
 
+  /** The job by which dangers are followed. */
+  private @Nullable Job judged;
+
   /** Whether each edit that can be undone was one of the job (else of the map), newest first. */
   private final Deque<Boolean> turns = new ArrayDeque<>();
 
@@ -103,8 +106,21 @@ public final class OpenJob implements Room {
     this.keeper = keeper;
     this.setting = MeasurementSetup.with(job.instrument()).with(MeasurementSetup.Power.ON);
     unit = null;
+    judge(job);
     document.lay(job.photos());
     hub.fire(Change.JOB);
+  }
+
+  /** What was read and found on this unit counts for where it can hurt, as far as it has changed. */
+  private void judge(Job job) {
+    Job before = judged;
+    if (before == null
+        || !before.readings().equals(job.readings())
+        || !before.conditions().equals(job.conditions())) {
+      document.judge(
+          Optional.of(seen -> UnitReadings.of(job, seen).hazards().hazards()));
+      judged = job;
+    }
   }
 
   public Optional<Job> job() {
@@ -165,6 +181,7 @@ public final class OpenJob implements Room {
   private void changed() {
     unit = null;
     job().ifPresent(keeper);
+    job().ifPresent(this::judge);
     job().ifPresent(job -> document.lay(job.photos()));
     hub.fire(Change.JOB);
   }

@@ -18,6 +18,9 @@ import org.relegend.bench.MapLink;
 import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.PartState;
 import org.relegend.bench.Reading;
+import org.relegend.bench.rule.RuleFinding;
+import org.relegend.bench.suspect.Suspects;
+import org.relegend.map.HazardZone;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Quantity;
@@ -83,6 +86,69 @@ class OpenJobTest {
     assertThat(bench.lastNotice()).isEqualTo(Notice.Kind.REFUSED);
     assertThat(work().type("1")).isTrue();
     assertThat(last().setting()).isEqualTo(work().setting());
+  }
+
+  private List<HazardZone.Kind> watched() {
+    return bench.session.document().watched().stream().map(HazardZone::kind).distinct().toList();
+  }
+
+  private boolean cardsWarn() {
+    return bench.session.selection().strip().cards().stream()
+        .anyMatch(card -> !card.zones().isEmpty());
+  }
+
+  /** The map tells of no voltage: what was read on this unit must hold the place back. */
+  @Test
+  void readAboveTheLimits_gateAndCardsKnowAtOnce_andNoMoreWhenItIsUndone() {
+    withMeter();
+    bench.session.choose(Subject.parse("net:B_ATT"));
+    assertThat(bench.session.gate().caution()).isEmpty();
+    assertThat(cardsWarn()).isFalse();
+    assertThat(watched()).isEmpty();
+    assertThat(work().type("430")).isTrue();
+    assertThat(watched()).contains(HazardZone.Kind.HIGH_VOLTAGE);
+    assertThat(cardsWarn()).isTrue();
+    bench.session.selection().clear();
+    bench.session.choose(Subject.parse("C202"));
+    assertThat(bench.session.gate().caution().orElseThrow())
+        .extracting(HazardZone::kind)
+        .contains(HazardZone.Kind.HIGH_VOLTAGE);
+    assertThat(bench.session.selection().subject()).isEmpty();
+    bench.session.gate().turnBack();
+    bench.session.undo();
+    assertThat(watched()).isEmpty();
+    bench.session.choose(Subject.parse("C202"));
+    assertThat(bench.session.selection().subject()).contains(Subject.parse("C202"));
+  }
+
+  /** A later, lower reading doesn't open the way again; a job that is laid anew brings its own. */
+  @Test
+  void onceReadHigh_staysHigh_andEachJobBringsItsOwnReadings() {
+    withMeter();
+    bench.session.choose(Subject.parse("net:B_ATT"));
+    assertThat(work().type("430")).isTrue();
+    assertThat(work().type("0.1")).isTrue();
+    assertThat(watched()).contains(HazardZone.Kind.HIGH_VOLTAGE);
+    Job high = job();
+    lay(false);
+    assertThat(watched()).isEmpty();
+    work().lay(high, true, kept::add);
+    assertThat(watched()).contains(HazardZone.Kind.HIGH_VOLTAGE);
+    assertThat(cardsWarn()).isTrue();
+  }
+
+  /** The zone that is asked for is named with picture and place. */
+  @Test
+  void readAboveTheLimits_theFindingTellsWhereTheZoneIsAskedFor() {
+    withMeter();
+    bench.session.choose(Subject.parse("net:B_ATT"));
+    assertThat(work().type("430")).isTrue();
+    assertThat(Suspects.of(work().unit().orElseThrow()).findings())
+        .filteredOn(finding -> finding.code().equals("high-voltage-read"))
+        .singleElement()
+        .extracting(RuleFinding::remedy)
+        .asString()
+        .contains("Outline a high-voltage zone round", "C202.- on component at 1010,2300");
   }
 
   /** Out of circuit is the part walked to, not its node; and it holds for one reading. */
