@@ -7,7 +7,9 @@ import org.relegend.marking.Quantity;
 public record DischargeText(StoredCharge charge, VoltageLimits limits) {
   private static final int FIGURES = 3;
 
-  /** "1000 µF at 23.1 V: 267 mJ", with where the volts are from; says so where they aren't known. */
+  /**
+   * "1000 µF at 23.1 V: 267 mJ", with where the volts are from; says so where they aren't known.
+   */
   public String amount() {
     return charge
         .discharge()

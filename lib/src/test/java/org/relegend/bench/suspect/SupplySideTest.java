@@ -264,7 +264,8 @@ class SupplySideTest {
         .isFalse();
     assertThat(after.hazards().hazards().callForCautions()).isTrue();
     assertThat(after.hazards().dischargeFirst(new PartId("C1")).orElseThrow())
-        .contains("4.35 J", "430 V", "discharge it and measure", "resistor of 15 k", "into 2 or more");
+        .contains(
+            "4.35 J", "430 V", "discharge it and measure", "resistor of 15 k", "into 2 or more");
     Suspects suspects = Suspects.of(after);
     assertThat(suspects.findings())
         .anyMatch(f -> f.code().equals("high-voltage-read") && f.remedy().contains("zone"));

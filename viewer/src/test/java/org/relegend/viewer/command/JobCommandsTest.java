@@ -9,12 +9,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.relegend.hazard.Caution;
-import org.relegend.hazard.Cautions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.relegend.hazard.Caution;
+import org.relegend.hazard.Cautions;
 
 /** {@code job} and {@code suspects}, on the demo's map and job as they are shipped. */
 class JobCommandsTest {

@@ -111,14 +111,15 @@ public final class OpenJob implements Room {
     hub.fire(Change.JOB);
   }
 
-  /** What was read and found on this unit counts for where it can hurt, as far as it has changed. */
+  /**
+   * What was read and found on this unit counts for where it can hurt, as far as it has changed.
+   */
   private void judge(Job job) {
     Job before = judged;
     if (before == null
         || !before.readings().equals(job.readings())
         || !before.conditions().equals(job.conditions())) {
-      document.judge(
-          Optional.of(seen -> UnitReadings.of(job, seen).hazards().hazards()));
+      document.judge(Optional.of(seen -> UnitReadings.of(job, seen).hazards().hazards()));
       judged = job;
     }
   }
