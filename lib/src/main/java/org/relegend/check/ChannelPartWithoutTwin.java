@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 
@@ -40,7 +42,7 @@ final class ChannelPartWithoutTwin implements Check {
   private Finding finding(CheckContext context, String channel, List<Subject> alone) {
     return new Finding(
             code(),
-            Severity.INFORMATION,
+            RuleSeverity.INFORMATION,
             alone,
             "Channel %s: %s %s no twin: %s"
                 .formatted(

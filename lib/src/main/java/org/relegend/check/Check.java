@@ -1,6 +1,7 @@
 package org.relegend.check;
 
 import java.util.List;
+import org.relegend.finding.Finding;
 
 /** Looks for one sort of fault in a map. Changes nothing and keeps nothing between two maps. */
 public interface Check {

@@ -2,6 +2,7 @@ package org.relegend.check;
 
 import java.util.Comparator;
 import java.util.List;
+import org.relegend.finding.Finding;
 
 /** All checks, and how to run them. A new check is one class, one line here and one test. */
 public final class Checks {

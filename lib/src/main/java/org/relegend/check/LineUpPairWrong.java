@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.PairError;
 import org.relegend.lineup.StoredLineUp;
@@ -42,7 +44,7 @@ final class LineUpPairWrong implements Check {
         new PicturePairs(pairs.a(), pairs.b(), pairs.origin(), rest, pairs.evidence());
     return new Finding(
             code(),
-            Severity.WARNING,
+            RuleSeverity.WARNING,
             List.of(),
             String.format(
                 Locale.ROOT,

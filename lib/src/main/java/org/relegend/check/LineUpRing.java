@@ -3,6 +3,8 @@ package org.relegend.check;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.lineup.LineUps;
 import org.relegend.map.PictureId;
 
@@ -22,7 +24,7 @@ final class LineUpRing implements Check {
     String way = ring.pictures().stream().map(context::caption).collect(Collectors.joining(", "));
     return new Finding(
             code(),
-            Severity.WARNING,
+            RuleSeverity.WARNING,
             List.of(),
             String.format(
                 Locale.ROOT,

@@ -3,6 +3,8 @@ package org.relegend.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.circuit.Node;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.hazard.MainsSign;
 import org.relegend.map.Subject;
 
@@ -26,7 +28,7 @@ final class LooksLikeMains implements Check {
         .forEach(subjects::add);
     return new Finding(
         code(),
-        Severity.WARNING,
+        RuleSeverity.WARNING,
         subjects,
         "%s looks like mains: it %s".formatted(context.map().nameOf(sign.subject()), sign.sign()),
         "Take it as mains. Give its nets the potential \"mains\" or the part the kind of an inlet;"

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Net;
@@ -40,7 +42,7 @@ final class NetsOfSamePins implements Check {
             .toList();
     return new Finding(
             code(),
-            Severity.WARNING,
+            RuleSeverity.WARNING,
             nets.stream().map(net -> Subject.of(net.id())).toList(),
             "The nets %s have the same %s: one net under several names"
                 .formatted(names, CountText.count(kept.members().size(), "pin")),

@@ -1,6 +1,8 @@
 package org.relegend.check;
 
 import java.util.List;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
 
@@ -22,7 +24,7 @@ final class PlacementOfNothing implements Check {
   private Finding finding(CheckContext context, Placement placement) {
     return new Finding(
             code(),
-            Severity.WARNING,
+            RuleSeverity.WARNING,
             List.of(placement.subject()),
             "%s is placed on %s, but the map doesn't have it"
                 .formatted(

@@ -2,6 +2,8 @@ package org.relegend.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.MapTables;
 import org.relegend.map.Picture;
 import org.relegend.map.Placement;
@@ -29,7 +31,7 @@ final class PlacementOutsidePicture implements Check {
   private Finding finding(CheckContext context, Placement placement, Picture picture) {
     return new Finding(
             code(),
-            Severity.ERROR,
+            RuleSeverity.ERROR,
             List.of(placement.subject()),
             "%s is placed at %s, %s of %s, which is %s x %s"
                 .formatted(

@@ -2,6 +2,8 @@ package org.relegend.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.hazard.MainsReach;
 import org.relegend.map.Subject;
 
@@ -43,7 +45,7 @@ final class ShortedBarrier implements Check {
                             + context.names(barrier.way().stream().map(Subject::of).toList()));
     return new Finding(
         code(),
-        shorted ? Severity.ERROR : Severity.WARNING,
+        shorted ? RuleSeverity.ERROR : RuleSeverity.WARNING,
         subjects,
         message,
         "Treat both sides as mains. If the map is wrong, mend the nets of its pins.");

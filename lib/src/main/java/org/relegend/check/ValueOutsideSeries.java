@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.circuit.Kind;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
@@ -50,7 +52,7 @@ final class ValueOutsideSeries implements Check {
     findings.add(
         new Finding(
             code(),
-            Severity.INFORMATION,
+            RuleSeverity.INFORMATION,
             List.of(Subject.of(part.id())),
             "%s: %s is not in %s; the nearest is %s"
                 .formatted(

@@ -2,6 +2,8 @@ package org.relegend.check;
 
 import java.util.List;
 import java.util.Locale;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.hazard.Across;
 import org.relegend.map.Subject;
 
@@ -21,7 +23,7 @@ final class VoltageBetween implements Check {
     List<Subject> ends = List.of(pair.positive().subject(), pair.negative().subject());
     return new Finding(
         code(),
-        Severity.INFORMATION,
+        RuleSeverity.INFORMATION,
         ends,
         String.format(
             Locale.ROOT,

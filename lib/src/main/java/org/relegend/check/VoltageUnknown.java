@@ -1,6 +1,8 @@
 package org.relegend.check;
 
 import java.util.List;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
@@ -20,7 +22,7 @@ final class VoltageUnknown implements Check {
         : List.of(
             new Finding(
                 code(),
-                Severity.INFORMATION,
+                RuleSeverity.INFORMATION,
                 subjects,
                 "No voltage is given for %s: whether %s high can't be told"
                     .formatted(

@@ -27,6 +27,7 @@ class ArchitectureTest {
       Map.ofEntries(
           Map.entry("map", Set.of()),
           Map.entry("marking", Set.of("map")),
+          Map.entry("finding", Set.of("map")),
           Map.entry("lineup", Set.of("map")),
           Map.entry("store", Set.of("map", "marking", "lineup", "bench")),
           Map.entry("circuit", Set.of("map", "marking")),
@@ -37,14 +38,18 @@ class ArchitectureTest {
           Map.entry("hazard", Set.of("map", "marking", "circuit", "lineup")),
           Map.entry(
               "bench",
-              Set.of("map", "marking", "circuit", "solve", "table", "twin", "lineup", "hazard")),
-          Map.entry("check", Set.of("map", "marking", "circuit", "twin", "lineup", "hazard")),
+              Set.of(
+                  "map", "marking", "finding", "circuit", "solve", "table", "twin", "lineup",
+                  "hazard")),
+          Map.entry(
+              "check",
+              Set.of("map", "marking", "finding", "circuit", "twin", "lineup", "hazard")),
           Map.entry("share", Set.of("map", "store", "lineup", "scan", "hazard")),
           Map.entry(
               "sheet",
               Set.of(
-                  "map", "marking", "circuit", "twin", "lineup", "hazard", "bench", "scan",
-                  "store")));
+                  "map", "marking", "finding", "circuit", "twin", "lineup", "hazard", "bench",
+                  "scan", "store")));
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

@@ -11,6 +11,7 @@ import static org.relegend.map.BoardMapSamples.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Channel;
 import org.relegend.map.EditRefusedException;

@@ -3,6 +3,7 @@ package org.relegend.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Subject;

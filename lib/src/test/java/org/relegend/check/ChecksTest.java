@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;

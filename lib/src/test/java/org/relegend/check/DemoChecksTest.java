@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.MapInfo;

@@ -9,6 +9,7 @@ import static org.relegend.map.BoardMapSamples.net;
 import static org.relegend.map.BoardMapSamples.with;
 
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 

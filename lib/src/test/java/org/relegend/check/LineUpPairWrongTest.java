@@ -8,6 +8,7 @@ import static org.relegend.check.CheckCase.only;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.lineup.LinedUpMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;

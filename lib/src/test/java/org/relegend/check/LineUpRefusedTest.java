@@ -6,6 +6,7 @@ import static org.relegend.check.CheckCase.assertQuiet;
 import static org.relegend.check.CheckCase.only;
 
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.lineup.LinedUpMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;

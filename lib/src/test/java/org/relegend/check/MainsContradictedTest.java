@@ -6,6 +6,7 @@ import static org.relegend.check.CheckCase.only;
 import static org.relegend.check.CheckCase.subjects;
 
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.map.Potential;
 

@@ -8,6 +8,7 @@ import static org.relegend.map.BoardMapSamples.divider;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.MapTables;

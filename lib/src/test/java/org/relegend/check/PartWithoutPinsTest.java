@@ -10,6 +10,7 @@ import static org.relegend.map.BoardMapSamples.part;
 import static org.relegend.map.BoardMapSamples.with;
 
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 

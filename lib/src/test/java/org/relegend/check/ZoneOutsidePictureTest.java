@@ -9,6 +9,7 @@ import static org.relegend.map.BoardMapSamples.says;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;

@@ -13,10 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.relegend.check.CheckContext;
 import org.relegend.check.Checks;
-import org.relegend.check.Finding;
 import org.relegend.check.PictureFiles;
-import org.relegend.check.Severity;
 import org.relegend.circuit.Circuit;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
@@ -120,7 +120,7 @@ class ShippedDemoTest {
   private static List<Finding> unmarked(BoardMap map) {
     return Checks.inspect(CheckContext.of(map, PictureFiles.asRecorded())).stream()
         .filter(finding -> finding.code().startsWith("unmarked-"))
-        .filter(finding -> finding.severity() != Severity.INFORMATION)
+        .filter(finding -> finding.severity() != RuleSeverity.INFORMATION)
         .toList();
   }
 }

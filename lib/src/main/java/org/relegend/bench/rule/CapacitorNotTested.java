@@ -3,6 +3,7 @@ package org.relegend.bench.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PinRef;

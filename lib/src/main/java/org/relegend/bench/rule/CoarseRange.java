@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.relegend.bench.Reading;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.Reading;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;

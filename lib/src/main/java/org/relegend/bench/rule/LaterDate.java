@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.relegend.bench.Condition;
 import org.relegend.bench.PartState;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.DateCodes;

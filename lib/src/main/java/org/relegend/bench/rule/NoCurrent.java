@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;

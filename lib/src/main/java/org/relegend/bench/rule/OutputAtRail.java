@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.relegend.bench.rule.Amplifiers.Amp;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;

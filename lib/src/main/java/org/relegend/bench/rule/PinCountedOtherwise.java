@@ -3,6 +3,7 @@ package org.relegend.bench.rule;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.bench.Reading;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.Subject;
 
 /** A reading at a pin that the drawing has on another net: which of the two was meant? */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.relegend.bench.Reading;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;

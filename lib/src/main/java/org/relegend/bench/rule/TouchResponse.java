@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.relegend.bench.LogEntry;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;

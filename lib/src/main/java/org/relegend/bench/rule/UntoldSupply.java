@@ -1,6 +1,7 @@
 package org.relegend.bench.rule;
 
 import java.util.List;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.relegend.bench.Reading;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.hazard.Hazards;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;

@@ -8,9 +8,9 @@ import java.util.Locale;
 import java.util.Optional;
 import org.relegend.check.CheckContext;
 import org.relegend.check.Checks;
-import org.relegend.check.Finding;
 import org.relegend.check.PictureFiles;
-import org.relegend.check.Severity;
+import org.relegend.finding.Finding;
+import org.relegend.finding.RuleSeverity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
 import org.relegend.map.NameRules;
@@ -42,7 +42,7 @@ final class CheckCommand extends JsonCommand {
     PictureFiles files = picture -> digest(opened.fileOf(picture));
     List<Finding> findings =
         Checks.inspect(new CheckContext(new MapIndex(map), kinds.kinds(), files));
-    boolean holds = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
+    boolean holds = findings.stream().noneMatch(f -> f.severity() == RuleSeverity.ERROR);
     return new CommandResult(
         holds ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () -> json(map, findings),
@@ -83,7 +83,7 @@ final class CheckCommand extends JsonCommand {
       out.println(NameRules.spelledOut("  " + finding.remedy()));
     }
     String counts = "";
-    for (Severity severity : Severity.values()) {
+    for (RuleSeverity severity : RuleSeverity.values()) {
       long count = findings.stream().filter(f -> f.severity() == severity).count();
       counts +=
           String.format(

@@ -12,7 +12,7 @@ import java.util.function.Consumer;
 import javax.swing.Timer;
 import org.relegend.check.CheckContext;
 import org.relegend.check.Checks;
-import org.relegend.check.Finding;
+import org.relegend.finding.Finding;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Picture;
 import org.relegend.store.Digests;

@@ -1,4 +1,4 @@
-package org.relegend.check;
+package org.relegend.finding;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,9 +8,9 @@ import org.relegend.map.PictureId;
 import org.relegend.map.Subject;
 
 /**
- * One result of a check.
+ * One result of a check of the map, or of a rule of readings.
  *
- * @param code of the check; never used for anything else, in any version
+ * @param code of the check or rule; never used for anything else, in any version
  * @param subjects what it is about, the most important first; empty where that is no part, pin or
  *     net
  * @param about what else it is about: the name of a board, a channel or a zone; else empty
@@ -21,7 +21,7 @@ import org.relegend.map.Subject;
  */
 public record Finding(
     String code,
-    Severity severity,
+    RuleSeverity severity,
     List<Subject> subjects,
     String about,
     Optional<PictureId> picture,
@@ -36,20 +36,24 @@ public record Finding(
     }
   }
 
+  /** A finding about subjects alone, without a fix. */
   public Finding(
-      String code, Severity severity, List<Subject> subjects, String message, String remedy) {
+      String code, RuleSeverity severity, List<Subject> subjects, String message, String remedy) {
     this(code, severity, subjects, "", Optional.empty(), message, remedy, Optional.empty());
   }
 
-  Finding about(String name) {
+  /** The same about a board, a channel or a zone of this name. */
+  public Finding about(String name) {
     return new Finding(code, severity, subjects, name, picture, message, remedy, fix);
   }
 
-  Finding on(PictureId shown) {
+  /** The same on a picture. */
+  public Finding on(PictureId shown) {
     return new Finding(code, severity, subjects, about, Optional.of(shown), message, remedy, fix);
   }
 
-  Finding fixedBy(Edit edit) {
+  /** The same with an edit that mends it. */
+  public Finding fixedBy(Edit edit) {
     return new Finding(
         code, severity, subjects, about, picture, message, remedy, Optional.of(edit));
   }
