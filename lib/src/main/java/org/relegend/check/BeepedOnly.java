@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.relegend.circuit.Kind;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Attestation;
 import org.relegend.map.Evidence;
 import org.relegend.map.Net;
@@ -59,7 +59,7 @@ final class BeepedOnly implements Check {
     return List.of(
         new Finding(
             code(),
-            RuleSeverity.INFORMATION,
+            Severity.INFORMATION,
             nets,
             "At %s a beep alone tells that pins are joined, and a part of few ohms leads elsewhere: %s"
                 .formatted(

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Board;
 import org.relegend.map.BoardId;
 import org.relegend.map.MapTables;
@@ -44,7 +44,7 @@ final class BoardUnknown implements Check {
   private Finding finding(BoardId board, List<Subject> parts, int photos) {
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             parts,
             "The map doesn't list board %s, but has %s and %s of it"
                 .formatted(

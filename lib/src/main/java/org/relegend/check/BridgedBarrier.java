@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.MainsReach;
 import org.relegend.map.Subject;
 
@@ -23,7 +23,7 @@ final class BridgedBarrier implements Check {
       findings.add(
           new Finding(
               code(),
-              bridge.walked() ? RuleSeverity.ERROR : RuleSeverity.WARNING,
+              bridge.walked() ? Severity.ERROR : Severity.WARNING,
               List.of(Subject.of(bridge.near()), Subject.of(bridge.far())),
               "%s bridges the isolation from the mains%s"
                   .formatted(context.map().nameOf(bridge.near().part()), passing(bridge)),

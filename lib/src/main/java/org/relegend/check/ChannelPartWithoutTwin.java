@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 
@@ -42,7 +42,7 @@ final class ChannelPartWithoutTwin implements Check {
   private Finding finding(CheckContext context, String channel, List<Subject> alone) {
     return new Finding(
             code(),
-            RuleSeverity.INFORMATION,
+            Severity.INFORMATION,
             alone,
             "Channel %s: %s %s no twin: %s"
                 .formatted(

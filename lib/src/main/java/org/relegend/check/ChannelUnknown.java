@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Channel;
 import org.relegend.map.Edit;
 import org.relegend.map.MapTables;
@@ -46,7 +46,7 @@ final class ChannelUnknown implements Check {
   private Finding finding(CheckContext context, String channel, List<Subject> subjects) {
     return new Finding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         subjects,
         channel,
         Optional.empty(),

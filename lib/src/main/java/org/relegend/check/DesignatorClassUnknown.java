@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.relegend.circuit.ClassLetters;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 
@@ -42,7 +42,7 @@ final class DesignatorClassUnknown implements Check {
             : "the letters %s stand for no known class of part".formatted(letters);
     return new Finding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         parts,
         "%s: %s".formatted(context.names(parts), why),
         "Correct it if it is a slip; else leave it as the drawing has it.");

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Designator;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
@@ -39,7 +39,7 @@ final class DesignatorTwice implements Check {
     Part first = parts.get(0);
     return new Finding(
         code(),
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         parts.stream().map(part -> Subject.of(part.id())).toList(),
         "Board %s has %d parts called %s"
             .formatted(first.board(), parts.size(), first.designator()),

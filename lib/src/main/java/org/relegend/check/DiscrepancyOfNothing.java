@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.MapTables;
 
@@ -24,7 +24,7 @@ final class DiscrepancyOfNothing implements Check {
   private Finding finding(CheckContext context, DrawingDiscrepancy discrepancy) {
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(discrepancy.subject()),
             "There is a note on the drawn %s of %s, but the map doesn't have it"
                 .formatted(

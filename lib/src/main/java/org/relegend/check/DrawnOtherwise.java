@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Net;
 import org.relegend.map.PartId;
@@ -43,7 +43,7 @@ final class DrawnOtherwise implements Check {
   private Finding finding(CheckContext context, PartId part, List<DrawingDiscrepancy> list) {
     return new Finding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         list.stream().map(DrawingDiscrepancy::subject).distinct().toList(),
         "The drawing differs from the board at %s: %s"
             .formatted(

@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.MapTables;
 import org.relegend.map.Subject;
 
@@ -21,7 +21,7 @@ final class EmptyNet implements Check {
             net ->
                 new Finding(
                         code(),
-                        RuleSeverity.INFORMATION,
+                        Severity.INFORMATION,
                         List.of(Subject.of(net.id())),
                         "Net %s has no pins".formatted(net.name()),
                         "Join pins to it, or remove it.")

@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Subject;
 
 /** Parts on the mains of which too little is told, so that all their pins are taken as joined. */
@@ -19,7 +19,7 @@ final class JoinedByAssumption implements Check {
             part ->
                 new Finding(
                     code(),
-                    RuleSeverity.WARNING,
+                    Severity.WARNING,
                     List.of(Subject.of(part)),
                     "%s is on the mains, and too little is told of it: all its pins are taken as live"
                         .formatted(context.map().nameOf(part)),

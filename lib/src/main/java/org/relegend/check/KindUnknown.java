@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NameRules;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
@@ -34,7 +34,7 @@ final class KindUnknown implements Check {
   private Finding finding(CheckContext context, String kind, List<Subject> parts) {
     return new Finding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         parts,
         "The kind \"%s\" is not one that is known: %s".formatted(kind, context.names(parts)),
         "Correct it if it is a slip; else add the kind to a table of kinds.");

@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.List;
 import java.util.stream.Stream;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.MapTables;
 import org.relegend.map.PictureId;
 import org.relegend.map.PicturePairs;
@@ -29,7 +29,7 @@ final class LineUpOfNothing implements Check {
   private Finding finding(CheckContext context, PicturePairs pairs, PictureId gone) {
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(),
             "%s and %s are lined up, but the map doesn't have picture %s"
                 .formatted(context.caption(pairs.a()), context.caption(pairs.b()), gone),

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.lineup.Fit;
 import org.relegend.lineup.PairError;
 import org.relegend.lineup.StoredLineUp;
@@ -44,7 +44,7 @@ final class LineUpPairWrong implements Check {
         new PicturePairs(pairs.a(), pairs.b(), pairs.origin(), rest, pairs.evidence());
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(),
             String.format(
                 Locale.ROOT,

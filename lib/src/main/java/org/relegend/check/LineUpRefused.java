@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.lineup.Refusal;
 import org.relegend.lineup.StoredLineUp;
 import org.relegend.map.MapTables;
@@ -29,7 +29,7 @@ final class LineUpRefused implements Check {
     boolean halfMade = refused.refusal().reason() == Refusal.Reason.TOO_FEW_PAIRS;
     return new Finding(
             code(),
-            halfMade ? RuleSeverity.INFORMATION : RuleSeverity.WARNING,
+            halfMade ? Severity.INFORMATION : Severity.WARNING,
             List.of(),
             "%s and %s can't be lined up: %s"
                 .formatted(

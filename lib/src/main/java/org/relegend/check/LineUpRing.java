@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.lineup.LineUps;
 import org.relegend.map.PictureId;
 
@@ -24,7 +24,7 @@ final class LineUpRing implements Check {
     String way = ring.pictures().stream().map(context::caption).collect(Collectors.joining(", "));
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(),
             String.format(
                 Locale.ROOT,

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.relegend.circuit.Node;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.MainsReach;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
@@ -27,7 +27,7 @@ final class LiveChassis implements Check {
       findings.add(
           new Finding(
               code(),
-              RuleSeverity.ERROR,
+              Severity.ERROR,
               subjects,
               "Mains reaches %s, what voltages are measured against%s: the chassis may be live"
                   .formatted(

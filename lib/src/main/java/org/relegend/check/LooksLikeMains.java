@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.relegend.circuit.Node;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.MainsSign;
 import org.relegend.map.Subject;
 
@@ -28,7 +28,7 @@ final class LooksLikeMains implements Check {
         .forEach(subjects::add);
     return new Finding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         subjects,
         "%s looks like mains: it %s".formatted(context.map().nameOf(sign.subject()), sign.sign()),
         "Take it as mains. Give its nets the potential \"mains\" or the part the kind of an inlet;"

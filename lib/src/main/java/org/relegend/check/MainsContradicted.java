@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Subject;
 
 /** Pins that bring mains to a net that is declared to be something else. */
@@ -19,7 +19,7 @@ final class MainsContradicted implements Check {
             found ->
                 new Finding(
                     code(),
-                    RuleSeverity.ERROR,
+                    Severity.ERROR,
                     List.of(Subject.of(found.pin()), Subject.of(found.net())),
                     "%s on %s %s"
                         .formatted(

@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.List;
 import java.util.stream.Stream;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.MapTables;
 import org.relegend.map.Mating;
 import org.relegend.map.PartId;
@@ -34,7 +34,7 @@ final class MatingOfNothing implements Check {
     List<Subject> absent = absent(context, mating).stream().map(Subject::of).toList();
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(Subject.of(mating.a()), Subject.of(mating.b())),
             "%s and %s are said to be plugged together, but the map doesn't have %s"
                 .formatted(

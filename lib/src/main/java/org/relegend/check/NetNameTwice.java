@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Net;
 import org.relegend.map.Subject;
 
@@ -27,7 +27,7 @@ final class NetNameTwice implements Check {
         findings.add(
             new Finding(
                 code(),
-                RuleSeverity.WARNING,
+                Severity.WARNING,
                 nets.stream().map(net -> Subject.of(net.id())).toList(),
                 "There are %d nets called %s".formatted(nets.size(), name),
                 "Join them if they are one net; else give one of them another name."));

@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Net;
@@ -39,7 +39,7 @@ final class NetPinOfNothing implements Check {
         absent.stream().map(pin -> (Edit) new NetEdits.DetachPin(net.id(), pin)).toList();
     return new Finding(
             code(),
-            RuleSeverity.ERROR,
+            Severity.ERROR,
             subjects,
             "Net %s joins %s, which no part of the map has"
                 .formatted(net.name(), context.names(pins)),

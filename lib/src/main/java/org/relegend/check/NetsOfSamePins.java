@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Edit;
 import org.relegend.map.EditGroup;
 import org.relegend.map.Net;
@@ -42,7 +42,7 @@ final class NetsOfSamePins implements Check {
             .toList();
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             nets.stream().map(net -> Subject.of(net.id())).toList(),
             "The nets %s have the same %s: one net under several names"
                 .formatted(names, CountText.count(kept.members().size(), "pin")),

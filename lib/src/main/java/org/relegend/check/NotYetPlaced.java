@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardId;
 import org.relegend.map.Part;
 import org.relegend.map.Photo;
@@ -53,7 +53,7 @@ final class NotYetPlaced implements Check {
   private Finding finding(BoardId board, Tally tally) {
     return new Finding(
             code(),
-            RuleSeverity.INFORMATION,
+            Severity.INFORMATION,
             List.of(),
             "Board %s: %s of %s and %s of %s are placed on photos, %s on pages; on no picture: %s, %s"
                 .formatted(

@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Subject;
 
 /** Nets with a single pin: traced half, or a name that was typed in two ways. */
@@ -26,7 +26,7 @@ final class OnePinNet implements Check {
     return List.of(
         new Finding(
             code(),
-            RuleSeverity.INFORMATION,
+            Severity.INFORMATION,
             nets,
             "%s %s just one pin: %s"
                 .formatted(

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardId;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
@@ -38,7 +38,7 @@ final class PartWithoutPins implements Check {
   private Finding finding(CheckContext context, BoardId board, List<Subject> parts) {
     return new Finding(
             code(),
-            RuleSeverity.INFORMATION,
+            Severity.INFORMATION,
             parts,
             "Board %s: no pin is known of %s: %s"
                 .formatted(board, CountText.count(parts.size(), "part"), context.names(parts)),

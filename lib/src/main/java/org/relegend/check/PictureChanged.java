@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Picture;
 
 /** Pictures whose file is another than the one that things were placed on. */
@@ -25,7 +25,7 @@ final class PictureChanged implements Check {
   private Finding finding(Picture picture) {
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(),
             "The file of %s is not the one the map was made on: %s"
                 .formatted(picture.caption(), picture.file()),

@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Page;
 import org.relegend.map.Picture;
 
@@ -29,7 +29,7 @@ final class PictureMissing implements Check {
   private Finding leftOut(Picture picture) {
     return new Finding(
             code(),
-            RuleSeverity.INFORMATION,
+            Severity.INFORMATION,
             List.of(),
             "The page %s has no file here: %s".formatted(picture.caption(), picture.file()),
             "If a pack left it out, add your own scan and line the two up; else put the file back."
@@ -40,7 +40,7 @@ final class PictureMissing implements Check {
   private Finding lost(Picture picture) {
     return new Finding(
             code(),
-            RuleSeverity.ERROR,
+            Severity.ERROR,
             List.of(),
             "The file of %s can't be read: %s".formatted(picture.caption(), picture.file()),
             "Put the file back in its place in the map's folder; what was placed on it is kept.")

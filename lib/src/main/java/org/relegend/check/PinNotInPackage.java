@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.relegend.circuit.Kind;
 import org.relegend.circuit.Pinout;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.lineup.PackageShape;
 import org.relegend.lineup.Packages;
 import org.relegend.map.NameRules;
@@ -89,7 +89,7 @@ final class PinNotInPackage implements Check {
     return Optional.of(
         new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             pins.stream().map(pin -> Subject.of(part.ref(pin))).toList(),
             "%s can have no pin %s: %s".formatted(part.designator(), numbers, has),
             "Correct the pin number, or the part's kind or package."));

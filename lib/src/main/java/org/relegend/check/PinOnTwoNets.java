@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
@@ -52,7 +52,7 @@ final class PinOnTwoNets implements Check {
     subjects.addAll(named);
     return new Finding(
         code(),
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         subjects,
         message,
         "Join the nets if they are one, or take the pin off the net it isn't on.");

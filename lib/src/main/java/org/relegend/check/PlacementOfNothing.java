@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.MapTables;
 import org.relegend.map.Placement;
 
@@ -24,7 +24,7 @@ final class PlacementOfNothing implements Check {
   private Finding finding(CheckContext context, Placement placement) {
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(placement.subject()),
             "%s is placed on %s, but the map doesn't have it"
                 .formatted(

@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.MapTables;
 import org.relegend.map.Picture;
 import org.relegend.map.Placement;
@@ -31,7 +31,7 @@ final class PlacementOutsidePicture implements Check {
   private Finding finding(CheckContext context, Placement placement, Picture picture) {
     return new Finding(
             code(),
-            RuleSeverity.ERROR,
+            Severity.ERROR,
             List.of(placement.subject()),
             "%s is placed at %s, %s of %s, which is %s x %s"
                 .formatted(

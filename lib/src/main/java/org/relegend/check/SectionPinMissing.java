@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.Section;
 import org.relegend.map.Subject;
@@ -34,7 +34,7 @@ final class SectionPinMissing implements Check {
       findings.add(
           new Finding(
               code(),
-              RuleSeverity.WARNING,
+              Severity.WARNING,
               subject,
               "Section %s of %s names pin %s, which %s doesn't have"
                   .formatted(
@@ -50,7 +50,7 @@ final class SectionPinMissing implements Check {
       findings.add(
           new Finding(
               code(),
-              RuleSeverity.INFORMATION,
+              Severity.INFORMATION,
               subject,
               "Section %s of %s (%s) has no pin for: %s"
                   .formatted(

@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.MainsReach;
 import org.relegend.map.Subject;
 
@@ -45,7 +45,7 @@ final class ShortedBarrier implements Check {
                             + context.names(barrier.way().stream().map(Subject::of).toList()));
     return new Finding(
         code(),
-        shorted ? RuleSeverity.ERROR : RuleSeverity.WARNING,
+        shorted ? Severity.ERROR : Severity.WARNING,
         subjects,
         message,
         "Treat both sides as mains. If the map is wrong, mend the nets of its pins.");

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.NodeHazard;
 import org.relegend.map.Subject;
@@ -36,7 +36,7 @@ final class SupplyUnknown implements Check {
   private Finding finding(CheckContext context, String reason, List<Subject> subjects) {
     return new Finding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         subjects,
         "The voltage of %s is unknown: %s".formatted(context.names(subjects), reason),
         "Take it as high, up to a thousand volts. Measure what feeds it with a probe made for that,"

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.circuit.Kind;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.MapTables;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
@@ -47,7 +47,7 @@ final class TwinKindDiffers implements Check {
   private Finding finding(TwinPair twins, Part a, Part b) {
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(twins.a(), twins.b()),
             "The twins %s and %s differ in kind: %s is a %s, %s is a %s"
                 .formatted(

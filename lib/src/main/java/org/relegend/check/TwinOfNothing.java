@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.MapTables;
 import org.relegend.map.TwinPair;
 
@@ -27,7 +27,7 @@ final class TwinOfNothing implements Check {
     String absent = context.knows(twins.a()) ? b : context.knows(twins.b()) ? a : a + " nor " + b;
     return new Finding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(twins.a(), twins.b()),
             "%s and %s are said to be twins, but the map has no %s".formatted(a, b, absent),
             "Drop the pair, or add what is missing.")

@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.HazardZone;
 
 /** Capacitors on photos that hold much charge and lie in no zone that says so. */
@@ -17,7 +17,7 @@ final class UnmarkedCharge implements Check {
     return UnmarkedDanger.findings(
         context,
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         context.hazards().unmarked().stream()
             .filter(danger -> danger.kind() == HazardZone.Kind.STORED_CHARGE)
             .toList());

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.UnmarkedHazard;
 import org.relegend.map.HazardZone;
 import org.relegend.map.PictureId;
@@ -26,14 +26,14 @@ final class UnmarkedDanger implements Check {
     return findings(
         context,
         code(),
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         context.hazards().unmarked().stream()
             .filter(danger -> danger.kind() != HazardZone.Kind.STORED_CHARGE)
             .toList());
   }
 
   static List<Finding> findings(
-      CheckContext context, String code, RuleSeverity severity, List<UnmarkedHazard> unmarked) {
+      CheckContext context, String code, Severity severity, List<UnmarkedHazard> unmarked) {
     Map<Place, List<Subject>> places = new LinkedHashMap<>();
     Map<Place, List<String>> inPart = new LinkedHashMap<>();
     for (UnmarkedHazard danger : unmarked) {

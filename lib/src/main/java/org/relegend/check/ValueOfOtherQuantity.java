@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 import org.relegend.marking.MarkingReadings;
@@ -25,7 +25,7 @@ final class ValueOfOtherQuantity implements Check {
   private Finding finding(CheckContext context, Part part) {
     return new Finding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         List.of(Subject.of(part.id())),
         "%s is a %s: %s"
             .formatted(part.designator(), part.kind(), KindValues.reason(context, part)),

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.circuit.Kind;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
@@ -52,7 +52,7 @@ final class ValueOutsideSeries implements Check {
     findings.add(
         new Finding(
             code(),
-            RuleSeverity.INFORMATION,
+            Severity.INFORMATION,
             List.of(Subject.of(part.id())),
             "%s: %s is not in %s; the nearest is %s"
                 .formatted(

@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.Subject;
 import org.relegend.marking.MarkingReadings;
@@ -28,7 +28,7 @@ final class ValueUnreadable implements Check {
   private Finding finding(CheckContext context, Part part) {
     return new Finding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         List.of(Subject.of(part.id())),
         "%s: %s".formatted(part.designator(), KindValues.reason(context, part)),
         "Leave it as it stands on the part, or write the value: 4k7, 100n, 10u 25V.");

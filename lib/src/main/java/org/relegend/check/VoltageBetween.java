@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.List;
 import java.util.Locale;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.Across;
 import org.relegend.map.Subject;
 
@@ -23,7 +23,7 @@ final class VoltageBetween implements Check {
     List<Subject> ends = List.of(pair.positive().subject(), pair.negative().subject());
     return new Finding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         ends,
         String.format(
             Locale.ROOT,

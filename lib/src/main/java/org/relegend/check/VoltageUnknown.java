@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
@@ -22,7 +22,7 @@ final class VoltageUnknown implements Check {
         : List.of(
             new Finding(
                 code(),
-                RuleSeverity.INFORMATION,
+                Severity.INFORMATION,
                 subjects,
                 "No voltage is given for %s: whether %s high can't be told"
                     .formatted(

@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.ZoneOutline;
 
 /** Hazard zones whose outline crosses or touches itself: nobody can tell what is inside. */
@@ -20,7 +20,7 @@ final class ZoneCrossingItself implements Check {
             zone ->
                 new Finding(
                         code(),
-                        RuleSeverity.WARNING,
+                        Severity.WARNING,
                         List.of(),
                         "The outline of hazard zone %s (%s) on %s crosses itself or encloses nothing"
                             .formatted(

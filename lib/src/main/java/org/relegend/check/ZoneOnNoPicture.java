@@ -2,7 +2,7 @@ package org.relegend.check;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.HazardZone;
 
 /** Hazard zones on pictures that the map doesn't have: nobody is warned by them. */
@@ -24,7 +24,7 @@ final class ZoneOnNoPicture implements Check {
   private Finding finding(HazardZone zone) {
     return new Finding(
             code(),
-            RuleSeverity.ERROR,
+            Severity.ERROR,
             List.of(),
             "Hazard zone %s (%s) lies on picture %s, which the map doesn't have, so nobody sees it"
                 .formatted(zone.id(), zone.kind().word(), zone.picture()),

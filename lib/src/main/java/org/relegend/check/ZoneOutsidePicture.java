@@ -3,7 +3,7 @@ package org.relegend.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.HazardZone;
 import org.relegend.map.Picture;
 
@@ -29,7 +29,7 @@ final class ZoneOutsidePicture implements Check {
       findings.add(
           new Finding(
                   code(),
-                  RuleSeverity.WARNING,
+                  Severity.WARNING,
                   List.of(),
                   "Hazard zone %s (%s) has %d of its %d corners outside of %s"
                       .formatted(

@@ -21,7 +21,7 @@ import org.relegend.map.Subject;
  */
 public record Finding(
     String code,
-    RuleSeverity severity,
+    Severity severity,
     List<Subject> subjects,
     String about,
     Optional<PictureId> picture,
@@ -38,7 +38,7 @@ public record Finding(
 
   /** A finding about subjects alone, without a fix. */
   public Finding(
-      String code, RuleSeverity severity, List<Subject> subjects, String message, String remedy) {
+      String code, Severity severity, List<Subject> subjects, String message, String remedy) {
     this(code, severity, subjects, "", Optional.empty(), message, remedy, Optional.empty());
   }
 

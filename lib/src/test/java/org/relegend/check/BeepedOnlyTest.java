@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.Net;
@@ -46,7 +46,7 @@ class BeepedOnlyTest {
   @CsvSource({"resistor, 10R", "resistor, 100R", "inductor, 10mH", "fuse, T100mA"})
   void fires_whereALowPartLeadsElsewhere(String kind, String value) {
     Finding finding = only(CHECK, map(kind, value, Evidence.BEEPED));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message()).contains("A (C1.1; past R1)");
     assertThat(finding.remedy()).contains("half an ohm");
     assertThat(subjects(finding)).containsExactly("net:A");

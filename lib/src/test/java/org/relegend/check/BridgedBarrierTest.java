@@ -6,7 +6,7 @@ import static org.relegend.check.CheckCase.only;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.map.BoardMap;
 
@@ -20,14 +20,14 @@ class BridgedBarrierTest {
   @Test
   void fires_forASmallCapacitorAcrossTheTransformer() {
     Finding finding = only(CHECK, bridged("2n2"));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(finding.message())
         .isEqualTo("C9 bridges the isolation from the mains and passes up to 0.19 mA");
   }
 
   @Test
   void fires_asAnError_forALargeOne() {
-    assertThat(only(CHECK, bridged("47n")).severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(only(CHECK, bridged("47n")).severity()).isEqualTo(Severity.ERROR);
     assertThat(only(CHECK, bridged("")).message()).endsWith("its value isn't known");
   }
 
@@ -35,11 +35,11 @@ class BridgedBarrierTest {
   @Test
   void fires_asAnError_forTwoSmallOnesSideBySide() {
     BoardMap one = bridged("4n7");
-    assertThat(only(CHECK, one).severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(only(CHECK, one).severity()).isEqualTo(Severity.WARNING);
     BoardMap two = HazardMaps.joined(one, "C10", "cap", "4n7", "MAINS_L_SW", "0V");
     assertThat(CheckCase.inspect(CHECK, two))
         .hasSize(2)
-        .anyMatch(finding -> finding.severity() == RuleSeverity.ERROR);
+        .anyMatch(finding -> finding.severity() == Severity.ERROR);
   }
 
   @Test

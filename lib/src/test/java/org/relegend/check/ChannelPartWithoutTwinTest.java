@@ -13,7 +13,7 @@ import static org.relegend.map.BoardMapSamples.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.MapTables;
@@ -41,7 +41,7 @@ class ChannelPartWithoutTwinTest {
   void fires_forTheOneThatOnlyOneChannelHas() {
     BoardMap map = twoChannels().with(MapTables.TWINS, Table.of(List.of(twins("R101", "R201"))));
     Finding finding = only(CHECK, map);
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message()).isEqualTo("Channel B: 1 part has no twin: R225");
     assertThat(subjects(finding)).containsExactly("R225");
   }

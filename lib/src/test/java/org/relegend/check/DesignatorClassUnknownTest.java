@@ -10,7 +10,7 @@ import static org.relegend.map.BoardMapSamples.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 
 class DesignatorClassUnknownTest {
   private static final Check CHECK = new DesignatorClassUnknown();
@@ -21,7 +21,7 @@ class DesignatorClassUnknownTest {
         inspect(
             CHECK,
             with(divider(), part("QZX7", "", ""), part("QZX8", "", ""), part("amplifier", "", "")));
-    assertThat(findings).extracting(Finding::severity).containsOnly(RuleSeverity.INFORMATION);
+    assertThat(findings).extracting(Finding::severity).containsOnly(Severity.INFORMATION);
     assertThat(findings)
         .extracting(Finding::message)
         .containsExactly(

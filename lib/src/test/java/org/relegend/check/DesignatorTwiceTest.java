@@ -10,7 +10,7 @@ import static org.relegend.map.BoardMapSamples.with;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardId;
 import org.relegend.map.Designator;
 import org.relegend.map.Part;
@@ -23,7 +23,7 @@ class DesignatorTwiceTest {
   void fires_forTwoPartsOfOneBoard() {
     Part second = Part.named(new PartId("R1~2"), new Designator("R1"), MAIN);
     Finding finding = only(CHECK, with(divider(), second));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.message()).isEqualTo("Board main has 2 parts called R1");
     assertThat(subjects(finding)).containsExactly("R1", "R1~2");
   }

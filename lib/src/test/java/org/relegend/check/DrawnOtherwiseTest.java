@@ -12,7 +12,7 @@ import static org.relegend.map.BoardMapSamples.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.DrawingDiscrepancy;
 import org.relegend.map.Evidence;
@@ -43,7 +43,7 @@ class DrawnOtherwiseTest {
                         drawn("R2", DrawingDiscrepancy.Aspect.KIND, ""))));
     map = with(map, net("0V", "R2.2").withName("GROUND"));
     List<Finding> findings = inspect(CHECK, map);
-    assertThat(findings).extracting(Finding::severity).containsOnly(RuleSeverity.INFORMATION);
+    assertThat(findings).extracting(Finding::severity).containsOnly(Severity.INFORMATION);
     assertThat(findings)
         .extracting(Finding::message)
         .containsExactly(

@@ -10,7 +10,7 @@ import static org.relegend.map.BoardMapSamples.with;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 
 class KindUnknownTest {
   private static final Check CHECK = new KindUnknown();
@@ -19,7 +19,7 @@ class KindUnknownTest {
   void fires_onceForAllPartsOfOneKind() {
     Finding finding =
         only(CHECK, with(divider(), twoPin("R3", "resitor", ""), twoPin("R4", "resitor", "")));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message())
         .isEqualTo("The kind \"resitor\" is not one that is known: R3, R4");
     assertThat(subjects(finding)).containsExactly("R3", "R4");

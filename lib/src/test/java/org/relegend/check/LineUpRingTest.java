@@ -7,7 +7,7 @@ import static org.relegend.check.CheckCase.only;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.lineup.LinedUpMaps;
 import org.relegend.lineup.Transform;
 import org.relegend.map.BoardMap;
@@ -34,7 +34,7 @@ class LineUpRingTest {
     BoardMap map = ring(Transform.shift(90, 0));
     Finding finding = only(CHECK, map);
     assertThat(finding.message()).contains("Component side", "solder", "other", "disagree");
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(
             inspect(
                 CHECK,

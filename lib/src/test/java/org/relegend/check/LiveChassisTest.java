@@ -7,7 +7,7 @@ import static org.relegend.check.CheckCase.subjects;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.HazardMaps;
 
 class LiveChassisTest {
@@ -19,7 +19,7 @@ class LiveChassisTest {
         only(
             CHECK,
             HazardMaps.joined(HazardMaps.demo(), "R9", "resistor", "1M", "MAINS_N_IN", "0V"));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(subjects(finding)).containsExactly("net:0V", "R9");
     assertThat(finding.message()).contains("Mains reaches 0V").contains("through R9");
   }

@@ -11,7 +11,7 @@ import static org.relegend.map.BoardMapSamples.with;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.NetId;
@@ -23,7 +23,7 @@ class NetPinOfNothingTest {
   void fires_forPinsThatNoPartHas() throws EditRefusedException {
     BoardMap map = with(divider(), net("X", "R1.1", "R1.7", "Q9.B"));
     Finding finding = only(CHECK, map);
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.message()).isEqualTo("Net X joins Q9.B, R1.7, which no part of the map has");
     assertThat(subjects(finding)).containsExactly("net:X", "Q9.B", "R1.7");
     assertThat(assertFixed(CHECK, map, finding).net(new NetId("X")).orElseThrow().pins())

@@ -14,7 +14,7 @@ import static org.relegend.map.BoardMapSamples.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardId;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
@@ -38,7 +38,7 @@ class NotYetPlacedTest {
     assertThat(findings)
         .extracting(Finding::key)
         .containsExactly("not-yet-placed - main", "not-yet-placed - psu");
-    assertThat(findings).extracting(Finding::severity).containsOnly(RuleSeverity.INFORMATION);
+    assertThat(findings).extracting(Finding::severity).containsOnly(Severity.INFORMATION);
     assertThat(findings)
         .extracting(Finding::message)
         .containsExactly(

@@ -10,7 +10,7 @@ import static org.relegend.map.BoardMapSamples.with;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 
 class OnePinNetTest {
   private static final Check CHECK = new OnePinNet();
@@ -18,7 +18,7 @@ class OnePinNetTest {
   @Test
   void fires_onceForAllOfThem() {
     Finding finding = only(CHECK, divider());
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message()).isEqualTo("2 nets have just one pin: 0V, VP");
     assertThat(subjects(finding)).containsExactly("net:0V", "net:VP");
   }

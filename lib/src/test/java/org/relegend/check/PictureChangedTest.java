@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 
 class PictureChangedTest {
   private static final Check CHECK = new PictureChanged();
@@ -23,7 +23,7 @@ class PictureChangedTest {
             blank(),
             picture -> Optional.of(picture.id().equals(PAGE) ? "f".repeat(64) : picture.sha256()));
     assertThat(findings).hasSize(1);
-    assertThat(findings.get(0).severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(findings.get(0).severity()).isEqualTo(Severity.WARNING);
     assertThat(findings.get(0).message()).contains("Page 1", "pages/page-1.pdf");
   }
 

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.MapTables;
 import org.relegend.map.Page;
 import org.relegend.map.PictureId;
@@ -26,7 +26,7 @@ class PictureMissingTest {
             blank(),
             picture -> picture.id().equals(TOP) ? Optional.empty() : Optional.of(picture.sha256()));
     assertThat(findings).hasSize(1);
-    assertThat(findings.get(0).severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(findings.get(0).severity()).isEqualTo(Severity.ERROR);
     assertThat(findings.get(0).message()).contains("Component side", "photos/component.jpg");
     assertThat(findings.get(0).picture()).contains(TOP);
   }
@@ -41,7 +41,7 @@ class PictureMissingTest {
             blank().with(MapTables.PICTURES, blank().pictures().with(page)),
             picture -> picture instanceof Page ? Optional.empty() : Optional.of("f".repeat(64)));
     assertThat(findings).hasSize(1);
-    assertThat(findings.get(0).severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(findings.get(0).severity()).isEqualTo(Severity.INFORMATION);
     assertThat(findings.get(0).remedy()).contains("pack", "line the two up");
   }
 

@@ -11,7 +11,7 @@ import static org.relegend.map.BoardMapSamples.with;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 
 class PinNotInPackageTest {
@@ -21,7 +21,7 @@ class PinNotInPackageTest {
   void fires_forANumberBeyondThePackage() {
     Part circuit = part("U1", "ic", "", "1", "8", "9", "0").withCasing("dip-8");
     Finding finding = only(CHECK, with(blank(), circuit));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(finding.message()).isEqualTo("U1 can have no pin 9, 0: a dip-8 has pins 1 to 8");
     assertThat(subjects(finding)).containsExactly("U1.9", "U1.0");
   }

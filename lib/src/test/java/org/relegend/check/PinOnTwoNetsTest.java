@@ -11,7 +11,7 @@ import static org.relegend.map.BoardMapSamples.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 
 class PinOnTwoNetsTest {
@@ -21,7 +21,7 @@ class PinOnTwoNetsTest {
   void fires_forThePinsThatNetsShare() {
     BoardMap map = with(divider(), net("OTHER", "R1.1", "R2.1"), net("THIRD", "R1.1"));
     List<Finding> findings = inspect(CHECK, map);
-    assertThat(findings).extracting(Finding::severity).containsOnly(RuleSeverity.ERROR);
+    assertThat(findings).extracting(Finding::severity).containsOnly(Severity.ERROR);
     assertThat(findings)
         .extracting(Finding::message)
         .containsExactly(

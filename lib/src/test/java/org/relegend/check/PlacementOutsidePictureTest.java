@@ -12,7 +12,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
@@ -36,7 +36,7 @@ class PlacementOutsidePictureTest {
   @CsvSource({"4000.5,10", "-1,10", "10,3001", "10,-0.25"})
   void fires_beyondEachEdge(double x, double y) throws EditRefusedException {
     Finding finding = only(CHECK, placed(x, y));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.message()).startsWith("R1 is placed at ").endsWith("which is 4000 x 3000");
     assertThat(finding.picture()).contains(TOP);
     assertFixed(CHECK, placed(x, y), finding);

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.Pin;
 import org.relegend.map.Section;
@@ -30,7 +30,7 @@ class SectionPinMissingTest {
                 List.of(new Pin("1", ""), new Pin("2", "")),
                 List.of(new Section("X", Map.of("1", "out", "2", "-in"))));
     Finding finding = only(CHECK, with(blank(), amp));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message()).isEqualTo("Section X of U1 (dual-opamp) has no pin for: +in");
     assertThat(subjects(finding)).containsExactly("U1/X");
   }
@@ -41,7 +41,7 @@ class SectionPinMissingTest {
         part("U1", "gizmo", "", "1")
             .withPins(List.of(new Pin("1", "")), List.of(new Section("X", Map.of("7", "out"))));
     Finding finding = only(CHECK, with(blank(), gizmo));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(finding.message()).contains("names pin 7, which U1 doesn't have");
   }
 

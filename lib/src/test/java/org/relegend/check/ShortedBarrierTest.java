@@ -7,7 +7,7 @@ import static org.relegend.check.CheckCase.subjects;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
@@ -24,7 +24,7 @@ class ShortedBarrierTest {
         only(
             CHECK,
             HazardMaps.joined(HazardMaps.demo(), "R9", "resistor", "1M", "MAINS_N_IN", "0V"));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(subjects(finding)).startsWith("T1").contains("R9");
   }
 
@@ -35,7 +35,7 @@ class ShortedBarrierTest {
     Net.Member pin = BoardMapSamples.net("X", "T1.4").members().get(0);
     map = map.with(MapTables.NETS, map.nets().with(neutral.withMember(pin)));
     Finding finding = only(CHECK, map);
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.message()).startsWith("T1 isolates nothing");
   }
 

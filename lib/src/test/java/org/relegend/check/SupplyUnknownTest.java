@@ -7,7 +7,7 @@ import static org.relegend.check.CheckCase.subjects;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.hazard.SupplySketch;
 import org.relegend.map.BoardMap;
@@ -28,7 +28,7 @@ class SupplyUnknownTest {
   @Test
   void fires_forAWindingWithoutVolts() {
     Finding finding = only(CHECK, supply("secondary"));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(subjects(finding)).containsExactly("net:A", "net:B");
     assertThat(finding.message()).contains("T1");
   }

@@ -12,7 +12,7 @@ import static org.relegend.map.BoardMapSamples.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 import org.relegend.map.Evidence;
@@ -36,7 +36,7 @@ class TwinKindDiffersTest {
   @Test
   void fires_forTwinsOfTwoKinds() {
     Finding finding = only(CHECK, pair("cap-pol", "cap"));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.WARNING);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(finding.message())
         .isEqualTo("The twins C101 and C201 differ in kind: C101 is a cap-pol, C201 is a cap");
     assertThat(only(CHECK, pair("gizmo", "gadget")).subjects()).hasSize(2);

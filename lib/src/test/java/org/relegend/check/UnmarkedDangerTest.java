@@ -6,7 +6,7 @@ import static org.relegend.check.CheckCase.only;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
@@ -21,7 +21,7 @@ class UnmarkedDangerTest {
     BoardMap map = HazardMaps.demo();
     Finding finding =
         only(CHECK, map.with(MapTables.ZONES, map.zones().without(new ZoneId("mains-top"))));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.subjects()).hasSize(14);
     assertThat(finding.picture()).contains(BoardMapSamples.TOP);
     assertThat(finding.message()).startsWith("On Component side places lie outside of every mains");

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 
 class ValueOutsideSeriesTest {
   private static final Check CHECK = new ValueOutsideSeries();
@@ -26,7 +26,7 @@ class ValueOutsideSeriesTest {
   })
   void fires_forAValueOfNoSeries(String value, String series, String nearest) {
     Finding finding = only(CHECK, with(blank(), twoPin("R1", "resistor", value)));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message()).contains("is not in " + series, "the nearest is " + nearest);
   }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 
 class ValueUnreadableTest {
   private static final Check CHECK = new ValueUnreadable();
@@ -22,7 +22,7 @@ class ValueUnreadableTest {
   @ValueSource(strings = {"4k7k7", "1e400k", "4..7k"})
   void fires_forAValueThatIsNone(String value) {
     Finding finding = only(CHECK, with(blank(), twoPin("R1", "resistor", value)));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(finding.message()).startsWith("R1: ").contains(value);
     assertThat(subjects(finding)).containsExactly("R1");
   }

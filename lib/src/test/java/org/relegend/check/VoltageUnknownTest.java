@@ -7,7 +7,7 @@ import static org.relegend.check.CheckCase.subjects;
 
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.HazardMaps;
 import org.relegend.map.Potential;
 
@@ -17,7 +17,7 @@ class VoltageUnknownTest {
   @Test
   void fires_forANetThatCarriesSomeVoltage() {
     Finding finding = only(CHECK, HazardMaps.with(HazardMaps.demo(), "VP", Potential.Nature.DC, 0));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.INFORMATION);
+    assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
     assertThat(subjects(finding)).containsExactly("net:VP");
   }
 

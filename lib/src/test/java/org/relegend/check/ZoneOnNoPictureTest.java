@@ -9,7 +9,7 @@ import static org.relegend.map.BoardMapSamples.says;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
@@ -38,7 +38,7 @@ class ZoneOnNoPictureTest {
   @Test
   void fires_forAZoneThatNobodySees_andHasNoFixToClickAway() {
     Finding finding = only(CHECK, zonedOn("gone"));
-    assertThat(finding.severity()).isEqualTo(RuleSeverity.ERROR);
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.message()).startsWith("Hazard zone z1 (stored-charge) lies on picture gone");
     assertThat(finding.fix()).isEmpty();
   }

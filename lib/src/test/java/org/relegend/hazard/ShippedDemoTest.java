@@ -16,7 +16,7 @@ import org.relegend.check.Checks;
 import org.relegend.check.PictureFiles;
 import org.relegend.circuit.Circuit;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.BoardMapSamples;
 import org.relegend.map.Evidence;
@@ -120,7 +120,7 @@ class ShippedDemoTest {
   private static List<Finding> unmarked(BoardMap map) {
     return Checks.inspect(CheckContext.of(map, PictureFiles.asRecorded())).stream()
         .filter(finding -> finding.code().startsWith("unmarked-"))
-        .filter(finding -> finding.severity() != RuleSeverity.INFORMATION)
+        .filter(finding -> finding.severity() != Severity.INFORMATION)
         .toList();
   }
 }

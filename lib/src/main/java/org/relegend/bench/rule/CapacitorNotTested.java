@@ -3,7 +3,7 @@ package org.relegend.bench.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PinRef;
@@ -49,7 +49,7 @@ final class CapacitorNotTested implements ReadingRule {
   private RuleFinding finding(UnitReadings unit, Part part) {
     return new RuleFinding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         List.of(Subject.of(part.id())),
         "%s has the same direct voltage at both ends: these readings can't tell whether it leaks."
             .formatted(unit.name(part.id())),

@@ -3,7 +3,7 @@ package org.relegend.bench.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
 import org.relegend.map.Subject;
@@ -95,7 +95,7 @@ final class CapacitorPassesDirect implements ReadingRule {
     return Optional.of(
         new RuleFinding(
             code(),
-            RuleSeverity.ERROR,
+            Severity.ERROR,
             List.of(Subject.of(sum.net())),
             message,
             remedy(unit, blames),

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.relegend.bench.Reading;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
@@ -50,7 +50,7 @@ final class CoarseRange implements ReadingRule {
   private RuleFinding finding(UnitReadings unit, NetId net, double digit) {
     return new RuleFinding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         List.of(Subject.of(net)),
         "At %s %s matter, and the range used shows no less than %s."
             .formatted(unit.name(net), NetVoltage.text(unit.limit(net)), NetVoltage.text(digit)),

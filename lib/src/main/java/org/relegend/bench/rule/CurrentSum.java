@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -141,7 +141,7 @@ final class CurrentSum implements ReadingRule {
   private RuleFinding finding(NodeCurrents sum, String message, List<LikelihoodRatio> blames) {
     return new RuleFinding(
         code(),
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         List.of(Subject.of(sum.net())),
         message,
         UnitHazards.BEFORE_TOUCHING

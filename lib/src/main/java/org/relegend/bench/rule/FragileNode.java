@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.bench.Reading;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
@@ -53,7 +53,7 @@ final class FragileNode implements ReadingRule {
             : "";
     return new RuleFinding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         List.of(Subject.of(net)),
         text + corrected,
         "Read it against a net of the same voltage, or with a meter of more resistance, and don't"

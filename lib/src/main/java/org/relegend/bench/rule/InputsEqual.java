@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.bench.rule.Amplifiers.Amp;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
@@ -48,7 +48,7 @@ final class InputsEqual implements ReadingRule {
             .formatted(element.name(), NetVoltage.text(Math.abs(amp.between())));
     return new RuleFinding(
         code(),
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         List.of(Subject.of(element.part())),
         message,
         "Read supply and inputs again at the pins themselves, then look at the feedback part and its"
@@ -67,7 +67,7 @@ final class InputsEqual implements ReadingRule {
     String reason = "holds its inputs equal, so it does its work";
     return new RuleFinding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         List.of(Subject.of(element.part())),
         "%s %s: its output follows from what it is given.".formatted(element.name(), reason),
         "Look at what sets its inputs.",

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.relegend.bench.MeasurementSetup;
 import org.relegend.bench.Reading;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
@@ -136,7 +136,7 @@ final class JunctionDrop implements ReadingRule {
   private RuleFinding open(CircuitElement element, String[] roles, double drop) {
     return finding(
         element,
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         "%s has %s from %s to %s, far above what a junction that conducts can have: it is open, or a joint of it is."
             .formatted(element.name(), NetVoltage.text(drop), roles[0], roles[1]),
         LikelihoodRatio.STRONG,
@@ -146,7 +146,7 @@ final class JunctionDrop implements ReadingRule {
   private RuleFinding shorted(CircuitElement element, String[] roles, double drop) {
     return finding(
         element,
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         "%s has %s between %s and %s where a healthy one has a junction's drop: shorted, or bridged."
             .formatted(element.name(), NetVoltage.text(Math.abs(drop)), roles[0], roles[1]),
         LikelihoodRatio.STRONG,
@@ -156,7 +156,7 @@ final class JunctionDrop implements ReadingRule {
   private RuleFinding off(CircuitElement element, String[] roles, double drop) {
     return finding(
         element,
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         "%s is held off: its %s lies %s the wrong way from its %s, where a healthy one conducts."
             .formatted(element.name(), roles[0], NetVoltage.text(-drop), roles[1]),
         LikelihoodRatio.WEAK,
@@ -166,7 +166,7 @@ final class JunctionDrop implements ReadingRule {
   }
 
   private RuleFinding finding(
-      CircuitElement element, RuleSeverity severity, String message, double factor, String reason) {
+      CircuitElement element, Severity severity, String message, double factor, String reason) {
     return new RuleFinding(
         code(),
         severity,
@@ -195,7 +195,7 @@ final class JunctionDrop implements ReadingRule {
     return Optional.of(
         new RuleFinding(
             code(),
-            RuleSeverity.ERROR,
+            Severity.ERROR,
             List.of(reading.at()),
             drop < material.least
                 ? "%s drops %s in the diode test, less than %s does: shorted, or something beside it conducts."

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.relegend.bench.Condition;
 import org.relegend.bench.PartState;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.DateCodes;
@@ -72,7 +72,7 @@ public final class LaterDate implements ReadingRule {
   private RuleFinding finding(UnitReadings unit, PartId part, Condition condition, DateSpan span) {
     return new RuleFinding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         List.of(Subject.of(part)),
         "%s has the date code %s, made %s or later, and the unit's other parts are older: it was put in later."
             .formatted(unit.name(part), condition.dateCode(), span.earliest()),

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
@@ -120,7 +120,7 @@ final class NoCurrent implements ReadingRule {
     return Optional.of(
         new RuleFinding(
             code(),
-            RuleSeverity.ERROR,
+            Severity.ERROR,
             List.of(Subject.of(element.part())),
             none + (oneOfMany ? ", though another with the same emitter does." : "."),
             oneOfMany

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.relegend.bench.Reading;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 import org.relegend.marking.Quantity;
@@ -85,7 +85,7 @@ final class OutOfCircuitValue implements ReadingRule {
         high && resistor ? ": too high, and nothing beside it can raise it" : ": outside of it";
     return new RuleFinding(
         code(),
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         List.of(Subject.of(part)),
         text + why + ".",
         "Renew it, and ask why it went.",
@@ -96,7 +96,7 @@ final class OutOfCircuitValue implements ReadingRule {
   private RuleFinding trap(PartId part, String text) {
     return new RuleFinding(
         "in-circuit-value",
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         List.of(Subject.of(part)),
         text + " in circuit: other parts lie beside it, so this proves nothing.",
         "Lift one leg and measure again, or compare with its twin in circuit.",

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.relegend.bench.rule.Amplifiers.Amp;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -61,7 +61,7 @@ final class OutputAtRail implements ReadingRule {
                         "feedback of %s, whose loop doesn't close".formatted(element.name()))));
     return new RuleFinding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         List.of(Subject.of(element.part())),
         "%s %s.".formatted(element.name(), reason),
         "Leave it in. Look at what feeds its inputs, then at its feedback part and the joints"
@@ -95,7 +95,7 @@ final class OutputAtRail implements ReadingRule {
                 amp.between() > 0 ? "above" : "below");
     return new RuleFinding(
         code(),
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         List.of(Subject.of(element.part())),
         "%s: %s.".formatted(element.name(), reason),
         "Read both its supplies at its own pins, and whether the output is held by a short; then"

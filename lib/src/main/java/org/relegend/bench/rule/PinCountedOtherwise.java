@@ -3,7 +3,7 @@ package org.relegend.bench.rule;
 import java.util.ArrayList;
 import java.util.List;
 import org.relegend.bench.Reading;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Subject;
 
 /** A reading at a pin that the drawing has on another net: which of the two was meant? */
@@ -31,7 +31,7 @@ final class PinCountedOtherwise implements ReadingRule {
                     found.add(
                         new RuleFinding(
                             code(),
-                            RuleSeverity.WARNING,
+                            Severity.WARNING,
                             List.of(reading.at()),
                             "The reading at %s counts for %s, which the copper joins it to; the drawing has %s there."
                                 .formatted(

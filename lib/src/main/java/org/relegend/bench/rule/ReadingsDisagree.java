@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.relegend.bench.Reading;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
 import org.relegend.marking.Quantity;
@@ -56,7 +56,7 @@ final class ReadingsDisagree implements ReadingRule {
   private RuleFinding finding(UnitReadings unit, Reading first, Reading later) {
     return new RuleFinding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         List.of(first.at()),
         "%s read %s and, under the same conditions, %s (readings %s and %s). Both are kept; the last one counts."
             .formatted(

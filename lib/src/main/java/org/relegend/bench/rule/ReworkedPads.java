@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.relegend.bench.Condition;
 import org.relegend.bench.PartState;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
@@ -55,7 +55,7 @@ final class ReworkedPads implements ReadingRule {
             : "";
     return new RuleFinding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         List.of(Subject.of(condition.part())),
         "%s is %s: its pads may have lost copper. Its nets: %s."
             .formatted(unit.name(condition.part()), condition.text(), String.join(", ", nets)),

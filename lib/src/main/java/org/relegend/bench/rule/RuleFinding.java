@@ -2,7 +2,7 @@ package org.relegend.bench.rule;
 
 import java.util.List;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Subject;
 
 /**
@@ -19,7 +19,7 @@ public record RuleFinding(Finding finding, String source, List<LikelihoodRatio> 
 
   RuleFinding(
       String code,
-      RuleSeverity severity,
+      Severity severity,
       List<Subject> subjects,
       String message,
       String remedy,
@@ -33,7 +33,7 @@ public record RuleFinding(Finding finding, String source, List<LikelihoodRatio> 
     return finding.code();
   }
 
-  public RuleSeverity severity() {
+  public Severity severity() {
     return finding.severity();
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -54,7 +54,7 @@ final class SupplyRails implements ReadingRule {
     }
     return new RuleFinding(
         code(),
-        RuleSeverity.ERROR,
+        Severity.ERROR,
         List.of(Subject.of(rail)),
         message,
         "Put the rail right first: readings behind it mean little until then.",

@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.relegend.bench.LogEntry;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -54,7 +54,7 @@ final class TouchResponse implements ReadingRule {
     String names = String.join(", ", area.stream().map(unit::name).toList());
     return new RuleFinding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         entry.about(),
         "Touching changed something (log, line %s). In that area are %s."
             .formatted(entry.id(), names),

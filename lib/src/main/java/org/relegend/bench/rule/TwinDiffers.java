@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -66,7 +66,7 @@ final class TwinDiffers implements ReadingRule {
                 String.join(", ", neighbours.stream().map(unit::name).toList()));
     return new RuleFinding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         List.of(Subject.of(net)),
         "%s has %s, its twin %s, and its neighbours are as theirs."
             .formatted(

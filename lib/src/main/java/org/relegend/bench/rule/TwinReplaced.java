@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.relegend.bench.Condition;
 import org.relegend.bench.PartState;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.PartId;
 import org.relegend.map.Subject;
 
@@ -40,7 +40,7 @@ final class TwinReplaced implements ReadingRule {
   private RuleFinding finding(UnitReadings unit, PartId renewed, PartId old) {
     return new RuleFinding(
         code(),
-        RuleSeverity.INFORMATION,
+        Severity.INFORMATION,
         List.of(Subject.of(renewed), Subject.of(old)),
         "%s was replaced and its twin %s was not.".formatted(unit.name(renewed), unit.name(old)),
         "Ask why, and look at %s.".formatted(unit.name(old)),

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.PinRef;
@@ -72,7 +72,7 @@ final class UnexplainedVoltage implements ReadingRule {
     return Optional.of(
         new RuleFinding(
             code(),
-            RuleSeverity.WARNING,
+            Severity.WARNING,
             List.of(Subject.of(sum.net())),
             message,
             "Look for what feeds it: a leaking part, a bridge of solder or dirt, a joint missing in"

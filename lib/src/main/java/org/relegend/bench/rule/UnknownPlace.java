@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Reading;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.NetId;
 import org.relegend.map.PartId;
@@ -65,7 +65,7 @@ final class UnknownPlace implements ReadingRule {
   private RuleFinding finding(Subject at, String what) {
     return new RuleFinding(
         code(),
-        RuleSeverity.WARNING,
+        Severity.WARNING,
         List.of(at),
         "Not in the map: %s %s. It is kept and not counted.".formatted(what, at),
         "Mend the map, or enter it again at the right place.",

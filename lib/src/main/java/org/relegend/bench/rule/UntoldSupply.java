@@ -1,7 +1,7 @@
 package org.relegend.bench.rule;
 
 import java.util.List;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.NetId;
 import org.relegend.map.Subject;
 
@@ -35,7 +35,7 @@ final class UntoldSupply implements ReadingRule {
     return List.of(
         new RuleFinding(
             code(),
-            RuleSeverity.INFORMATION,
+            Severity.INFORMATION,
             nets.stream().limit(LISTED).map(Subject::of).toList(),
             "Nobody told what these nets carry, and a supply or a capacitor made for high voltage is joined to them: %s. Take them as high: no reading there is proposed."
                 .formatted(names),

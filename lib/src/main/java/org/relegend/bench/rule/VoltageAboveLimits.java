@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.relegend.bench.Reading;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.hazard.Hazards;
 import org.relegend.map.NetId;
 import org.relegend.map.PinRef;
@@ -37,7 +37,7 @@ final class VoltageAboveLimits implements ReadingRule {
       found.add(
           new RuleFinding(
               code(),
-              RuleSeverity.ERROR,
+              Severity.ERROR,
               List.of(Subject.of(read.getKey())),
               "%s was read at %s: that is above the limits, and counts as high voltage on this unit from now on, also where a later reading is lower."
                   .formatted(read.getValue().amount().text(4), net),

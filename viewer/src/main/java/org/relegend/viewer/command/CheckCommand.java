@@ -10,7 +10,7 @@ import org.relegend.check.CheckContext;
 import org.relegend.check.Checks;
 import org.relegend.check.PictureFiles;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapIndex;
 import org.relegend.map.NameRules;
@@ -42,7 +42,7 @@ final class CheckCommand extends JsonCommand {
     PictureFiles files = picture -> digest(opened.fileOf(picture));
     List<Finding> findings =
         Checks.inspect(new CheckContext(new MapIndex(map), kinds.kinds(), files));
-    boolean holds = findings.stream().noneMatch(f -> f.severity() == RuleSeverity.ERROR);
+    boolean holds = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
     return new CommandResult(
         holds ? ExitCode.OK : ExitCode.DOES_NOT_HOLD,
         () -> json(map, findings),
@@ -83,7 +83,7 @@ final class CheckCommand extends JsonCommand {
       out.println(NameRules.spelledOut("  " + finding.remedy()));
     }
     String counts = "";
-    for (RuleSeverity severity : RuleSeverity.values()) {
+    for (Severity severity : Severity.values()) {
       long count = findings.stream().filter(f -> f.severity() == severity).count();
       counts +=
           String.format(

@@ -6,7 +6,7 @@ import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.viewer.control.RowListPanel;
 import org.relegend.viewer.mode.bench.JobListPanel;
 import org.relegend.viewer.mode.check.FindingFix;
@@ -95,7 +95,7 @@ final class LowerPanel extends JPanel {
   void showFindings(List<Finding> found) {
     findings.show(found);
     long grave =
-        found.stream().filter(finding -> finding.severity() != RuleSeverity.INFORMATION).count();
+        found.stream().filter(finding -> finding.severity() != Severity.INFORMATION).count();
     status.showFindings((int) grave, (int) (found.size() - grave));
   }
 

@@ -19,11 +19,23 @@ import org.junit.jupiter.api.Test;
 
 /** Holds that the name of a class says what it is, and stands for one class in both modules. */
 class ClassNamesTest {
-  /** Nouns of the trade or of plain English that end so; a class of a new name isn't one of them. */
+  /**
+   * Nouns of the trade or of plain English that end so; a class of a new name isn't one of them.
+   */
   private static final Set<String> NOUNS =
       Set.of(
-          "Reading", "TypedReading", "NextReading", "BandReading", "DateReading", "ValueReading",
-          "Finding", "RuleFinding", "FitWarning", "TokenMeaning", "Mating", "LineUpRing");
+          "Reading",
+          "TypedReading",
+          "NextReading",
+          "BandReading",
+          "DateReading",
+          "ValueReading",
+          "Finding",
+          "RuleFinding",
+          "FitWarning",
+          "TokenMeaning",
+          "Mating",
+          "LineUpRing");
 
   /** Names of checks, which are sentences: their codes are published. */
   private static final Predicate<JavaClass> CHECK =

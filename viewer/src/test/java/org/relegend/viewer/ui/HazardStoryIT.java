@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.map.Box;
 import org.relegend.map.HazardZone;
 import org.relegend.map.MapTables;
@@ -160,7 +160,7 @@ class HazardStoryIT {
           () ->
               list.getModel().getSize() == 0
                   || !(list.getModel().getElementAt(0) instanceof Finding first)
-                  || first.severity() != RuleSeverity.ERROR);
+                  || first.severity() != Severity.ERROR);
       tech.shoot("hazard-proposed");
       tech.key("ctrl Z");
       tech.await("no zone again", () -> findMainsOn(tech, BELOW).isEmpty());
@@ -206,7 +206,7 @@ class HazardStoryIT {
         () ->
             list.getModel().getSize() > 0
                 && list.getModel().getElementAt(0) instanceof Finding first
-                && first.severity() == RuleSeverity.ERROR
+                && first.severity() == Severity.ERROR
                 && first.picture().equals(Optional.of(BELOW)));
     tech.key("ENTER");
   }

@@ -10,7 +10,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import org.relegend.finding.Finding;
-import org.relegend.finding.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.viewer.control.Messages;
 import org.relegend.viewer.control.WrappedRows;
 
@@ -75,12 +75,12 @@ public final class FindingsPanel extends JPanel {
     return new WrappedRows.Words(sign, finding.message(), finding.remedy());
   }
 
-  private static String word(RuleSeverity severity) {
+  private static String word(Severity severity) {
     return Messages.of("severity." + Messages.word(severity));
   }
 
   /** A shape for each, so that colour isn't needed. */
-  private static String sign(RuleSeverity severity) {
+  private static String sign(Severity severity) {
     return switch (severity) {
       case ERROR -> "\u2716";
       case WARNING -> "\u25b2";

@@ -3,7 +3,7 @@ package org.relegend.finding;
 import java.util.Locale;
 
 /** How much a finding matters. */
-public enum RuleSeverity {
+public enum Severity {
   /**
    * The map contradicts itself, so that answers drawn from it are wrong; or something is wrong with
    * the unit there. Mend this first.
