@@ -42,8 +42,7 @@ class ArchitectureTest {
                   "map", "marking", "finding", "circuit", "solve", "table", "twin", "lineup",
                   "hazard")),
           Map.entry(
-              "check",
-              Set.of("map", "marking", "finding", "circuit", "twin", "lineup", "hazard")),
+              "check", Set.of("map", "marking", "finding", "circuit", "twin", "lineup", "hazard")),
           Map.entry("share", Set.of("map", "store", "lineup", "scan", "hazard")),
           Map.entry(
               "sheet",
