@@ -120,19 +120,15 @@ class DocumentsTest {
 
   /** Those of the project, without what is built. */
   private static List<Path> files() {
-    try (Stream<Path> all =
-        Stream.of("README.md", "DEVELOPERS.md", "lib", "viewer", "demo-data")
-            .map(ROOT::resolve)
-            .flatMap(DocumentsTest::below)) {
-      return all.toList();
-    }
+    return Stream.of("README.md", "DEVELOPERS.md", "lib", "viewer", "demo-data")
+        .flatMap(top -> below(ROOT.resolve(top)).stream())
+        .filter(file -> !file.toString().replace('\\', '/').contains("/target/"))
+        .toList();
   }
 
-  private static Stream<Path> below(Path top) {
-    try {
-      return Files.walk(top)
-          .filter(Files::isRegularFile)
-          .filter(file -> !file.toString().replace('\\', '/').contains("/target/"));
+  private static List<Path> below(Path top) {
+    try (Stream<Path> all = Files.walk(top)) {
+      return all.filter(Files::isRegularFile).toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
