@@ -72,7 +72,8 @@ class DocumentsTest {
 
   @Test
   void whatIsNotThere_isFound() {
-    String text = "`ClassNamesTest` `NoSuchThing` `ClassNamesTest.nothing` `ui/Nowhere.java` [a](b)";
+    String text =
+        "`ClassNamesTest` `NoSuchThing` `ClassNamesTest.nothing` `ui/Nowhere.java` [a](b)";
     assertThat(missing(ROOT.resolve("README.md"), text))
         .containsExactly("NoSuchThing", "ClassNamesTest.nothing", "ui/Nowhere.java", "b");
   }
