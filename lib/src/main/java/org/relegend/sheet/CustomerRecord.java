@@ -47,6 +47,7 @@ final class CustomerRecord {
     checks();
     list("What to watch", LogEntry.Kind.WATCH);
     caution();
+    SignOff.draw(flow);
   }
 
   private void fact(String what, String text) {
@@ -154,11 +155,11 @@ final class CustomerRecord {
 
   private void checks() {
     Optional<CheckMark> leakage = facts.job().mark(CheckStep.LEAKAGE);
-    leakage.ifPresent(
-        mark ->
-            section(
-                "Insulation and protective earth",
-                "Measured on %s. %s".formatted(facts.day(mark.at()), mark.note())));
+    section(
+        "Insulation and protective earth",
+        leakage
+            .map(mark -> "Measured on %s. %s".formatted(facts.day(mark.at()), mark.note()))
+            .orElse(JobFacts.NOT_MEASURED));
   }
 
   private void caution() {

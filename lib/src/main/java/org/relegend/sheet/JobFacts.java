@@ -36,6 +36,10 @@ record JobFacts(Job job, Circuit circuit, UnitReadings unit, ZoneId zone) {
   private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
   private static final int FIGURES = 4;
 
+  /** What a record says while nobody entered such a measurement. */
+  static final String NOT_MEASURED =
+      "Insulation not measured, nor protective earth: no such measurement was entered for this job.";
+
   /**
    * A node that was read.
    *

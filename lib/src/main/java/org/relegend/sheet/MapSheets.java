@@ -5,7 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -17,7 +19,10 @@ import org.relegend.circuit.Circuit;
 import org.relegend.circuit.JoinedPin;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
+import org.relegend.hazard.DischargeText;
 import org.relegend.hazard.Hazards;
+import org.relegend.hazard.MainsSign;
+import org.relegend.hazard.NodeHazard;
 import org.relegend.hazard.StoredCharge;
 import org.relegend.hazard.VoltageLimits;
 import org.relegend.lineup.PlacementCarrier;
@@ -29,6 +34,7 @@ import org.relegend.map.NetId;
 import org.relegend.map.PartId;
 import org.relegend.map.Photo;
 import org.relegend.map.Picture;
+import org.relegend.map.Subject;
 import org.relegend.scan.Progress;
 import org.relegend.store.MapFormat;
 
@@ -40,6 +46,8 @@ public final class MapSheets {
   /** What stands above every page. */
   static final String REMINDER = "Shows what people recorded; can't tell what is live.";
 
+  private static final String DANGERS = "Where it can hurt";
+  private static final String NODES = "Nodes and what is joined there, as built";
   private static final double SIGN = 30;
 
   /** How many bleeders of one capacitor are named; those with most of the current come first. */
@@ -111,8 +119,14 @@ public final class MapSheets {
       PageFlow flow = new PageFlow(press);
       CutOuts cutOuts = new CutOuts(map(), files);
       front(flow, digest, printed);
+      boolean listed = nodes.size() != 1; // else its own sheet tells the same
+      ContentsList contents = new ContentsList(flow, nodes.size() + (listed ? 2 : 1));
+      flow.newPage();
+      contents.enter(DANGERS);
       dangers(flow, cutOuts);
-      if (nodes.size() != 1) { // else its own sheet tells the same
+      if (listed) {
+        flow.newPage();
+        contents.enter(NODES);
         nodeList(flow, nodes);
       }
       for (int i = 0; i < nodes.size(); i++) {
@@ -120,6 +134,7 @@ public final class MapSheets {
           throw new CancellationException();
         }
         flow.newPage();
+        contents.enter("Node " + map().nameOf(Subject.of(nodes.get(i))));
         new NodeSheet(flow, NodeFacts.of(circuit, hazards, twins, nodes.get(i))).draw(cutOuts);
       }
       byte[] pdf =
@@ -168,8 +183,7 @@ public final class MapSheets {
   }
 
   private void dangers(PageFlow flow, CutOuts cutOuts) {
-    flow.newPage();
-    flow.heading("Where it can hurt", 14);
+    flow.heading(DANGERS, 14);
     List<Picture> photos =
         map().pictures().stream().filter(picture -> picture instanceof Photo).toList();
     if (photos.isEmpty()) {
@@ -177,6 +191,7 @@ public final class MapSheets {
     }
     cutOuts.whole(flow, photos);
     reached(flow);
+    unknown(flow);
     charges(flow);
   }
 
@@ -210,9 +225,30 @@ public final class MapSheets {
     flow.down(8);
   }
 
+  /** What is taken as high until somebody tells its volts, in one line for each reason. */
+  private void unknown(PageFlow flow) {
+    for (MainsSign sign : hazards.signs()) {
+      flow.paragraph(
+          "Looks like mains: %s %s, but nothing in the map says that mains comes in there."
+              .formatted(map().nameOf(sign.subject()), sign.sign()));
+    }
+    Map<String, List<String>> byReason = new LinkedHashMap<>();
+    for (NodeHazard hazard : hazards.unknown()) {
+      byReason
+          .computeIfAbsent(hazard.reason(), reason -> new ArrayList<>())
+          .add(map().nameOf(hazard.node().subject()));
+    }
+    byReason.forEach(
+        (reason, names) ->
+            flow.paragraph(
+                "Volts not told, take as high: %s (%s).".formatted(String.join(", ", names), reason)));
+  }
+
   private void charges(PageFlow flow) {
     List<StoredCharge> charges =
-        hazards.charges().stream().filter(charge -> charge.isNoteworthy(hazards.limits())).toList();
+        hazards.charges().stream()
+            .filter(charge -> new DischargeText(charge, hazards.limits()).asksForMeans())
+            .toList();
     if (charges.isEmpty()) {
       return;
     }
@@ -221,20 +257,13 @@ public final class MapSheets {
         new RuledTable(
             flow,
             List.of(
-                new RuledTable.Column("Capacitors", 25),
-                new RuledTable.Column("Up to", 12),
-                new RuledTable.Column("From", 20),
-                new RuledTable.Column("Bleeder", 30)));
+                new RuledTable.Column("Capacitors", 20),
+                new RuledTable.Column("Can hold", 34),
+                new RuledTable.Column("Bleeder", 46)));
     for (StoredCharge charge : charges) {
-      charge
-          .volts()
-          .ifPresent(
-              volts ->
-                  table.row(
-                      capacitors(charge),
-                      NetVoltage.text(volts),
-                      charge.basis().words(),
-                      bleeder(charge)));
+      DischargeText text = new DischargeText(charge, hazards.limits());
+      table.row(capacitors(charge), text.amount(), bleeder(charge) + text.fading());
+      table.remark(text.means());
     }
     String unknown =
         charges.stream()
@@ -254,18 +283,17 @@ public final class MapSheets {
 
   private String bleeder(StoredCharge charge) {
     if (charge.bleeder().isEmpty()) {
-      return "none found";
+      return "";
     }
     List<PartId> resistors = charge.bleeder().get().resistors();
     String first =
         resistors.stream().limit(NAMED).map(map()::nameOf).collect(Collectors.joining(", "));
     int more = Math.max(0, resistors.size() - NAMED);
-    return first + (more == 0 ? "" : " and %d more".formatted(more)) + " - may have failed";
+    return first + (more == 0 ? "" : " and %d more".formatted(more)) + ", which may have failed: ";
   }
 
   private void nodeList(PageFlow flow, List<NetId> nodes) {
-    flow.newPage();
-    flow.heading("Nodes and what is joined there, as built", 14);
+    flow.heading(NODES, 14);
     RuledTable table =
         new RuledTable(
             flow,

@@ -17,6 +17,7 @@ import org.relegend.circuit.JoinedPin;
 import org.relegend.circuit.Node;
 import org.relegend.hazard.HazardZones;
 import org.relegend.hazard.Hazards;
+import org.relegend.hazard.NodeHazard;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Evidence;
 import org.relegend.map.HazardZone;
@@ -170,6 +171,14 @@ record NodeFacts(Circuit circuit, Hazards hazards, TwinIndex known, Net net, Joi
     return places;
   }
 
+  /** Why nobody knows what the node carries, where it is to be taken as high. */
+  Optional<String> unknown() {
+    NodeHazard hazard = hazards.at(net.id());
+    return hazard.grade() == NodeHazard.Grade.UNKNOWN
+        ? Optional.of(hazard.reason())
+        : Optional.empty();
+  }
+
   /** The dangers of the node itself, and of the zones that any place of its parts lies in. */
   Set<HazardZone.Kind> dangers() {
     Set<HazardZone.Kind> kinds = new LinkedHashSet<>();
@@ -177,6 +186,9 @@ record NodeFacts(Circuit circuit, Hazards hazards, TwinIndex known, Net net, Joi
     hazards.reached().stream()
         .filter(reached -> reached.node().equals(node))
         .forEach(reached -> kinds.add(reached.kind()));
+    hazards.charges().stream()
+        .filter(charge -> charge.ends().contains(node) && charge.isNoteworthy(hazards.limits()))
+        .forEach(charge -> kinds.add(HazardZone.Kind.STORED_CHARGE));
     for (JoinedPin pin : joined.pins()) {
       pin.placements().forEach(place -> zonesOver(place, kinds));
       map()

@@ -31,6 +31,15 @@ final class NodeSheet {
     if (!facts.summary().isEmpty()) {
       flow.paragraph(facts.summary());
     }
+    facts
+        .unknown()
+        .ifPresent(
+            reason ->
+                flow.paragraph(
+                    "What it carries is not known; take it as high until it is measured: %s."
+                        .formatted(reason),
+                    PageFlow.BODY,
+                    true));
     cautions(facts.dangers());
     conditions();
     List<CutOuts.View> views = facts.views();

@@ -48,6 +48,9 @@ final class ShopRecord {
     intake();
     origin(printed);
     checklist();
+    if (facts.job().mark(CheckStep.LEAKAGE).isEmpty()) {
+      flow.paragraph(JobFacts.NOT_MEASURED);
+    }
     conditions();
     photos(shown, cutOuts);
     closeUps.draw(
@@ -59,6 +62,7 @@ final class ShopRecord {
     concluded();
     hypotheses();
     log();
+    SignOff.draw(flow);
   }
 
   private void intake() {

@@ -230,6 +230,27 @@ class JobSheetsTest {
     assertThat(customer).contains("Days and times: UTC");
   }
 
+  /** No record passes over in silence that the insulation was not measured. */
+  @Test
+  void records_haveRoomForShopDateAndSignature_andSayThatInsulationWasNotMeasured()
+      throws IOException, StoreException {
+    BoardMap map = MapFolder.openReadOnly(Sheets.DEMO).map();
+    Job empty = Job.empty("none", new MapLink(map.id(), "0".repeat(64), "", ""));
+    for (JobSheets.Copy copy : JobSheets.Copy.values()) {
+      JobSheets sheets =
+          new JobSheets(
+              empty,
+              Circuit.of(map),
+              picture -> Sheets.DEMO.resolve(picture.file()),
+              ZoneOffset.UTC);
+      try (Sheets read = new Sheets(sheets.print(copy, PaperSize.A4, NOON).pdf())) {
+        assertThat(read.text())
+            .contains("Insulation not measured", "Shop", "Date out", "Name and signature");
+      }
+    }
+    assertThat(customer).contains("0.1 mA").doesNotContain("Insulation not measured");
+  }
+
   @Test
   void bothCopies_carryCautions() {
     String who = org.relegend.hazard.Cautions.of("who").text();

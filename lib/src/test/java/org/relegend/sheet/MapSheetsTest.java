@@ -27,6 +27,7 @@ import org.relegend.circuit.Circuit;
 import org.relegend.hazard.Caution;
 import org.relegend.hazard.Cautions;
 import org.relegend.hazard.Hazards;
+import org.relegend.hazard.SupplySketch;
 import org.relegend.hazard.VoltageLimits;
 import org.relegend.lineup.LinedUpMaps;
 import org.relegend.map.BoardMap;
@@ -112,7 +113,7 @@ class MapSheetsTest {
             "",
             List.of(BoardMapSamples.says(Evidence.SEEN)));
     try (Sheets sheets = new Sheets(of(map.with(MapTables.ZONES, Table.of(List.of(zone)))).pdf())) {
-      return sheets.text(sheets.pageOf("Where it can hurt"));
+      return sheets.text(sheets.pageOf("Where it can hurt", sheets.pageOf("Contents") + 1));
     }
   }
 
@@ -264,6 +265,57 @@ class MapSheetsTest {
             .print(PaperSize.A4, List.of(), NOON.plus(Duration.ofDays(1)), Progress.UNWATCHED)
             .pdf();
     assertThat(later).isNotEqualTo(today);
+  }
+
+  /** A flash of 330 u made for 350 V, of which nobody told a voltage: 20.2 J stand on its sheets. */
+  @Test
+  void ratedCharge_isToldWithJoulesSecondsAndResistor_asTheCommandTellsThem() throws IOException {
+    BoardMap map =
+        SupplySketch.of(
+                """
+                D1 diode - A=:CONV K=:STORE
+                C1 cap-pol 330u_350V +=:STORE -=:GND
+                R1 resistor 1M 1=:STORE 2=:GND
+                C2 cap 1n_20kV 1=:EHT 2=:GND
+                C3 cap-pol - +=:WHO -=:GND
+                J1 mains-terminal - L=:L N=:N
+                T1 transformer - 1=primary:L 2=primary:N 3=secondary:A 4=secondary:WHO
+                net GND reference
+                """)
+            .map();
+    try (Sheets sheets = new Sheets(of(map).pdf())) {
+      String text =
+          sheets.text(sheets.pageOf("Where it can hurt", sheets.pageOf("Contents") + 1));
+      assertThat(text)
+          .contains("350 V (its rating", "20.2 J", "R1, which may have failed", "10 min")
+          .contains("has to bear 350 V", "into 2 or more of equal ohms in series")
+          .contains("made for 20 kV and 200 mJ", "Nobody said what voltage these can hold: C3")
+          .contains("Volts not told, take as high: ", "fed by a winding of T1");
+      assertThat(sheets.text(sheetOf(sheets, "STORE")))
+          .contains(Cautions.of(HazardZone.Kind.STORED_CHARGE).title(), NodeSheet.PLANNED);
+      assertThat(sheets.text(sheetOf(sheets, "WHO"))).contains("take it as high until it is");
+    }
+  }
+
+  /** Every entry's page is the page that begins with it. */
+  @Test
+  void contents_nameThePageOfEachNode_alsoOverSeveralPages() throws IOException {
+    BoardMap map = BoardMapSamples.blank();
+    for (int i = 100; i < 400; i++) {
+      map = BoardMapSamples.with(map, BoardMapSamples.net("NODE_" + i));
+    }
+    try (Sheets sheets = new Sheets(of(map).pdf())) {
+      int first = sheets.pageOf("Contents");
+      int end = sheets.pageOf("Nodes and what is joined", sheets.pageOf("Where it can hurt", first) + 1);
+      StringBuilder contents = new StringBuilder();
+      for (int page = first; page < end; page++) {
+        contents.append(sheets.text(page)).append(' ');
+      }
+      for (int i = 100; i < 400; i += 37) {
+        assertThat(contents.toString())
+            .containsPattern("Node NODE_%d %d\\b".formatted(i, sheetOf(sheets, "NODE_" + i)));
+      }
+    }
   }
 
   @Test

@@ -60,7 +60,12 @@ final class Sheets implements AutoCloseable {
 
   /** The first page with such a text. */
   int pageOf(String text) {
-    for (int page = 1; page <= count(); page++) {
+    return pageOf(text, 1);
+  }
+
+  /** The first page with such a text, from this one on. */
+  int pageOf(String text, int from) {
+    for (int page = from; page <= count(); page++) {
       if (text(page).contains(text)) {
         return page;
       }
