@@ -74,7 +74,17 @@ final class UnknownSupply {
   }
 
   private List<Part> transformers() {
-    return map().parts().stream().filter(part -> walk.isOf(part.id(), "transformer")).toList();
+    return map().parts().stream()
+        .filter(part -> walk.isOf(part.id(), "transformer") || isConverter(part))
+        .toList();
+  }
+
+  /** A module that isolates: what it gives is as unknown as what a winding gives. */
+  private boolean isConverter(Part part) {
+    return walk.circuit()
+        .kindOf(part.id())
+        .filter(kind -> kind.family().equals("supply") && !kind.barrier().isEmpty())
+        .isPresent();
   }
 
   /** Whether this part feeds anything that nobody knew of before. */
@@ -100,7 +110,8 @@ final class UnknownSupply {
   }
 
   private String fedBy(Part part) {
-    return "fed by a winding of %s whose voltage nobody told".formatted(map().nameOf(part.id()));
+    return "fed by %s%s whose voltage nobody told"
+        .formatted(isConverter(part) ? "" : "a winding of ", map().nameOf(part.id()));
   }
 
   private boolean isAny(PinRef pin, Predicate<Node> wanted) {

@@ -12,7 +12,7 @@ import org.relegend.map.PinRef;
 /** A net while tables are read into it. */
 final class NetDraft {
   private final @Nullable Net before;
-  private final Net net;
+  private Net net;
   private final Map<PinRef, Net.Member> members = new LinkedHashMap<>();
   private boolean changed;
 
@@ -36,6 +36,16 @@ final class NetDraft {
 
   String name() {
     return net.name();
+  }
+
+  /** All but its pins, as the map has it or as was read since. */
+  Net fields() {
+    return net;
+  }
+
+  void setFields(Net stated) {
+    changed |= !stated.equals(net);
+    net = stated;
   }
 
   boolean isNew() {

@@ -3,6 +3,7 @@ package org.relegend.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.relegend.map.BoardMap;
 import org.relegend.map.Channel;
 import org.relegend.map.Edit;
@@ -53,6 +54,9 @@ public final class TableImport {
     boolean makesParts = !sources.containsKey(TableSort.PARTS);
     PinRows pins = new PinRows(draft, options, problems, makesParts);
     rows(TableSort.PINS).forEach(pins::read);
+    NetRows nets = new NetRows(draft, options, problems, warnings);
+    rows(TableSort.NETS).forEach(nets::read);
+    nets.finish();
     PlacementRows placements = new PlacementRows(draft, options, completion, problems);
     rows(TableSort.PLACEMENTS).forEach(placements::read);
     problems.throwIfAny();
@@ -73,8 +77,8 @@ public final class TableImport {
     List<Part> parts = parts();
     List<NetDraft> nets = draft.nets().stream().filter(NetDraft::isChanged).toList();
     List<Edit> steps = new ArrayList<>();
-    parts.stream()
-        .map(Part::channel)
+    Stream.concat(
+            parts.stream().map(Part::channel), nets.stream().map(net -> net.fields().channel()))
         .filter(channel -> !channel.isEmpty() && !map.channels().has(channel))
         .distinct()
         .forEach(channel -> steps.add(MapTables.CHANNELS.put(new Channel(channel, "", ""))));

@@ -11,6 +11,8 @@ public enum TableSort {
    * each. A row without a net tells of a pin that is joined to nothing known.
    */
   PINS,
+  /** One row for each net of which something is known besides its pins: what it carries. */
+  NETS,
   /** One row for each place where something is seen on a picture. */
   PLACEMENTS;
 
@@ -23,6 +25,9 @@ public enum TableSort {
               List.of("kind", "value", "package", "channel", "board", "note"));
       case PINS ->
           new TableColumns(List.of("net", "part", "pin"), List.of("role", "section", "evidence"));
+      case NETS ->
+          new TableColumns(
+              List.of("net"), List.of("volts", "nature", "reference", "channel", "note"));
       case PLACEMENTS ->
           new TableColumns(List.of("target", "picture", "x", "y"), List.of("evidence"));
     };

@@ -71,9 +71,10 @@ final class Supplies {
       batteries();
     } else {
       String[] lines = inlet();
-      switch (random.nextInt(8)) {
+      switch (random.nextInt(9)) {
         case 0 -> liveChassis(lines);
         case 1 -> autotransformer(lines);
+        case 8 -> module(lines);
         case 2, 3 -> switcher(lines);
         default -> transformer(lines);
       }
@@ -277,6 +278,31 @@ final class Supplies {
     built.join(lines[0], "OUT");
     built.join("OUT", "P");
     built.join("OUT", "M");
+  }
+
+  /** A bought module that isolates or doesn't, told in full, with words that prove nothing, or not. */
+  private void module(String[] lines) {
+    boolean isolates = chance(0.6);
+    boolean told = isolates && chance(0.6);
+    String in = chance(0.5) ? "input" : "primary";
+    String out = told || chance(0.5) ? (in.equals("input") ? "output" : "secondary") : "";
+    complete &= told;
+    draw(
+        "PS",
+        told || !out.isEmpty() && isolates ? "power-supply-isolated" : "power-supply",
+        "24V",
+        "1=" + in + ":" + lines[0],
+        "2=" + in + ":" + lines[1],
+        "3=" + out + ":OUT",
+        "4=" + (told ? out : chance(0.5) ? out : "") + ":" + ZERO);
+    built.battery("OUT", ZERO, 24);
+    if (!isolates) {
+      built.join(lines[1], ZERO);
+    }
+    draw("R", "resistor", "1k", "1:OUT", "2:LOAD");
+    built.resistor("OUT", "LOAD", 1e3);
+    tell("OUT", Potential.Nature.DC, 24);
+    tellZero();
   }
 
   private void switcher(String[] lines) {

@@ -32,6 +32,7 @@ import org.relegend.map.Net;
 import org.relegend.map.NetId;
 import org.relegend.map.Part;
 import org.relegend.map.PartId;
+import org.relegend.map.Pin;
 import org.relegend.map.Potential;
 import org.relegend.map.Subject;
 import org.relegend.marking.Amount;
@@ -187,9 +188,63 @@ class SupplySideTest {
       assertThat(places.pin(new NetId(name))).as(name).isEmpty();
     }
     assertThat(places.mayTouch(unit.map().part(new PartId("R1")).orElseThrow())).isFalse();
+  }
+
+  /** A stage of 15 V of its own beside the supply, of which one node reads wrong. */
+  private static BoardMap withStage(BoardMap map) {
+    BoardMap more =
+        BoardMapSamples.with(
+            map,
+            twoPin("R91", "resistor", "10k"),
+            twoPin("R92", "resistor", "10k"),
+            twoPin("R93", "resistor", "10k"),
+            twoPin("R94", "resistor", "10k"));
+    return BoardMapSamples.with(
+        more,
+        declared(net("VP", "R91.1"), Potential.Nature.DC, 15),
+        net("LOW1", "R91.2", "R92.1", "R93.1"),
+        net("LOW2", "R93.2", "R94.1"),
+        declared(net("SGND", "R92.2", "R94.2"), Potential.Nature.REFERENCE, 0));
+  }
+
+  /** There is something to read, so a reading is proposed; and it is none that can hurt. */
+  @ParameterizedTest
+  @MethodSource("supplies")
+  void theNextReading_isOfTheStage_notOfTheSupply(Supply supply) {
+    Circuit circuit = Circuit.of(withStage(supply.map()));
+    UnitReadings unit = UnitReadings.of(read(reading("LOW1", 0.1, Waveform.DC)), circuit);
     Optional<NextReading> next = Suspects.of(unit).next();
-    assertThat(next.map(NextReading::at).map(Object::toString).orElse(""))
-        .isNotIn(supply.dangerous().stream().map(name -> "net:" + name).toList());
+    assertThat(next).as("a proposal to be judged").isPresent();
+    assertThat(next.orElseThrow().at().toString())
+        .as("proposed beside " + supply)
+        .isIn("net:LOW1", "net:LOW2", "net:VP", "net:SGND", "R91", "R92", "R93", "R94");
+  }
+
+  /** A winding that is told with its side and its volts is read as any other. */
+  @Test
+  void tellingAWindingsVoltsAndSides_opensTheWay_tellingOneOfThemDoesNot() {
+    assertThat(new ProbePoints(unit(wound(true, true))).pin(new NetId("MID"))).isPresent();
+    assertThat(new ProbePoints(unit(wound(true, true))).pin(new NetId("W"))).isPresent();
+    assertThat(new ProbePoints(unit(wound(true, false))).pin(new NetId("MID"))).isEmpty();
+    assertThat(new ProbePoints(unit(wound(false, true))).pin(new NetId("W"))).isEmpty();
+  }
+
+  private static BoardMap wound(boolean sides, boolean volts) {
+    BoardMap map = winding().map();
+    Part told =
+        map.part(new PartId("T1"))
+            .orElseThrow()
+            .withPins(
+                List.of(
+                    new Pin("1", sides ? "primary" : ""),
+                    new Pin("2", sides ? "primary" : ""),
+                    new Pin("5", sides ? "secondary" : ""),
+                    new Pin("6", sides ? "secondary" : "")),
+                List.of());
+    Net fed = map.net(new NetId("W")).orElseThrow();
+    return BoardMapSamples.with(
+        BoardMapSamples.with(map, told),
+        volts ? declared(fed, Potential.Nature.AC, 9) : fed);
   }
 
   @ParameterizedTest

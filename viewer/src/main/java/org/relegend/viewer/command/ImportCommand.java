@@ -21,11 +21,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code import FOLDER --parts parts.csv --pins pins.csv [--placements placements.csv]}. */
+/** {@code import FOLDER --parts parts.csv --pins pins.csv [--nets nets.csv] ...}. */
 @Command(
     name = "import",
     description = {
-      "Reads tables into a map: parts, joined pins, placements.",
+      "Reads tables into a map: parts, joined pins, nets, placements.",
       "Columns go by their names; see the README for them. Tables with an error change nothing,",
       "and tables read a second time change nothing either."
     })
@@ -41,6 +41,12 @@ final class ImportCommand extends JsonCommand {
 
   @Option(names = "--pins", paramLabel = "FILE", description = "net,part,pin,role,section")
   private @Nullable Path pins;
+
+  @Option(
+      names = "--nets",
+      paramLabel = "FILE",
+      description = "net,volts,nature,reference,channel,note")
+  private @Nullable Path nets;
 
   @Option(names = "--placements", paramLabel = "FILE", description = "target,picture,x,y,evidence")
   private @Nullable Path placements;
@@ -58,9 +64,10 @@ final class ImportCommand extends JsonCommand {
     try (MapFolder opened = openToChange(folder)) {
       read(sources, TableSort.PARTS, parts);
       read(sources, TableSort.PINS, pins);
+      read(sources, TableSort.NETS, nets);
       read(sources, TableSort.PLACEMENTS, placements);
       if (sources.isEmpty()) {
-        throw new CommandFailure("no table given: name one with --parts, --pins or --placements");
+        throw new CommandFailure("no table given: name one with --parts, --pins, --nets or --placements");
       }
       ImportOptions options =
           new ImportOptions(author.author(), Clock.systemUTC().instant(), replace, kinds.kinds());
