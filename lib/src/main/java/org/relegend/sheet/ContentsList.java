@@ -61,7 +61,8 @@ final class ContentsList {
     double base = slot.y() + SIZE;
     String page = String.valueOf(flow.press().pages());
     slot.leaf()
-        .text(flow.press().face().shortened(title, SIZE, width() - 30), slot.x(), base, SIZE, false);
+        .text(
+            flow.press().face().shortened(title, SIZE, width() - 30), slot.x(), base, SIZE, false);
     slot.leaf().textBefore(page, slot.x() + width(), base, SIZE);
   }
 }

@@ -241,7 +241,8 @@ public final class MapSheets {
     byReason.forEach(
         (reason, names) ->
             flow.paragraph(
-                "Volts not told, take as high: %s (%s).".formatted(String.join(", ", names), reason)));
+                "Volts not told, take as high: %s (%s)."
+                    .formatted(String.join(", ", names), reason)));
   }
 
   private void charges(PageFlow flow) {

@@ -32,8 +32,7 @@ final class NetRows {
    *
    * @param warnings gains what a technician should look at twice
    */
-  NetRows(
-      MapDraft draft, ImportOptions options, TableProblems problems, List<String> warnings) {
+  NetRows(MapDraft draft, ImportOptions options, TableProblems problems, List<String> warnings) {
     this.draft = draft;
     this.options = options;
     this.problems = problems;
@@ -104,13 +103,7 @@ final class NetRows {
       row.read(column, cell -> with.apply(net.fields(), cell), problems)
           .ifPresent(
               stated ->
-                  take(
-                      net,
-                      row,
-                      column,
-                      stated,
-                      field.apply(net.fields()),
-                      field.apply(stated)));
+                  take(net, row, column, stated, field.apply(net.fields()), field.apply(stated)));
     }
   }
 
@@ -172,7 +165,8 @@ final class NetRows {
       case UNKNOWN, EARTH, REFERENCE ->
           volts == 0
               ? Optional.empty()
-              : Optional.of("a net that is %s carries no volts of its own".formatted(nature.word()));
+              : Optional.of(
+                  "a net that is %s carries no volts of its own".formatted(nature.word()));
       case AC, MAINS ->
           volts < 0
               ? Optional.of("alternating volts are told without a sign, as root mean square")

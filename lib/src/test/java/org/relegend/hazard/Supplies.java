@@ -280,7 +280,9 @@ final class Supplies {
     built.join("OUT", "M");
   }
 
-  /** A bought module that isolates or doesn't, told in full, with words that prove nothing, or not. */
+  /**
+   * A bought module that isolates or doesn't, told in full, with words that prove nothing, or not.
+   */
   private void module(String[] lines) {
     boolean isolates = chance(0.6);
     boolean told = isolates && chance(0.6);

@@ -267,7 +267,9 @@ class MapSheetsTest {
     assertThat(later).isNotEqualTo(today);
   }
 
-  /** A flash of 330 u made for 350 V, of which nobody told a voltage: 20.2 J stand on its sheets. */
+  /**
+   * A flash of 330 u made for 350 V, of which nobody told a voltage: 20.2 J stand on its sheets.
+   */
   @Test
   void ratedCharge_isToldWithJoulesSecondsAndResistor_asTheCommandTellsThem() throws IOException {
     BoardMap map =
@@ -284,8 +286,7 @@ class MapSheetsTest {
                 """)
             .map();
     try (Sheets sheets = new Sheets(of(map).pdf())) {
-      String text =
-          sheets.text(sheets.pageOf("Where it can hurt", sheets.pageOf("Contents") + 1));
+      String text = sheets.text(sheets.pageOf("Where it can hurt", sheets.pageOf("Contents") + 1));
       assertThat(text)
           .contains("350 V (its rating", "20.2 J", "R1, which may have failed", "10 min")
           .contains("has to bear 350 V", "into 2 or more of equal ohms in series")
@@ -306,7 +307,8 @@ class MapSheetsTest {
     }
     try (Sheets sheets = new Sheets(of(map).pdf())) {
       int first = sheets.pageOf("Contents");
-      int end = sheets.pageOf("Nodes and what is joined", sheets.pageOf("Where it can hurt", first) + 1);
+      int end =
+          sheets.pageOf("Nodes and what is joined", sheets.pageOf("Where it can hurt", first) + 1);
       StringBuilder contents = new StringBuilder();
       for (int page = first; page < end; page++) {
         contents.append(sheets.text(page)).append(' ');

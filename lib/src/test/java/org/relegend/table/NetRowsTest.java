@@ -21,7 +21,9 @@ import org.relegend.map.Potential;
 
 /** Tables of nets: volts, nature, reference and channel. */
 class NetRowsTest {
-  /** A 350 V winding of a valve amplifier, its rectifier and reservoir; the map tells of no volts. */
+  /**
+   * A 350 V winding of a valve amplifier, its rectifier and reservoir; the map tells of no volts.
+   */
   private static final BoardMap MAP =
       SupplySketch.of(
               """
@@ -54,8 +56,7 @@ class NetRowsTest {
   @Test
   void voltsReferenceAndChannel_areTaken_andTheHazardsKnow()
       throws TableException, EditRefusedException {
-    NodeHazard before =
-        Hazards.of(Circuit.of(MAP), VoltageLimits.INSTRUMENTS).at(new NetId("HT"));
+    NodeHazard before = Hazards.of(Circuit.of(MAP), VoltageLimits.INSTRUMENTS).at(new NetId("HT"));
     assertThat(before.grade()).isEqualTo(NodeHazard.Grade.UNKNOWN);
     BoardMap map =
         taken(

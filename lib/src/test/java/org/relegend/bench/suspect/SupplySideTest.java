@@ -243,8 +243,7 @@ class SupplySideTest {
                 List.of());
     Net fed = map.net(new NetId("W")).orElseThrow();
     return BoardMapSamples.with(
-        BoardMapSamples.with(map, told),
-        volts ? declared(fed, Potential.Nature.AC, 9) : fed);
+        BoardMapSamples.with(map, told), volts ? declared(fed, Potential.Nature.AC, 9) : fed);
   }
 
   @ParameterizedTest

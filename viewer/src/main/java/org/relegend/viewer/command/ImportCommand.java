@@ -67,7 +67,8 @@ final class ImportCommand extends JsonCommand {
       read(sources, TableSort.NETS, nets);
       read(sources, TableSort.PLACEMENTS, placements);
       if (sources.isEmpty()) {
-        throw new CommandFailure("no table given: name one with --parts, --pins, --nets or --placements");
+        throw new CommandFailure(
+            "no table given: name one with --parts, --pins, --nets or --placements");
       }
       ImportOptions options =
           new ImportOptions(author.author(), Clock.systemUTC().instant(), replace, kinds.kinds());
