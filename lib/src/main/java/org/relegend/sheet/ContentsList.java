@@ -38,8 +38,10 @@ final class ContentsList {
 
   private void keep(int rows, int count) {
     for (int i = 0; i < count; i++) {
-      double x = flow.press().left() + i / rows * (width() + GAP);
-      free.add(new Slot(flow.leaf(), x, flow.y() + i % rows * PageFlow.lead(SIZE)));
+      int column = i / rows;
+      int row = i % rows;
+      double x = flow.press().left() + column * (width() + GAP);
+      free.add(new Slot(flow.leaf(), x, flow.y() + row * PageFlow.lead(SIZE)));
     }
     flow.down(rows * PageFlow.lead(SIZE));
   }
