@@ -31,6 +31,11 @@ public record NetVoltage(double value, boolean read) {
     return new Amount(Quantity.CURRENT, Math.abs(amps)).text(2);
   }
 
+  /** For people, with two figures: "33 kΩ". */
+  public static String resistance(double ohms) {
+    return ohms(ohms);
+  }
+
   static String ohms(double ohms) {
     return new Amount(Quantity.RESISTANCE, ohms).text(2);
   }

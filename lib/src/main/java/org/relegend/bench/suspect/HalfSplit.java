@@ -55,6 +55,13 @@ final class HalfSplit {
     return halving().or(this::nearSuspect).or(this::proof);
   }
 
+  /** The reading that tells most of what the solved circuit leaves open, else a part's proof. */
+  Optional<NextReading> next(FaultPosterior posterior) {
+    return InformativeReading.of(unit, posterior, places)
+        .map(one -> reading(one.net(), one.pin(), one.why()))
+        .or(this::proof);
+  }
+
   private record Choice(NetId net, PinRef pin, double share, double cost) {}
 
   private Optional<NextReading> halving() {
@@ -152,7 +159,8 @@ final class HalfSplit {
   private Optional<NextReading> proof() {
     for (Suspect suspect : ranked) {
       Optional<Part> part = unit.map().part(suspect.part());
-      if (part.isPresent() && places.mayTouch(part.get())) {
+      boolean open = !MeasuredParts.isSettled(unit, suspect.part());
+      if (open && part.isPresent() && places.mayTouch(part.get())) {
         String name = unit.name(suspect.part());
         String proof =
             part.get().pins().size() > 3

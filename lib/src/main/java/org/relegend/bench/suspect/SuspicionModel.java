@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.relegend.bench.Condition;
 import org.relegend.bench.Hypothesis;
 import org.relegend.bench.PartState;
@@ -37,6 +38,18 @@ final class SuspicionModel {
   private static final double ELSEWHERE = 0.02;
   private static final double JOINED = 0.7;
 
+  /** Lower rates are told apart by nobody. */
+  private static final double LEAST_RATE = 0.002;
+
+  private static final double RATE_POWER = 0.25;
+  private static final double OTHER_CHANNEL = 0.3;
+
+  /** A part that was measured out of circuit and is as marked. */
+  private static final double CLEARED = 0.02;
+
+  /** Rules that speak of a part itself and not of voltages, which the solved circuit weighs. */
+  private static final Set<String> OF_PARTS = Set.of("value", "later-date", "twin-replaced", "touch");
+
   /** A factor with its reason; sorted by how much it moves the rank. */
   private record Weight(double factor, String reason) {
     double size() {
@@ -47,14 +60,31 @@ final class SuspicionModel {
   private final UnitReadings unit;
   private final FaultBracket bracket;
   private final boolean anyRead;
+  private final String onlyChannel;
   private final Map<PartId, List<Weight>> accused = new HashMap<>();
+  private final Map<PartId, List<Weight>> apart = new HashMap<>();
 
   SuspicionModel(UnitReadings unit, List<RuleFinding> findings, FaultBracket bracket) {
     this.unit = unit;
     this.bracket = bracket;
     this.anyRead = !unit.netsRead().isEmpty();
+    Set<String> channels =
+        unit.netsRead().stream()
+            .map(unit::channel)
+            .filter(channel -> !channel.isEmpty())
+            .collect(java.util.stream.Collectors.toSet());
+    this.onlyChannel = channels.size() == 1 ? channels.iterator().next() : "";
     Map<PartId, Map<String, Weight>> byRule = new HashMap<>();
     for (RuleFinding finding : findings) {
+      if (OF_PARTS.contains(finding.code())) {
+        finding
+            .blames()
+            .forEach(
+                blame ->
+                    apart
+                        .computeIfAbsent(blame.part(), part -> new ArrayList<>())
+                        .add(new Weight(blame.factor(), blame.reason())));
+      }
       for (LikelihoodRatio blame : finding.blames()) {
         byRule
             .computeIfAbsent(blame.part(), part -> new HashMap<>())
@@ -84,6 +114,9 @@ final class SuspicionModel {
       place(part, ruled).ifPresent(weights::add);
     }
     hypotheses(part.id()).forEach(weights::add);
+    if (MeasuredParts.isGood(unit, part.id())) {
+      weights.add(new Weight(CLEARED, "measured out of circuit and as marked"));
+    }
     double score = rate.perMillionHours();
     for (Weight weight : weights) {
       score *= weight.factor();
@@ -92,6 +125,53 @@ final class SuspicionModel {
     List<String> reasons = new ArrayList<>(weights.stream().map(Weight::reason).toList());
     reasons.add(text(rate));
     return new Suspect(part.id(), score, reasons);
+  }
+
+  /**
+   * How likely a part is at fault before any voltage is weighed, up to a factor that is the same
+   * for all: the fourth root of its kind's failure rate, since rates of handbooks differ by orders
+   * from what benches see, times the factors of its condition, of values and dates, and of
+   * hypotheses. What rules on voltages say counts by its cube root, as the readings count anyway.
+   * While one channel alone was read, shared parts and the other channel's are less likely: the
+   * complaint is of one.
+   */
+  double prior(PartId id) {
+    Optional<Part> part = unit.map().part(id);
+    if (part.isEmpty()) {
+      return Math.pow(LEAST_RATE, RATE_POWER);
+    }
+    double rate = FailureRates.of(unit.circuit(), part.get()).perMillionHours();
+    double prior = Math.pow(Math.max(rate, LEAST_RATE), RATE_POWER);
+    List<Weight> weights = new ArrayList<>(apart.getOrDefault(id, List.of()));
+    unit.job().condition(id).ifPresent(condition -> add(weights, condition));
+    weights.addAll(hypotheses(id));
+    for (Weight weight : weights) {
+      prior *= weight.factor();
+    }
+    double accusation =
+        accused.getOrDefault(id, List.of()).stream()
+            .mapToDouble(Weight::factor)
+            .filter(factor -> factor > 1)
+            .max()
+            .orElse(1);
+    prior *= Math.cbrt(accusation);
+    if (!onlyChannel.isEmpty() && !part.get().channel().equals(onlyChannel)) {
+      prior *= OTHER_CHANNEL;
+    }
+    return MeasuredParts.isGood(unit, id) ? prior * CLEARED : prior;
+  }
+
+  /** What of the rules speaks for a part, the weightiest first, and how often its kind fails. */
+  List<String> reasons(Part part) {
+    List<Weight> weights = new ArrayList<>(accused.getOrDefault(part.id(), List.of()));
+    unit.job().condition(part.id()).ifPresent(condition -> add(weights, condition));
+    place(part, true).ifPresent(weights::add);
+    weights.addAll(hypotheses(part.id()));
+    weights.removeIf(weight -> weight.factor() < JOINED);
+    weights.sort(Comparator.comparingDouble(Weight::size).reversed());
+    List<String> reasons = new ArrayList<>(weights.stream().map(Weight::reason).toList());
+    reasons.add(text(FailureRates.of(unit.circuit(), part)));
+    return reasons;
   }
 
   private static String text(FailureRates.Rate rate) {

@@ -13,6 +13,7 @@ import org.relegend.bench.rule.RuleFinding;
 import org.relegend.bench.rule.UnitReadings;
 import org.relegend.bench.suspect.FaultBracket;
 import org.relegend.bench.suspect.NextReading;
+import org.relegend.bench.suspect.NodeFigure;
 import org.relegend.bench.suspect.SignalPath;
 import org.relegend.bench.suspect.Suspect;
 import org.relegend.bench.suspect.Suspects;
@@ -123,6 +124,8 @@ final class SuspectsCommand extends JsonCommand {
                         .put("why", "no place is left that may be proposed"));
     return Json.object()
         .put("suspects", Json.array(shown(found), suspect -> suspect(map, suspect)))
+        .put("unexplained", found.unexplained())
+        .put("unsolved", found.unsolved())
         .put("findings", Json.array(found.findings(), finding -> finding(map, finding)))
         .put("next", next)
         .put("bracket", bracket(map, found.bracket()))
@@ -143,7 +146,17 @@ final class SuspectsCommand extends JsonCommand {
     return Json.object()
         .put("part", map.nameOf(suspect.part()))
         .put("score", suspect.score())
-        .put("reasons", Json.texts(suspect.reasons()));
+        .put("reasons", Json.texts(suspect.reasons()))
+        .put("figures", Json.array(suspect.figures(), figure -> figure(map, figure)))
+        .put("alike", Json.array(suspect.alike(), part -> Json.of(map.nameOf(part))));
+  }
+
+  private static Json figure(BoardMap map, NodeFigure figure) {
+    return Json.object()
+        .put("net", map.nameOf(Subject.of(figure.net())))
+        .put("read", figure.read())
+        .put("predicted", figure.predicted())
+        .put("healthy", figure.healthy());
   }
 
   private static Json finding(BoardMap map, RuleFinding finding) {
@@ -184,6 +197,7 @@ final class SuspectsCommand extends JsonCommand {
       PrintWriter out, UnitReadings unit, Suspects found, List<TwinComparison> comparisons) {
     BoardMap map = unit.map();
     out.println("Suspects:");
+    line(out, "  " + basis(found));
     shown(found).stream().limit(PRINTED).forEach(suspect -> print(out, map, suspect));
     out.println("What the readings say:");
     for (RuleFinding finding : found.findings()) {
@@ -234,6 +248,17 @@ final class SuspectsCommand extends JsonCommand {
 
   private static void wrapped(PrintWriter out, String text) {
     WrappedText.print(out, NameRules.spelledOut(text), WIDTH);
+  }
+
+  /** What the shares rest on. */
+  private static String basis(Suspects found) {
+    return found.unsolved().isEmpty()
+        ? String.format(
+            Locale.ROOT,
+            "Each usual failure was solved at the rails as read and weighed by the readings. None of"
+                + " these, or the map is wrong: %.1f %%, shared out by place.",
+            100 * found.unexplained())
+        : "By rules alone; the circuit wasn't solved, since %s.".formatted(found.unsolved());
   }
 
   private static void print(PrintWriter out, BoardMap map, Suspect suspect) {
