@@ -1,6 +1,5 @@
 package org.relegend.bench.suspect;
 
-import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -46,7 +45,7 @@ record SolvedUnit(
   private static final double MISS = 0.15;
 
   /** The book of the circuit that was asked for last; readings change more often than rails. */
-  private static volatile SoftReference<@Nullable FaultBook> last = new SoftReference<>(null);
+  private static volatile @Nullable FaultBook last;
 
   SolvedUnit {
     nodes = List.copyOf(nodes);
@@ -72,10 +71,10 @@ record SolvedUnit(
   }
 
   private static FaultBook book(Netlist netlist) {
-    FaultBook known = last.get();
+    FaultBook known = last;
     if (known == null || !known.healthy().netlist().equals(netlist)) {
       known = FaultBook.of(netlist, GradedFailures.of(netlist));
-      last = new SoftReference<>(known);
+      last = known;
     }
     return known;
   }

@@ -11,7 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.relegend.bench.rule.RuleSeverity;
+import org.relegend.finding.Severity;
 import org.relegend.circuit.Circuit;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapTables;
@@ -155,7 +155,7 @@ class SuspectTablesTest {
           new FaultTrial(circuit, RandomUnit.shown(OperatingPoint.of(unit)), "");
       trial.readFirst();
       trial.suspects().findings().stream()
-          .filter(finding -> finding.severity() == RuleSeverity.ERROR)
+          .filter(finding -> finding.severity() == Severity.ERROR)
           .filter(finding -> !finding.code().equals("high-voltage-read")) // which is true there
           .forEach(finding -> errors.add(finding.message()));
     }
