@@ -73,8 +73,7 @@ final class FaultPosterior {
     this.solved = solved;
     this.uncertain = solved.uncertain(unit);
     solved.nodes().forEach(node -> places.add(node.net().text()));
-    this.meters =
-        solved.nodes().stream().mapToDouble(SolvedUnit.NodeReading::meterOhms).toArray();
+    this.meters = solved.nodes().stream().mapToDouble(SolvedUnit.NodeReading::meterOhms).toArray();
     OperatingPoint point = solved.book().healthy();
     this.healthy = new double[places.size()];
     for (int n = 0; n < healthy.length; n++) {
@@ -121,8 +120,7 @@ final class FaultPosterior {
     double error = told.isPresent() ? DRAWN * Math.abs(told.getAsDouble()) + 0.02 : model(n);
     double sigma = Math.hypot(Math.hypot(own(n), error), doubt(n));
     double offset = told.isPresent() ? told.getAsDouble() - healthy[n] : 0;
-    observations.add(
-        new Observation(n, -1, Observation.Kind.ALONE, node.volts(), sigma, offset));
+    observations.add(new Observation(n, -1, Observation.Kind.ALONE, node.volts(), sigma, offset));
   }
 
   /** What a healthy node differs by from another of its kind: its parts, the meter. */
@@ -195,8 +193,7 @@ final class FaultPosterior {
 
   private double share(Map<String, List<PredictedFault>> byMode, String key) {
     Fault fault = byMode.getOrDefault(key, List.of()).get(0).fault();
-    String family =
-        unit.circuit().kindOf(new PartId(fault.part())).map(Kind::family).orElse("");
+    String family = unit.circuit().kindOf(new PartId(fault.part())).map(Kind::family).orElse("");
     return FailureShares.of(family, fault.mode());
   }
 
@@ -305,7 +302,8 @@ final class FaultPosterior {
         compared
             ? solved.book().spread(node)
             : MODEL_FRACTION * Math.abs(volts) + MODEL_SPAN * solved.span();
-    return Math.hypot(Math.hypot(solved.book().spread(node), meter), Math.hypot(model, doubt(node)));
+    return Math.hypot(
+        Math.hypot(solved.book().spread(node), meter), Math.hypot(model, doubt(node)));
   }
 
   SolvedUnit solved() {

@@ -39,9 +39,7 @@ final class MeasuredParts {
     return last(unit, part).isPresent()
         || unit.job().hypotheses().stream()
             .anyMatch(
-                one ->
-                    one.parts().equals(List.of(part))
-                        && one.result() != Hypothesis.Result.OPEN);
+                one -> one.parts().equals(List.of(part)) && one.result() != Hypothesis.Result.OPEN);
   }
 
   private static Optional<Reading> last(UnitReadings unit, PartId part) {

@@ -19,8 +19,8 @@ import org.relegend.solve.StrayResistance;
 
 /**
  * Parts ranked by the solved circuit. The share of faults that the nodes read so far don't show is
- * shared out by rules and complaint; that of "none of these, or the map is wrong" by place: among the parts at the node that differs most from what it should be, by
- * what the rules make of them.
+ * shared out by rules and complaint; that of "none of these, or the map is wrong" by place: among
+ * the parts at the node that differs most from what it should be, by what the rules make of them.
  */
 final class SolvedSuspects {
   /** Parts below this share get no figures. */
@@ -57,8 +57,7 @@ final class SolvedSuspects {
     List<Suspect> all = new ArrayList<>();
     for (Part part : unit.map().parts()) {
       double shown =
-          Math.max(
-              0, solved.getOrDefault(part.id(), 0.0) - silent.getOrDefault(part.id(), 0.0));
+          Math.max(0, solved.getOrDefault(part.id(), 0.0) - silent.getOrDefault(part.id(), 0.0));
       double score =
           shown
               + unseen * byRules.getOrDefault(part.id(), 0.0)
@@ -74,7 +73,8 @@ final class SolvedSuspects {
     Optional<FaultPosterior.Weighed> best = posterior.best(part.id());
     if (share < FIGURED || best.isEmpty()) {
       if (score >= FIGURED) {
-        reasons.add("direct voltages read so far don't show a fault of it; by rules and place alone");
+        reasons.add(
+            "direct voltages read so far don't show a fault of it; by rules and place alone");
       }
       reasons.addAll(model.reasons(part));
       return new Suspect(part.id(), score, reasons);

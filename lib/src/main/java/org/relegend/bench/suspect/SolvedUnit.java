@@ -171,9 +171,7 @@ record SolvedUnit(
       return "fewer than %d readings lie at nodes that can be solved".formatted(LEAST_READINGS);
     }
     long missed = nodes.stream().filter(node -> misses(unit, healthy, node, span)).count();
-    return 2 * missed > nodes.size()
-        ? "the map's parts don't give the voltages that are told"
-        : "";
+    return 2 * missed > nodes.size() ? "the map's parts don't give the voltages that are told" : "";
   }
 
   /** Whether the drawing's volts are far from the solution. */

@@ -12,11 +12,7 @@ import org.relegend.map.PartId;
  * @param alike parts that no reading so far tells from it
  */
 public record Suspect(
-    PartId part,
-    double score,
-    List<String> reasons,
-    List<NodeFigure> figures,
-    List<PartId> alike) {
+    PartId part, double score, List<String> reasons, List<NodeFigure> figures, List<PartId> alike) {
   public Suspect {
     reasons = List.copyOf(reasons);
     figures = List.copyOf(figures);

@@ -56,8 +56,7 @@ public record Suspects(
     double sum = weighed.stream().mapToDouble(Suspect::score).sum();
     return weighed.stream()
         .map(one -> new Suspect(one.part(), one.score() / sum, one.reasons()))
-        .sorted(
-            Comparator.comparingDouble(Suspect::score).reversed().thenComparing(Suspect::part))
+        .sorted(Comparator.comparingDouble(Suspect::score).reversed().thenComparing(Suspect::part))
         .toList();
   }
 }

@@ -48,7 +48,8 @@ final class SuspicionModel {
   private static final double CLEARED = 0.02;
 
   /** Rules that speak of a part itself and not of voltages, which the solved circuit weighs. */
-  private static final Set<String> OF_PARTS = Set.of("value", "later-date", "twin-replaced", "touch");
+  private static final Set<String> OF_PARTS =
+      Set.of("value", "later-date", "twin-replaced", "touch");
 
   /** A factor with its reason; sorted by how much it moves the rank. */
   private record Weight(double factor, String reason) {

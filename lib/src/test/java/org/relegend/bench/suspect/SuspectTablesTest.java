@@ -11,8 +11,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.relegend.finding.Severity;
 import org.relegend.circuit.Circuit;
+import org.relegend.finding.Severity;
 import org.relegend.map.BoardMap;
 import org.relegend.map.MapTables;
 import org.relegend.map.PartId;
@@ -24,8 +24,8 @@ import org.relegend.solve.SampleCircuits;
 import org.relegend.solve.UsualFailures;
 
 /**
- * Faults on units that differ from the models: is the true part among the first three? {@code mvn -B
- * -q -pl lib test -Dtest=SuspectTablesTest -Drelegend.faults=60} prints the table of
+ * Faults on units that differ from the models: is the true part among the first three? {@code mvn
+ * -B -q -pl lib test -Dtest=SuspectTablesTest -Drelegend.faults=60} prints the table of
  * lib/docs/suspects.md; without the property a sample is run.
  */
 class SuspectTablesTest {
@@ -79,8 +79,7 @@ class SuspectTablesTest {
                       node -> {
                         double was = healthy.volts(node).orElse(0);
                         double change = Math.abs(faulty.volts(node).orElse(0) - was);
-                        return change
-                            >= Math.max(SHOWS_VOLTS, SHOWS_FRACTION * Math.abs(was));
+                        return change >= Math.max(SHOWS_VOLTS, SHOWS_FRACTION * Math.abs(was));
                       });
       if (shows) {
         faults.add(fault);
@@ -151,8 +150,7 @@ class SuspectTablesTest {
     List<String> errors = new ArrayList<>();
     for (int k = 0; k < HEALTHY; k++) {
       Netlist unit = RandomUnit.of(model, 5000L + k);
-      FaultTrial trial =
-          new FaultTrial(circuit, RandomUnit.shown(OperatingPoint.of(unit)), "");
+      FaultTrial trial = new FaultTrial(circuit, RandomUnit.shown(OperatingPoint.of(unit)), "");
       trial.readFirst();
       trial.suspects().findings().stream()
           .filter(finding -> finding.severity() == Severity.ERROR)
