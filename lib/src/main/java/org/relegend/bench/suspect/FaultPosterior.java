@@ -48,7 +48,30 @@ final class FaultPosterior {
   private static final double SILENT = 1;
 
   /** One fault with its share of all that is possible. */
-  record Weighed(PredictedFault predicted, double[] volts, double share) {
+  static final class Weighed {
+    private final PredictedFault predicted;
+    private final double[] volts;
+    private final double share;
+
+    Weighed(PredictedFault predicted, double[] volts, double share) {
+      this.predicted = predicted;
+      this.volts = volts;
+      this.share = share;
+    }
+
+    PredictedFault predicted() {
+      return predicted;
+    }
+
+    /** Of the nodes that were read, as the meter shows them. */
+    double[] volts() {
+      return volts;
+    }
+
+    double share() {
+      return share;
+    }
+
     Fault fault() {
       return predicted.fault();
     }
