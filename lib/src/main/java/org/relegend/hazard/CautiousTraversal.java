@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.relegend.circuit.Circuit;
 import org.relegend.circuit.Conduction;
 import org.relegend.circuit.Kind;
@@ -30,6 +32,14 @@ import org.relegend.map.PinRef;
  * in his own way (common practice).
  */
 final class CautiousTraversal {
+  /** Words for a transformer of one winding, which isolates nothing (common practice). */
+  private static final Pattern ONE_WINDING =
+      Pattern.compile(
+          "(?iu)\\bauto\\b|auto[\\s_-]?(trans|traf|form)|vari(ac\\b|able[\\s_-]+trans)|\\bspar(\\b|-|trans|traf)"
+              + "|(regel|stell)[\\s_-]?tra(ns|f)");
+
+  private static final Set<String> RECTIFIERS = Set.of("valve-diode", "valve-diode-direct");
+
   private final Circuit circuit;
   private final Map<Node, List<NodeStep>> found = new HashMap<>();
 
@@ -100,7 +110,15 @@ final class CautiousTraversal {
 
   /** Whether it is known where the pin belongs; one that leads nowhere belongs anywhere. */
   boolean isTold(Part part, Pin pin) {
-    return circuit.kindOf(part.id()).filter(kind -> isTold(kind, part, pin)).isPresent();
+    return !hasOneWinding(part)
+        && circuit.kindOf(part.id()).filter(kind -> isTold(kind, part, pin)).isPresent();
+  }
+
+  /** Whether any word about a transformer says that its windings are one, whatever its roles say. */
+  private boolean hasOneWinding(Part part) {
+    return isOf(part.id(), "transformer")
+        && Stream.of(part.kind(), part.value(), part.note())
+            .anyMatch(text -> ONE_WINDING.matcher(text).find());
   }
 
   private boolean isTold(Kind kind, Part part, Pin pin) {
@@ -149,13 +167,18 @@ final class CautiousTraversal {
             && (isOf(step.in().part(), "diode") || isOf(step.in().part(), "rectifier"));
   }
 
-  /** Whether a step leads through a valve diode from anode to cathode or back. */
+  /** Whether a step leads through a valve diode from anode to cathode, or to filament, or back. */
   boolean isRectifier(NodeStep step) {
     return step.conduction() == Conduction.GATED
         && circuit
             .kindOf(step.in().part())
-            .filter(kind -> kind.name().equals("valve-diode"))
+            .filter(kind -> RECTIFIERS.contains(kind.name()))
             .isPresent();
+  }
+
+  /** Whether a step comes to a filament that is a cathode: it carries more than its heating. */
+  boolean isToFilament(NodeStep step) {
+    return isRectifier(step) && hasRole(step.out(), "filament");
   }
 
   /** Whether a step through a diode goes with its current. */

@@ -112,7 +112,7 @@ final class PeakVoltages {
     while (!open.isEmpty()) {
       Node from = open.remove();
       for (NodeStep step : walk.steps(from)) {
-        if (!declared.isTold(step.to())) {
+        if (!declared.isTold(step.to()) || isHeating(step)) {
           pass(step);
         }
         if (clamps.has(step.to())) {
@@ -120,6 +120,11 @@ final class PeakVoltages {
         }
       }
     }
+  }
+
+  /** The alternating voltage of a filament is what heats it, not what it gives. */
+  private boolean isHeating(NodeStep step) {
+    return walk.isToFilament(step) && declared.isAlternating(step.to());
   }
 
   private void pass(NodeStep step) {
