@@ -23,18 +23,26 @@ final class MainsSigns {
   private static final Set<String> LIVE = Set.of("l", "live", "line", "phase", "ph", "l1");
   private static final Set<String> NEUTRAL = Set.of("n", "neutral");
   private static final Set<String> EARTH = Set.of("e", "pe", "earth", "protective earth", "ground");
-  private static final Set<String> NAMES = Set.of("mains", "live", "neutral");
+  private static final Set<String> NAMES = Set.of("mains", "live", "neutral", "netz");
+
 
   /** With one of these a net is about the mains, not on it. */
   private static final Set<String> ABOUT =
       Set.of("e", "pe", "earth", "gnd", "ok", "sense", "detect", "fail", "sync", "led", "0v");
 
   private static final String USUAL = "(100|110|115|117|120|127|200|208|220|230|240)";
+  /** Names that are the mains' own as a whole, and parts of other names. */
+  private static final Pattern WHOLE =
+      Pattern.compile("ac_?[ln]|[ln]_in|line|phase|" + USUAL + "_?v(_?ac)?(_?[ln])?");
+
   private static final Pattern ALTERNATING =
       Pattern.compile("ac" + USUAL + "v?|" + USUAL + "v?ac|" + USUAL + "v~");
   private static final Pattern PRIMARY = Pattern.compile("(?i).*\\b" + USUAL + "\\s*v.*");
   private static final Pattern INLET =
-      Pattern.compile("(?i).*\\b(mains|iec|schuko|c8|c14|c20|inlet)\\b.*");
+      Pattern.compile("(?iu).*\\b(mains|iec|schuko\\p{L}*|netz\\p{L}*|kaltger\\p{L}*|c8|c14|c20|inlet|ac[ -]in"
+              + "|(power|line)[ -]?(cord|plug|inlet)|"
+              + USUAL
+              + "\\s*v\\s*~)(?!\\p{L}).*");
   private static final Set<String> FAMILIES = Set.of("connector", "switch", "fuse", "filter");
 
   private final CautiousTraversal walk;
@@ -66,7 +74,8 @@ final class MainsSigns {
     boolean named =
         words.stream()
             .anyMatch(word -> NAMES.contains(word) || ALTERNATING.matcher(word).matches());
-    return named && words.stream().noneMatch(ABOUT::contains);
+    boolean whole = WHOLE.matcher(String.join("_", words)).matches();
+    return (named || whole) && words.stream().noneMatch(ABOUT::contains);
   }
 
   /** None where mains is known to reach any of its pins. */
@@ -84,7 +93,7 @@ final class MainsSigns {
       return sign(part, "is called a part of the mains", nodes(part, pin -> !isAny(pin, EARTH)));
     }
     return isTransformer(part) && PRIMARY.matcher(part.value()).matches()
-        ? sign(part, "has a primary for the mains", nodes(part, pin -> isPrimary(part, pin)))
+        ? sign(part, "has a primary for the mains", nodes(part, pin -> mayBePrimary(part, pin)))
         : Optional.empty();
   }
 
@@ -115,6 +124,11 @@ final class MainsSigns {
         .filter(wanted)
         .forEach(pin -> found.addAll(walk.circuit().nodesOf(part.ref(pin))));
     return List.copyOf(found);
+  }
+
+  /** One that nobody told may be of any winding. */
+  private boolean mayBePrimary(Part part, Pin pin) {
+    return !walk.isTold(part, pin) || isPrimary(part, pin);
   }
 
   private boolean isPrimary(Part part, Pin pin) {

@@ -12,8 +12,10 @@ import java.util.function.Predicate;
 import org.relegend.circuit.Node;
 import org.relegend.circuit.NodeStep;
 import org.relegend.map.BoardMap;
+import org.relegend.map.Net;
 import org.relegend.map.Part;
 import org.relegend.map.PinRef;
+import org.relegend.map.Potential;
 
 /**
  * What is fed by something whose voltage nobody told: windings of transformers that mains or
@@ -35,6 +37,7 @@ final class UnknownSupply {
     this.declared = peaks.declared();
     this.peaks = peaks;
     signs.forEach(this::suspect);
+    names();
     peaks.nodes().forEach(this::power);
     walk.circuit().map().nets().stream()
         .filter(net -> Hazards.lacksVolts(net.potential()))
@@ -65,6 +68,15 @@ final class UnknownSupply {
         .find()
         .nodes()
         .forEach(node -> enter(node, "looks like mains: " + reason));
+  }
+
+  private void names() {
+    HighVoltageName high = new HighVoltageName(VoltageLimits.INSTRUMENTS);
+    for (Net net : map().nets()) {
+      if (net.potential().nature() == Potential.Nature.UNKNOWN) {
+        high.reason(net.name()).ifPresent(why -> enter(Node.of(net.id()), why));
+      }
+    }
   }
 
   private void battery(Part part) {
