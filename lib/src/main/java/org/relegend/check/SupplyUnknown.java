@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.relegend.circuit.Node;
 import org.relegend.finding.Finding;
 import org.relegend.finding.Severity;
 import org.relegend.hazard.Hazards;
 import org.relegend.hazard.NodeHazard;
 import org.relegend.map.Subject;
+import org.relegend.marking.Amount;
+import org.relegend.marking.Quantity;
 
 /** Nodes that hang on a supply of which nobody told the voltage. */
 final class SupplyUnknown implements Check {
@@ -39,7 +42,20 @@ final class SupplyUnknown implements Check {
         Severity.WARNING,
         subjects,
         "The voltage of %s is unknown: %s".formatted(context.names(subjects), reason),
-        "Take it as high, up to a thousand volts. Measure what feeds it with a probe made for that,"
-            + " and give its net the voltage.");
+        "Take it as high%s. Measure what feeds it with a probe rated above it, and give its net the voltage."
+            .formatted(least(context, subjects)));
+  }
+
+  /** The largest rating of a capacitor there: the voltage may be so high, and nothing says no more. */
+  private static String least(CheckContext context, List<Subject> subjects) {
+    return context.hazards().charges().stream()
+        .filter(charge -> charge.ends().stream().map(Node::subject).anyMatch(subjects::contains))
+        .flatMapToDouble(charge -> charge.rated().stream())
+        .max()
+        .stream()
+        .mapToObj(rated -> new Amount(Quantity.VOLTAGE, rated).text(3))
+        .map(", at least the %s that a capacitor there is made for"::formatted)
+        .findFirst()
+        .orElse("; how high is not known");
   }
 }

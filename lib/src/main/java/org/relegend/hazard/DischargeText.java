@@ -20,14 +20,29 @@ public record DischargeText(StoredCharge charge, VoltageLimits limits) {
                         text(charge.farads(), Quantity.CAPACITANCE),
                         text(full.volts(), Quantity.VOLTAGE),
                         basis(),
-                        energy(full.joules())))
+                        energy(full.joules()))
+                    + beyond(full))
         .orElse("value or voltage unknown: take it as charged");
+  }
+
+  /** What it holds at its rating, where the figures are beyond that. */
+  private String beyond(Discharge full) {
+    return charge.rated().stream()
+        .filter(rated -> rated > 0 && full.volts() > rated)
+        .mapToObj(
+            rated ->
+                ", which is beyond its rating of %s: %s there"
+                    .formatted(
+                        text(rated, Quantity.VOLTAGE),
+                        energy(new Discharge(charge.farads(), rated).joules())))
+        .findFirst()
+        .orElse("");
   }
 
   private String basis() {
     return switch (charge.basis()) {
       case RATED -> " (its rating, for no voltage is given, or a lower one)";
-      case COMPUTED -> " (computed from voltages of the map)";
+      case COMPUTED -> " at most (a bound computed from voltages of the map)";
       case DECLARED, UNKNOWN -> "";
     };
   }

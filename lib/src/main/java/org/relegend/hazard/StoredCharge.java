@@ -57,7 +57,7 @@ public record StoredCharge(
     public String words() {
       return switch (this) {
         case DECLARED -> "voltages of the map";
-        case COMPUTED -> "computed from voltages of the map";
+        case COMPUTED -> "at most, computed from voltages of the map";
         case RATED -> "its rating";
         case UNKNOWN -> "not known";
       };

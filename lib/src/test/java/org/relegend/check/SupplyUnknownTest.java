@@ -34,6 +34,20 @@ class SupplyUnknownTest {
   }
 
   @Test
+  void remedy_namesTheLargestRatingThereAndNoOtherFigure() {
+    BoardMap map =
+        SupplySketch.of(
+                """
+                J1 mains-terminal - L=:L N=:N
+                T1 transformer - 1=primary:L 2=primary:N 3=secondary:A 4=secondary:B
+                C1 cap 10n_6kV 1=:A 2=:B
+                """)
+            .map();
+    assertThat(only(CHECK, map).remedy()).contains("at least the 6 kV").contains("rated above it");
+    assertThat(only(CHECK, supply("secondary")).remedy()).doesNotContainPattern("\\d");
+  }
+
+  @Test
   void isQuiet_whereAllIsTold() {
     assertQuiet(CHECK, HazardMaps.demo());
   }
