@@ -89,10 +89,12 @@ public record Kind(
     /** Pins and roles are up to each part. */
     OPEN,
     /** Types of the kind are numbered differently, also in one package. */
-    VARIED;
+    VARIED,
+    /** Usually works at high voltage: its electrodes but heaters and grids may carry it. */
+    HIGH_VOLTAGE;
 
     String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 

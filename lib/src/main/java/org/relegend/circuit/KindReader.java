@@ -118,7 +118,9 @@ final class KindReader {
         trait = candidate.word().equals(word) ? candidate : trait;
       }
       if (trait == null) {
-        throw row.fault("traits", "made of the words inlet, mains, open and varied, divided by ;");
+        throw row.fault(
+            "traits",
+            "made of the words inlet, mains, open, varied and high-voltage, divided by ;");
       }
       traits.add(trait);
     }

@@ -44,6 +44,7 @@ final class UnknownSupply {
         .map(net -> Node.of(net.id()))
         .forEach(node -> enter(node, "no voltage is given for " + name(node)));
     new BatteryStacks(walk, declared).withoutVolts().forEach(this::battery);
+    new HighVoltageParts(walk, declared).find().forEach(this::enter);
     boolean more = true;
     while (more) {
       more = false;

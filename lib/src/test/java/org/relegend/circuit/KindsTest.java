@@ -303,7 +303,7 @@ class KindsTest {
         "vco,,,U,none,,,,,,1=in,,,|column \"family\"",
         "vco,,ic,U,amps,,,,,,1=in,,,|one of ohm, farad",
         "vco,,ic,U,none,tunnel,,,,,1=in,,,|one of connector, link, zero-ohm",
-        "vco,,ic,U,none,,,hot,,,1=in,,,|inlet, mains, open and varied",
+        "vco,,ic,U,none,,,hot,,,1=in,,,|inlet, mains, open, varied and high-voltage",
         "vco,,ic,U,none,,,,,,1in,,,|number=role",
         "vco,,ic,U,none,,,,,,a[1=in,,,|number=role",
         "vco,,ic,U,none,,,,,,1=in 2=out,in-out internal,,|role~role",
