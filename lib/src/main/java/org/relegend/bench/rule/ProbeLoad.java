@@ -40,6 +40,9 @@ public record ProbeLoad(
   /** From here on a resistance counts as high. */
   private static final double HIGH_OHMS = 1e6;
 
+  /** Behind less than this a node isn't of high impedance, though nobody knows what holds it. */
+  private static final double LOW_OHMS = 1e4;
+
   /** A meter of ten times the node's resistance reads within a tenth (reference 7b: SS0602). */
   public static final double METER_FACTOR = 10;
 
@@ -109,7 +112,7 @@ public record ProbeLoad(
     }
     OptionalDouble ohms = network.ohms();
     boolean exact = unit.pins(net).stream().noneMatch(pin -> holdsSomehow(unit, pin));
-    boolean high = exact && (ohms.isEmpty() || ohms.getAsDouble() >= HIGH_OHMS);
+    boolean high = exact && (ohms.isEmpty() ? !isBehindLow(unit, net) : isHigh(ohms));
     return new ProbeLoad(
         net,
         high ? NodeClass.HIGH_IMPEDANCE : NodeClass.RESISTIVE,
@@ -123,6 +126,16 @@ public record ProbeLoad(
         controls,
         network.onlyFirm(),
         exact);
+  }
+
+  private static boolean isHigh(OptionalDouble ohms) {
+    return ohms.orElse(0) >= HIGH_OHMS;
+  }
+
+  private static boolean isBehindLow(UnitReadings unit, NetId net) {
+    return unit.pins(net).stream()
+        .map(pin -> unit.ohms(pin.part()))
+        .anyMatch(ohms -> ohms.isPresent() && ohms.getAsDouble() < LOW_OHMS);
   }
 
   private static boolean isControl(UnitReadings unit, PinRef pin) {
