@@ -171,7 +171,7 @@ final class HalfSplit {
             new NextReading(
                 Subject.of(suspect.part()),
                 name,
-                "all nodes around it are read. "
+                around(suspect.part())
                     + places
                         .dischargeFirst(part.get())
                         .map(how -> "%s: %s. ".formatted(name, how))
@@ -181,5 +181,14 @@ final class HalfSplit {
       }
     }
     return Optional.empty();
+  }
+
+  private String around(PartId part) {
+    boolean all =
+        unit.circuit().netsOf(part).stream()
+            .allMatch(net -> unit.isRail(net) || unit.reading(net).isPresent());
+    return all
+        ? "all nodes around it are read. "
+        : "no further node around it may be proposed for a reading. ";
   }
 }
