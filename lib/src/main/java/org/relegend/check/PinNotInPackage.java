@@ -65,7 +65,11 @@ final class PinNotInPackage implements Check {
           part.pins().stream().filter(pin -> pinout.at(pin.number()).isEmpty()).toList();
       fewest = lacking.size() < fewest.size() ? lacking : fewest;
     }
-    return finding(part, fewest, "a %s has pins %s".formatted(part.kind(), numbers(known.get())));
+    return finding(part, fewest, "%s has pins %s".formatted(withArticle(part.kind()), numbers(known.get())));
+  }
+
+  private static String withArticle(String word) {
+    return (word.matches("(?i)[aeio].*") ? "an " : "a ") + word;
   }
 
   private static String numbers(Kind kind) {
