@@ -65,7 +65,8 @@ final class PinNotInPackage implements Check {
           part.pins().stream().filter(pin -> pinout.at(pin.number()).isEmpty()).toList();
       fewest = lacking.size() < fewest.size() ? lacking : fewest;
     }
-    return finding(part, fewest, "%s has pins %s".formatted(withArticle(part.kind()), numbers(known.get())));
+    return finding(
+        part, fewest, "%s has pins %s".formatted(withArticle(part.kind()), numbers(known.get())));
   }
 
   private static String withArticle(String word) {

@@ -46,7 +46,9 @@ final class SupplyUnknown implements Check {
             .formatted(least(context, subjects)));
   }
 
-  /** The largest rating of a capacitor there: the voltage may be so high, and nothing says no more. */
+  /**
+   * The largest rating of a capacitor there: the voltage may be so high, and nothing says no more.
+   */
   private static String least(CheckContext context, List<Subject> subjects) {
     return context.hazards().charges().stream()
         .filter(charge -> charge.ends().stream().map(Node::subject).anyMatch(subjects::contains))

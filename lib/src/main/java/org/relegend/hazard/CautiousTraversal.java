@@ -114,7 +114,9 @@ final class CautiousTraversal {
         && circuit.kindOf(part.id()).filter(kind -> isTold(kind, part, pin)).isPresent();
   }
 
-  /** Whether any word about a transformer says that its windings are one, whatever its roles say. */
+  /**
+   * Whether any word about a transformer says that its windings are one, whatever its roles say.
+   */
   private boolean hasOneWinding(Part part) {
     return isOf(part.id(), "transformer")
         && Stream.of(part.kind(), part.value(), part.note())

@@ -16,11 +16,11 @@ public record DischargeText(StoredCharge charge, VoltageLimits limits) {
         .map(
             full ->
                 "%s at %s%s: %s"
-                    .formatted(
-                        text(charge.farads(), Quantity.CAPACITANCE),
-                        text(full.volts(), Quantity.VOLTAGE),
-                        basis(),
-                        energy(full.joules()))
+                        .formatted(
+                            text(charge.farads(), Quantity.CAPACITANCE),
+                            text(full.volts(), Quantity.VOLTAGE),
+                            basis(),
+                            energy(full.joules()))
                     + beyond(full))
         .orElse("value or voltage unknown: take it as charged");
   }

@@ -7,9 +7,12 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A voltage above the limits that the name of a net tells, by figure or by word (common practice). */
+/**
+ * A voltage above the limits that the name of a net tells, by figure or by word (common practice).
+ */
 record HighVoltageName(VoltageLimits limits) {
-  private static final Set<String> WORDS = Set.of("ht", "h.t.", "ht1", "ht2", "eht", "hv", "b+", "b++");
+  private static final Set<String> WORDS =
+      Set.of("ht", "h.t.", "ht1", "ht2", "eht", "hv", "b+", "b++");
 
   /** With one of these a net is about the voltage, not on it. */
   private static final Set<String> ABOUT =
@@ -38,7 +41,8 @@ record HighVoltageName(VoltageLimits limits) {
   }
 
   private boolean isHigh(Matcher found) {
-    return found.results()
+    return found
+        .results()
         .anyMatch(
             m ->
                 limits.isHighDc(

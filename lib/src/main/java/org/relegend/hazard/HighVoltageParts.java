@@ -66,8 +66,7 @@ final class HighVoltageParts {
         nodes.stream()
             .filter(this::isSwitched)
             .forEach(
-                node ->
-                    spread(node, name + " switches a transformer whose supply nobody told"));
+                node -> spread(node, name + " switches a transformer whose supply nobody told"));
       }
     }
   }
@@ -103,8 +102,7 @@ final class HighVoltageParts {
             .filter(step -> walk.isOf(step.in().part(), "transformer"))
             .filter(step -> !isSignal(step))
             .toList();
-    return !windings.isEmpty()
-        && windings.stream().noneMatch(step -> isKnown(step.to()));
+    return !windings.isEmpty() && windings.stream().noneMatch(step -> isKnown(step.to()));
   }
 
   private boolean isSignal(NodeStep step) {

@@ -25,12 +25,12 @@ final class MainsSigns {
   private static final Set<String> EARTH = Set.of("e", "pe", "earth", "protective earth", "ground");
   private static final Set<String> NAMES = Set.of("mains", "live", "neutral", "netz");
 
-
   /** With one of these a net is about the mains, not on it. */
   private static final Set<String> ABOUT =
       Set.of("e", "pe", "earth", "gnd", "ok", "sense", "detect", "fail", "sync", "led", "0v");
 
   private static final String USUAL = "(100|110|115|117|120|127|200|208|220|230|240)";
+
   /** Names that are the mains' own as a whole, and parts of other names. */
   private static final Pattern WHOLE =
       Pattern.compile("ac_?[ln]|[ln]_in|line|phase|" + USUAL + "_?v(_?ac)?(_?[ln])?");
@@ -39,7 +39,8 @@ final class MainsSigns {
       Pattern.compile("ac" + USUAL + "v?|" + USUAL + "v?ac|" + USUAL + "v~");
   private static final Pattern PRIMARY = Pattern.compile("(?i).*\\b" + USUAL + "\\s*v.*");
   private static final Pattern INLET =
-      Pattern.compile("(?iu).*\\b(mains|iec|schuko\\p{L}*|netz\\p{L}*|kaltger\\p{L}*|c8|c14|c20|inlet|ac[ -]in"
+      Pattern.compile(
+          "(?iu).*\\b(mains|iec|schuko\\p{L}*|netz\\p{L}*|kaltger\\p{L}*|c8|c14|c20|inlet|ac[ -]in"
               + "|(power|line)[ -]?(cord|plug|inlet)|"
               + USUAL
               + "\\s*v\\s*~)(?!\\p{L}).*");

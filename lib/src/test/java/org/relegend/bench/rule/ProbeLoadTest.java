@@ -136,9 +136,7 @@ class ProbeLoadTest {
   @Test
   void aNodeBehindLowResistors_isNotHighImpedance() {
     UnitReadings unit =
-        new Boards()
-            .parts("R1 resistor 0R22 1=E1 2=A_OUT", "R2 resistor 0R22 1=A_OUT 2=E2")
-            .unit();
+        new Boards().parts("R1 resistor 0R22 1=E1 2=A_OUT", "R2 resistor 0R22 1=A_OUT 2=E2").unit();
     ProbeLoad out = ProbeLoad.of(unit, new NetId("A_OUT"));
     assertThat(out.nodeClass()).isEqualTo(NodeClass.RESISTIVE);
     assertThat(out.warning(unit, Instrument.DIGITAL_METER)).isEmpty();
