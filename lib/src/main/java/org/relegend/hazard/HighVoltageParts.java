@@ -43,8 +43,18 @@ final class HighVoltageParts {
     this.declared = declared;
   }
 
-  /** Each such node to why it is one. */
-  Map<Node, String> find() {
+  /**
+   * Each such node to why it is one.
+   *
+   * @param named nodes whose names tell a high voltage; what hangs on them is one too
+   */
+  Map<Node, String> find(Map<Node, String> named) {
+    named.forEach(
+        (node, why) ->
+            spread(
+                node,
+                "hangs on %s: its name tells a high voltage"
+                    .formatted(walk.circuit().map().nameOf(node.subject()))));
     walk.circuit().map().parts().forEach(this::enter);
     return reasons;
   }

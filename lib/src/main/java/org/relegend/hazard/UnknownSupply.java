@@ -37,14 +37,15 @@ final class UnknownSupply {
     this.declared = peaks.declared();
     this.peaks = peaks;
     signs.forEach(this::suspect);
-    names();
+    Map<Node, String> named = named();
+    named.forEach(this::enter);
     peaks.nodes().forEach(this::power);
     walk.circuit().map().nets().stream()
         .filter(net -> Hazards.lacksVolts(net.potential()))
         .map(net -> Node.of(net.id()))
         .forEach(node -> enter(node, "no voltage is given for " + name(node)));
     new BatteryStacks(walk, declared).withoutVolts().forEach(this::battery);
-    new HighVoltageParts(walk, declared).find().forEach(this::enter);
+    new HighVoltageParts(walk, declared).find(named).forEach(this::enter);
     boolean more = true;
     while (more) {
       more = false;
@@ -71,13 +72,16 @@ final class UnknownSupply {
         .forEach(node -> enter(node, "looks like mains: " + reason));
   }
 
-  private void names() {
+  /** The nets whose names tell a high voltage, to why they are taken as high. */
+  private Map<Node, String> named() {
     HighVoltageName high = new HighVoltageName(VoltageLimits.INSTRUMENTS);
+    Map<Node, String> named = new LinkedHashMap<>();
     for (Net net : map().nets()) {
       if (net.potential().nature() == Potential.Nature.UNKNOWN) {
-        high.reason(net.name()).ifPresent(why -> enter(Node.of(net.id()), why));
+        high.reason(net.name()).ifPresent(why -> named.put(Node.of(net.id()), why));
       }
     }
+    return named;
   }
 
   private void battery(Part part) {

@@ -16,6 +16,7 @@ final class MarkForms {
           new FuseMark(),
           new VaristorMark(),
           new ThermistorMark(),
+          new CodeWithLetterM(),
           new VoltageCode(),
           new CodeWithVolts(),
           new CapacitorColours(),
