@@ -26,6 +26,7 @@ class ClassNamesTest {
       Set.of(
           "Reading",
           "TypedReading",
+          "InformativeReading",
           "NextReading",
           "BandReading",
           "DateReading",
