@@ -255,20 +255,20 @@ public final class SampleCircuits {
           Map.of("RAW+", 24.0, "RAW-", -23.0),
           """
           F1 fuse 500mA RAW+ I1
-          U1 regulator 7815 1=I1 2=GND 3=P15
+          U1 regulator L7815CV 1=I1 2=GND 3=P15
           C1 cap-pol 470u P15 GND
           R1 resistor 330R P15 GND
-          U2 regulator-neg 7915 2=RAW- 1=GND 3=N15
+          U2 regulator-neg L7915CV 2=RAW- 1=GND 3=N15
           C2 cap-pol 470u GND N15
           R2 resistor 470R GND N15
-          U3 regulator-adj LM317 3=I1 1=ADJ 2=P9
+          U3 regulator-adj LM317T 3=I1 1=ADJ 2=P9
           R3 resistor 240R P9 ADJ
           R4 resistor 1k5 ADJ GND
           R5 resistor 680R P9 GND
           D1 led green P9 LK
           R6 resistor 1k8 LK GND
           R7 resistor 2k2 P15 REF
-          U4 reference TL431 1=RD 2=GND 3=REF
+          U4 reference TL431CP 1=RD 6=GND 8=REF
           R8 resistor 10k REF RD
           R9 resistor 10k RD GND
           D2 zener 6V8 N6 GND
