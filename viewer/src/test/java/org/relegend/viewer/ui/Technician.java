@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
@@ -69,18 +70,29 @@ final class Technician implements AutoCloseable {
     if (folder.isPresent()) {
       technician.await("the map to open", () -> technician.window().sitting().isPresent());
     }
-    technician.await(
-        "the window in front",
-        () -> technician.window().isActive() || technician.find("first-caution").isPresent());
-    technician.waitUntilIdle();
-    if (technician.find("first-caution").isPresent()) {
-      technician.dialog("first-caution");
-      technician.key("ctrl ENTER");
-      technician.await("the caution read", () -> technician.find("first-caution").isEmpty());
-      technician.await("the window in front", () -> technician.window().isActive());
-    }
+    technician.readCautions();
     technician.awaitRest(technician.window());
     return technician;
+  }
+
+  /**
+   * The cautions that may stand before the window: the first of all, and that of a resumed view.
+   */
+  private void readCautions() {
+    for (String caution : List.of("first-caution", "caution")) {
+      await("the window in front", () -> window().isActive() || isCautioned());
+      waitUntilIdle();
+      if (find(caution).isPresent()) {
+        dialog(caution);
+        key("ctrl ENTER");
+        await("the caution read", () -> find(caution).isEmpty());
+      }
+    }
+    await("the window in front", () -> window().isActive());
+  }
+
+  private boolean isCautioned() {
+    return find("first-caution").isPresent() || find("caution").isPresent();
   }
 
   /** Waits until the window manager has put a window where it stays. */
