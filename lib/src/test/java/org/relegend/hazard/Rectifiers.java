@@ -159,6 +159,7 @@ final class Rectifiers {
   }
 
   private void heater(String a, String b) {
+    supply.leaveElectrodesUntold();
     supply.draw(
         "V",
         "triode",
@@ -195,6 +196,7 @@ final class Rectifiers {
     }
     if (supply.chance(0.3)) {
       String anode = next + "a";
+      supply.leaveElectrodesUntold();
       supply.draw("R", "resistor", "100k", "1:" + next, "2:" + anode);
       supply.built.resistor(next, anode, 1);
       supply.draw("V", "triode", "", "A:" + anode, "G:" + anode + "g", "K:" + anode + "k");

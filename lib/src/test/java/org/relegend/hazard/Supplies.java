@@ -49,7 +49,7 @@ final class Supplies {
   /**
    * A map and its truth.
    *
-   * @param complete whether the map tells all there is: windings, voltages, reference, packages
+   * @param complete whether the map tells all there is: windings, voltages, also of valves' electrodes, reference, packages
    * @param live nets that mains reaches
    * @param high nets above the limits for alternating voltage, or for what is between rails
    * @param peaks the greatest voltage of each net that was solved, against 0 V
@@ -232,6 +232,11 @@ final class Supplies {
     if (stated) {
       sketch.text(ZERO, Potential.Nature.REFERENCE, 0);
     }
+  }
+
+  /** The map doesn't tell all there is: a valve's electrodes have no volts typed in. */
+  void leaveElectrodesUntold() {
+    complete = false;
   }
 
   /** Whether this voltage is typed in, rounded up. */
