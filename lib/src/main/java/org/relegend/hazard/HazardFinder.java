@@ -57,7 +57,7 @@ final class HazardFinder {
     reached.forEach(one -> hazards.put(one.node(), carries(one)));
     unknown
         .reasons()
-        .forEach((node, why) -> hazards.putIfAbsent(node, NodeHazard.unknown(node, why)));
+        .forEach((node, why) -> hazards.merge(node, NodeHazard.unknown(node, why), this::surer));
     charges.forEach(this::suspectByRating);
     List<HazardousNode> faults = faults(reached);
     faults.forEach(one -> hazards.putIfAbsent(one.node(), fault(one)));
@@ -166,6 +166,14 @@ final class HazardFinder {
         origin.source(),
         List.of(origin.step().in().part()),
         false);
+  }
+
+  /** A sum is no upper bound where an untold winding feeds the node too. */
+  private NodeHazard surer(NodeHazard known, NodeHazard untold) {
+    boolean bound =
+        known.kind().filter(kind -> kind == HazardZone.Kind.MAINS).isPresent()
+            || !unknown.isFed(known.node());
+    return bound ? known : untold;
   }
 
   private NodeHazard carries(HazardousNode one) {

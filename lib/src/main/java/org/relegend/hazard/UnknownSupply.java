@@ -29,6 +29,7 @@ final class UnknownSupply {
   private final PeakVoltages peaks;
   private final Map<Node, String> reasons = new LinkedHashMap<>();
   private final Set<Node> powered = new LinkedHashSet<>();
+  private final Set<Node> fed = new LinkedHashSet<>();
 
   UnknownSupply(
       CautiousTraversal walk, MainsReach mains, PeakVoltages peaks, List<MainsSign> signs) {
@@ -108,16 +109,16 @@ final class UnknownSupply {
   private boolean feed(Part part) {
     boolean signal =
         walk.circuit().kindOf(part.id()).filter(k -> k.name().endsWith("-signal")).isPresent();
-    int before = reasons.size();
+    int before = fed.size();
     for (PinRef near : part.pins().stream().map(part::ref).toList()) {
       if (isAny(near, signal ? mains::has : node -> isPowered(node, part))) {
         part.pins().stream()
             .map(part::ref)
-            .filter(far -> walk.isolates(part, near, far) && !isShield(part, far))
+            .filter(far -> isApart(part, near, far) && !isShield(part, far))
             .forEach(far -> feed(part, far));
       }
     }
-    return reasons.size() > before;
+    return fed.size() > before;
   }
 
   /** Not by what this transformer feeds itself. */
@@ -141,27 +142,61 @@ final class UnknownSupply {
   }
 
   private void feed(Part part, PinRef far) {
-    walk.circuit().nodesOf(far).forEach(node -> seed(node, fedBy(part)));
+    for (Node node : walk.circuit().nodesOf(far)) {
+      if (!isStated(node, part, far) && enterFed(node, fedBy(part))) {
+        spread(node, fedBy(part));
+      }
+    }
   }
 
-  /** Where something of it is told, by the node itself or its winding, it isn't unknown. */
-  private void seed(Node node, String reason) {
-    boolean stated =
-        declared.isTold(node) || peaks.swings().at(node).filter(s -> !s.coupled()).isPresent();
-    if (!stated && enter(node, reason)) {
-      spread(node, reason);
-    }
+  /**
+   * Where something of it is told, by the node itself or its winding, it isn't unknown. What
+   * another winding of the part gives may reach it over a shared ground, and tells nothing of this
+   * one.
+   */
+  private boolean isStated(Node node, Part part, PinRef far) {
+    return declared.isTold(node)
+        || peaks
+            .swings()
+            .at(node)
+            .filter(swing -> !swing.coupled())
+            .filter(swing -> !isOfOtherWinding(swing.source(), part, far))
+            .isPresent();
+  }
+
+  /** Whether nothing within the part leads from one pin to the other: they are two windings. */
+  private boolean isApart(Part part, PinRef a, PinRef b) {
+    return !a.equals(b)
+        && (walk.isolates(part, a, b)
+            || walk.circuit().nodesOf(a).stream()
+                .flatMap(node -> walk.steps(node).stream())
+                .noneMatch(step -> step.in().equals(a) && step.out().equals(b)));
+  }
+
+  private boolean isOfOtherWinding(Node source, Part part, PinRef far) {
+    return part.pins().stream()
+        .map(part::ref)
+        .filter(pin -> isApart(part, pin, far))
+        .anyMatch(pin -> walk.circuit().nodesOf(pin).contains(source));
   }
 
   private boolean enter(Node node, String reason) {
     return !mains.has(node) && !declared.isTold(node) && reasons.putIfAbsent(node, reason) == null;
   }
 
+  private boolean enterFed(Node node, String reason) {
+    if (mains.has(node) || declared.isTold(node) || !fed.add(node)) {
+      return false;
+    }
+    reasons.putIfAbsent(node, reason);
+    return true;
+  }
+
   private void spread(Node start, String reason) {
     Deque<Node> open = new ArrayDeque<>(List.of(start));
     while (!open.isEmpty()) {
       for (NodeStep step : walk.steps(open.remove())) {
-        if (enter(step.to(), reason)) {
+        if (enterFed(step.to(), reason)) {
           open.add(step.to());
         }
       }
@@ -187,6 +222,11 @@ final class UnknownSupply {
   /** Each node of unknown voltage to why it is. */
   Map<Node, String> reasons() {
     return reasons;
+  }
+
+  /** Whether a winding or module feeds it whose voltage nobody told. */
+  boolean isFed(Node node) {
+    return fed.contains(node);
   }
 
   /** Whether some told voltage explains it and nothing unknown hangs there. */

@@ -49,7 +49,8 @@ final class Supplies {
   /**
    * A map and its truth.
    *
-   * @param complete whether the map tells all there is: windings, voltages, also of valves' electrodes, reference, packages
+   * @param complete whether the map tells all there is: windings, voltages, also of valves'
+   *     electrodes, reference, packages
    * @param live nets that mains reaches
    * @param high nets above the limits for alternating voltage, or for what is between rails
    * @param peaks the greatest voltage of each net that was solved, against 0 V

@@ -21,7 +21,8 @@ class HostileTablesTest {
   private static void assertRefused(byte[] parts, String message) {
     Map<TableSort, TableSource> sources =
         Map.of(TableSort.PARTS, new TableSource("parts.csv", parts));
-    assertThatThrownBy(() -> TableImport.plan(blank(), sources, Tables.by("ann", Tables.MONDAY)))
+    assertThatThrownBy(
+            () -> TableImport.plan(blank(), sources, TableSamples.by("ann", TableSamples.MONDAY)))
         .isInstanceOfSatisfying(
             TableException.class, refused -> assertThat(refused.count()).isEqualTo(1))
         .hasMessageStartingWith("parts.csv")

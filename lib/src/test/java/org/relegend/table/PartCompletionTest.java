@@ -1,7 +1,7 @@
 package org.relegend.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.relegend.table.Tables.none;
+import static org.relegend.table.TableSamples.none;
 
 import java.util.List;
 import java.util.Map;
@@ -28,7 +28,7 @@ class PartCompletionTest {
     for (int i = 0; i < pins.length; i++) {
       lines[i + 1] = "N%d,X1,%s".formatted(i, pins[i]);
     }
-    Tables tables =
+    TableSamples tables =
         none().parts("designator,kind,package", "X1,%s,%s".formatted(kind, casing)).pins(lines);
     BoardMap map = tables.into(EMPTY);
     assertThat(tables.plan(map).edit().steps()).as("second import").isEmpty();
@@ -110,7 +110,7 @@ class PartCompletionTest {
 
   @Test
   void demoArray_hasItsFiveTransistors() throws TableException, EditRefusedException {
-    Part array = part(Tables.demo().into(EMPTY), "U101");
+    Part array = part(TableSamples.demo().into(EMPTY), "U101");
     assertThat(array.sections())
         .extracting(Section::name)
         .containsExactly("Ta", "Tb", "Tc", "Td", "Te");

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.relegend.map.BoardMapSamples.blank;
 import static org.relegend.map.BoardMapSamples.divider;
-import static org.relegend.table.Tables.by;
-import static org.relegend.table.Tables.none;
-import static org.relegend.table.Tables.replacing;
+import static org.relegend.table.TableSamples.by;
+import static org.relegend.table.TableSamples.none;
+import static org.relegend.table.TableSamples.replacing;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -44,7 +44,7 @@ class TableImportTest {
   /** The counts stand in the demo's design: 102 parts, 259 pins, 67 nets. */
   @Test
   void demo_isTakenWhole() throws TableException, EditRefusedException {
-    ImportPlan plan = Tables.demo().plan(EMPTY);
+    ImportPlan plan = TableSamples.demo().plan(EMPTY);
     BoardMap map = plan.edit().applyTo(EMPTY);
     assertThat(plan.warnings()).isEmpty();
     assertThat(plan.summary().toString())
@@ -63,8 +63,8 @@ class TableImportTest {
 
   @Test
   void secondImport_evenOnAnotherDay_changesNothing() throws TableException, EditRefusedException {
-    BoardMap once = Tables.demo().into(EMPTY);
-    ImportPlan again = Tables.demo().plan(once, by("ann", Tables.TUESDAY));
+    BoardMap once = TableSamples.demo().into(EMPTY);
+    ImportPlan again = TableSamples.demo().plan(once, by("ann", TableSamples.TUESDAY));
     assertThat(again.edit().steps()).isEmpty();
     assertThat(again.summary().toString()).isEqualTo("nothing new");
     assertThat(again.edit().applyTo(once)).isEqualTo(once);
@@ -72,8 +72,8 @@ class TableImportTest {
 
   @Test
   void importByAnother_addsTheirWordToTheSameFacts() throws TableException, EditRefusedException {
-    Tables tables = none().pins("net,part,pin,evidence", "VP,R1,1,measured");
-    BoardMap map = tables.into(tables.into(EMPTY), by("bob", Tables.TUESDAY));
+    TableSamples tables = none().pins("net,part,pin,evidence", "VP,R1,1,measured");
+    BoardMap map = tables.into(tables.into(EMPTY), by("bob", TableSamples.TUESDAY));
     Net.Member member = map.net(new NetId("VP")).orElseThrow().members().get(0);
     assertThat(member.evidence()).extracting("author").containsExactly("ann", "bob");
     assertThat(member.evidence()).extracting("evidence").containsOnly(Evidence.MEASURED);
@@ -106,7 +106,7 @@ class TableImportTest {
   })
   void anySpreadsheetsExport_givesTheSameMap(String separator, String charset, boolean mark)
       throws TableException, EditRefusedException {
-    Tables plain =
+    TableSamples plain =
         none()
             .parts("designator,value,note", "C1,\"10 µF, 25 V\",\"bead\nno mark\"", "R1,4k7,")
             .placements("target,picture,x,y", "C1,component,812.5,40");
@@ -121,7 +121,7 @@ class TableImportTest {
             TableSort.PARTS, exported("parts.csv", parts, separator, charset, mark),
             TableSort.PLACEMENTS, exported("p.csv", placements, separator, charset, mark));
     BoardMap map =
-        TableImport.plan(blank(), exported, by("ann", Tables.MONDAY)).edit().applyTo(blank());
+        TableImport.plan(blank(), exported, by("ann", TableSamples.MONDAY)).edit().applyTo(blank());
     assertThat(map).isEqualTo(plain.into(blank()));
   }
 
@@ -134,7 +134,7 @@ class TableImportTest {
   @Test
   void value_otherThanInTheMap_isAProblemUnlessTheTableReplacesIt()
       throws TableException, EditRefusedException {
-    Tables tables = none().parts("designator,value", "R1,5k6");
+    TableSamples tables = none().parts("designator,value", "R1,5k6");
     assertThatThrownBy(() -> tables.plan(divider()))
         .hasMessage(
             "parts.csv, line 2, column value: R1 is \"4k7\" in the map and \"5k6\" here: correct"
@@ -145,7 +145,7 @@ class TableImportTest {
   @Test
   void pin_onAnotherNetInTheMap_isAProblemUnlessTheTableMovesIt()
       throws TableException, EditRefusedException {
-    Tables tables = none().pins("net,part,pin", "VP,R2,1");
+    TableSamples tables = none().pins("net,part,pin", "VP,R2,1");
     assertThatThrownBy(() -> tables.plan(divider()))
         .hasMessageContaining(
             "line 2, column net: pin R2.1 is on net MID in the map and on net VP");
@@ -157,7 +157,7 @@ class TableImportTest {
 
   @Test
   void pin_onTwoNetsInTheTable_isAProblemEvenWhereItReplaces() {
-    Tables tables = none().pins("net,part,pin", "VP,R9,1", "MID,R9,1");
+    TableSamples tables = none().pins("net,part,pin", "VP,R9,1", "MID,R9,1");
     assertThatThrownBy(() -> tables.plan(EMPTY, replacing()))
         .hasMessageContaining(
             "line 3, column net: pin R9.1 is on net MID here and on net VP in line 2");
@@ -165,7 +165,7 @@ class TableImportTest {
 
   @Test
   void everyProblem_isToldAtOnceAndNothingIsTaken() {
-    Tables tables =
+    TableSamples tables =
         none()
             .parts("designator,value", "R1,4k7", "R.2,1k", "R1,4k7")
             .pins(
@@ -203,7 +203,7 @@ class TableImportTest {
 
   @Test
   void sections_oneRowEach_shareAPin() throws TableException, EditRefusedException {
-    Tables tables =
+    TableSamples tables =
         none()
             .pins(
                 "net,part,pin,role,section",
@@ -248,7 +248,7 @@ class TableImportTest {
 
   @Test
   void placements_ofPartsPinsSectionsAndNets() throws TableException, EditRefusedException {
-    Tables tables =
+    TableSamples tables =
         none()
             .pins("net,part,pin,section", "/RST,U1,1,X", "R1,R1,1,")
             .placements(
@@ -297,7 +297,7 @@ class TableImportTest {
 
   @Test
   void authorThatCanBeNoName_isRefusedAtOnce() {
-    assertThatThrownBy(() -> by("a\u202eb", Tables.MONDAY))
+    assertThatThrownBy(() -> by("a\u202eb", TableSamples.MONDAY))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("author");
   }
@@ -307,14 +307,15 @@ class TableImportTest {
       throws TableException, EditRefusedException {
     String[] first = {"target,picture,x,y", "R1,component,10,20"};
     BoardMap map = none().placements(first).into(divider());
-    Tables moved = none().placements("target,picture,x,y", "R1,component,50,60");
+    TableSamples moved = none().placements("target,picture,x,y", "R1,component,50,60");
     assertThatThrownBy(() -> moved.plan(map))
         .hasMessageContaining(
             "R1 is placed on component at 10.0, 20.0 in the map and at 50.0, 60.0");
     BoardMap replaced = moved.into(map, replacing());
     assertThat(replaced.placements()).hasSize(1);
     assertThat(replaced.placements().at(0).at().x()).isEqualTo(50);
-    Tables twice = none().placements("target,picture,x,y", "R1,component,5,6", "R1,component,7,8");
+    TableSamples twice =
+        none().placements("target,picture,x,y", "R1,component,5,6", "R1,component,7,8");
     assertThatThrownBy(() -> twice.plan(divider(), replacing()))
         .hasMessageContaining("line 3, column target: R1 is placed on component at 5.0, 6.0");
   }
@@ -335,10 +336,11 @@ class TableImportTest {
             new TableSource("parts.csv", parts.toString().getBytes(StandardCharsets.UTF_8)),
             TableSort.PINS,
             new TableSource("pins.csv", pins.toString().getBytes(StandardCharsets.UTF_8)));
-    ImportPlan plan = TableImport.plan(blank(), sources, by("ann", Tables.MONDAY));
+    ImportPlan plan = TableImport.plan(blank(), sources, by("ann", TableSamples.MONDAY));
     BoardMap map = plan.edit().applyTo(blank());
     assertThat(plan.summary().pinsJoined()).isEqualTo(20_000);
     assertThat(map.parts()).hasSize(10_000);
-    assertThat(TableImport.plan(map, sources, by("ann", Tables.MONDAY)).edit().steps()).isEmpty();
+    assertThat(TableImport.plan(map, sources, by("ann", TableSamples.MONDAY)).edit().steps())
+        .isEmpty();
   }
 }

@@ -1,7 +1,7 @@
 package org.relegend.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.relegend.table.Tables.none;
+import static org.relegend.table.TableSamples.none;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,14 +26,14 @@ class TypeCompletionTest {
 
   private static Part part(String designator, String kind, String value, String casing)
       throws TableException, EditRefusedException {
-    Tables tables =
+    TableSamples tables =
         none().parts("designator,kind,value,package", row(designator, kind, value, casing));
     BoardMap map = tables.into(EMPTY);
     assertThat(tables.plan(map).edit().steps()).as("second import").isEmpty();
     return map.part(new PartId(designator)).orElseThrow();
   }
 
-  private static Tables tables(String kind, String value, String casing, int count) {
+  private static TableSamples tables(String kind, String value, String casing, int count) {
     String[] pins = new String[count + 1];
     pins[0] = "net,part,pin";
     for (int i = 1; i <= count; i++) {

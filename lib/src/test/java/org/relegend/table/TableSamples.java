@@ -10,36 +10,36 @@ import org.relegend.map.BoardMap;
 import org.relegend.map.EditRefusedException;
 
 /** Tables for tests, typed in or read from the test's resources. */
-final class Tables {
+final class TableSamples {
   static final Instant MONDAY = Instant.parse("2026-03-02T09:00:00Z");
   static final Instant TUESDAY = Instant.parse("2026-03-03T09:00:00Z");
 
   private final Map<TableSort, TableSource> sources = new EnumMap<>(TableSort.class);
 
-  static Tables none() {
-    return new Tables();
+  static TableSamples none() {
+    return new TableSamples();
   }
 
-  static Tables demo() {
-    Tables tables = new Tables();
+  static TableSamples demo() {
+    TableSamples tables = new TableSamples();
     tables.sources.put(TableSort.PARTS, resource("parts.csv"));
     tables.sources.put(TableSort.PINS, resource("pins.csv"));
     return tables;
   }
 
-  Tables parts(String... lines) {
+  TableSamples parts(String... lines) {
     return with(TableSort.PARTS, "parts.csv", lines);
   }
 
-  Tables pins(String... lines) {
+  TableSamples pins(String... lines) {
     return with(TableSort.PINS, "pins.csv", lines);
   }
 
-  Tables placements(String... lines) {
+  TableSamples placements(String... lines) {
     return with(TableSort.PLACEMENTS, "placements.csv", lines);
   }
 
-  private Tables with(TableSort sort, String name, String... lines) {
+  private TableSamples with(TableSort sort, String name, String... lines) {
     sources.put(sort, text(name, String.join("\n", lines)));
     return this;
   }
@@ -74,7 +74,7 @@ final class Tables {
   }
 
   static TableSource resource(String name) {
-    try (InputStream in = Tables.class.getResourceAsStream(name)) {
+    try (InputStream in = TableSamples.class.getResourceAsStream(name)) {
       return new TableSource(name, in.readAllBytes());
     } catch (IOException unreadable) {
       throw new IllegalStateException(name, unreadable);
